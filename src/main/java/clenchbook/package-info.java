@@ -1,0 +1,2 @@
+/** Clenchbook: a farrier's month and year from one workbook. */
+package clenchbook;
