@@ -1,0 +1,26 @@
+package clenchbook.book;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+
+/**
+ * One row of Payments.
+ *
+ * @param source the row it was read from
+ * @param date the day received or paid out
+ * @param owner whose
+ * @param amount the amount as typed
+ * @param invoice the invoice it names; empty = the oldest
+ * @param kind what it is
+ * @param how cash, card, transfer and the like
+ * @param reference free text
+ */
+public record Payment(
+    SourceRow source,
+    LocalDate date,
+    String owner,
+    BigDecimal amount,
+    String invoice,
+    PaymentKind kind,
+    String how,
+    String reference) {}

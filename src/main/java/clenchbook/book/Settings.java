@@ -1,0 +1,211 @@
+package clenchbook.book;
+
+import clenchbook.money.MinorUnit;
+import clenchbook.problem.CellRef;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The settings in force: what the farrier gave, in canonical form (decimals with a point, {@code
+ * yes}/{@code no}, ISO dates and codes, choices in lower case), and the defaults for the rest.
+ */
+public final class Settings {
+  /** Kilograms in an avoirdupois pound, exact by definition. */
+  public static final BigDecimal KG_PER_LB = new BigDecimal("0.45359237");
+
+  /** Pounds in a US gallon of propane at 60 F. */
+  public static final BigDecimal LB_PER_GALLON = new BigDecimal("4.24");
+
+  private final Map<Setting, String> given;
+  private final Map<Setting, CellRef> cells;
+  private final Map<Setting, String> machine;
+
+  /**
+   * Makes settings.
+   *
+   * @param given usable values the farrier gave, canonical; none blank
+   * @param cells where they stand
+   * @param machine country, currency and language of the machine's locale, used where not given
+   */
+  public Settings(
+      Map<Setting, String> given, Map<Setting, CellRef> cells, Map<Setting, String> machine) {
+    this.given = copy(given);
+    this.cells = copy(cells);
+    this.machine = copy(machine);
+  }
+
+  private static <V> Map<Setting, V> copy(Map<Setting, V> source) {
+    Map<Setting, V> copy = new EnumMap<>(Setting.class);
+    copy.putAll(source);
+    return copy;
+  }
+
+  /**
+   * Whether the farrier gave a usable value.
+   *
+   * @param setting the setting
+   * @return false when its default stands
+   */
+  public boolean isGiven(Setting setting) {
+    return given.containsKey(setting);
+  }
+
+  /**
+   * Where the value stands.
+   *
+   * @param setting the setting
+   * @return its value cell; empty when not given
+   */
+  public Optional<CellRef> cell(Setting setting) {
+    return Optional.ofNullable(cells.get(setting));
+  }
+
+  /**
+   * The value in force as text.
+   *
+   * @param setting the setting
+   * @return given value, else the machine's, else the default; empty for none
+   */
+  public String text(Setting setting) {
+    String value = given.get(setting);
+    if (value != null) {
+      return value;
+    }
+    return machine.getOrDefault(setting, setting.blank());
+  }
+
+  /**
+   * A number in force.
+   *
+   * @param setting a decimal or whole setting
+   * @return its value; empty when neither given nor defaulted
+   */
+  public Optional<BigDecimal> findNumber(Setting setting) {
+    String value = text(setting);
+    return value.isEmpty() ? Optional.empty() : Optional.of(new BigDecimal(value));
+  }
+
+  /**
+   * A number in force, nothing counting as zero.
+   *
+   * @param setting a decimal or whole setting
+   * @return its value or zero
+   */
+  public BigDecimal number(Setting setting) {
+    return findNumber(setting).orElse(BigDecimal.ZERO);
+  }
+
+  /**
+   * A whole number in force.
+   *
+   * @param setting a whole setting that has a default
+   * @return its value
+   */
+  public int whole(Setting setting) {
+    return number(setting).intValueExact();
+  }
+
+  /**
+   * Yes or no.
+   *
+   * @param setting a yes/no setting
+   * @return true for yes; false for no and for a blank one without default
+   */
+  public boolean yes(Setting setting) {
+    return text(setting).equals("yes");
+  }
+
+  /**
+   * A date in force.
+   *
+   * @param setting a date setting
+   * @return its value; empty when not given
+   */
+  public Optional<LocalDate> findDate(Setting setting) {
+    String value = text(setting);
+    return value.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(value));
+  }
+
+  /**
+   * The currency's minor unit.
+   *
+   * @return decimals of the book's currency
+   */
+  public MinorUnit minorUnit() {
+    return MinorUnit.of(currency());
+  }
+
+  /**
+   * The book's currency.
+   *
+   * @return an ISO 4217 code; {@code USD} when neither the book nor the machine names one
+   */
+  public String currency() {
+    String code = text(Setting.CURRENCY);
+    return code.isEmpty() ? "USD" : code;
+  }
+
+  /**
+   * Whether tax is charged and shown at all.
+   *
+   * @return false for regime {@code uk} without a tax number
+   */
+  public boolean chargesTax() {
+    return !(text(Setting.TAX_REGIME).equals("uk") && text(Setting.TAX_NUMBER).isEmpty());
+  }
+
+  /**
+   * Whether tax paid on purchases comes back.
+   *
+   * @return the setting; blank: with a tax number outside regime {@code us}
+   */
+  public boolean inputTaxRecovered() {
+    if (isGiven(Setting.INPUT_TAX_RECOVERED)) {
+      return yes(Setting.INPUT_TAX_RECOVERED);
+    }
+    return !text(Setting.TAX_NUMBER).isEmpty() && !text(Setting.TAX_REGIME).equals("us");
+  }
+
+  /**
+   * Gas cost per kilogram, from whichever unit was given.
+   *
+   * @return per kilogram, to 34 figures; zero when not given
+   */
+  public BigDecimal gasCostPerKg() {
+    if (isGiven(Setting.GAS_COST_KG)) {
+      return number(Setting.GAS_COST_KG);
+    }
+    if (isGiven(Setting.GAS_COST_LB)) {
+      return number(Setting.GAS_COST_LB).divide(KG_PER_LB, MathContext.DECIMAL128);
+    }
+    return number(Setting.GAS_COST_GALLON)
+        .divide(LB_PER_GALLON.multiply(KG_PER_LB), MathContext.DECIMAL128);
+  }
+
+  /**
+   * Whether any gas cost was given.
+   *
+   * @return false when gas is reckoned at nothing for want of a cost
+   */
+  public boolean gasCostGiven() {
+    return isGiven(Setting.GAS_COST_KG)
+        || isGiven(Setting.GAS_COST_LB)
+        || isGiven(Setting.GAS_COST_GALLON);
+  }
+
+  /**
+   * Burn in kilograms an hour, from whichever unit was given.
+   *
+   * @return kilograms an hour
+   */
+  public BigDecimal gasBurnKgPerHour() {
+    if (!isGiven(Setting.GAS_BURN_KG) && isGiven(Setting.GAS_BURN_LB)) {
+      return number(Setting.GAS_BURN_LB).multiply(KG_PER_LB);
+    }
+    return number(Setting.GAS_BURN_KG);
+  }
+}

@@ -1,0 +1,73 @@
+package clenchbook.problem;
+
+/**
+ * One fault of the farrier's data. The sentence on the terminal, the row of {@code problems.csv}
+ * and the coloured cell all come from this value.
+ *
+ * @param kind the catalogue's entry
+ * @param severity what follows for the row
+ * @param at the cell at fault
+ * @param problem what is wrong, in plain words
+ * @param expected what would be right; may be empty
+ * @param value the value as found; empty for a blank cell
+ */
+public record Problem(
+    ProblemKind kind,
+    Severity severity,
+    CellRef at,
+    String problem,
+    String expected,
+    String value) {
+
+  /**
+   * A problem that holds its row back.
+   *
+   * @param kind the catalogue's entry
+   * @param at the cell at fault
+   * @param problem what is wrong
+   * @param expected what would be right
+   * @param value the value as found
+   * @return the problem
+   */
+  public static Problem held(
+      ProblemKind kind, CellRef at, String problem, String expected, String value) {
+    return new Problem(kind, Severity.HELD, at, problem, expected, value);
+  }
+
+  /**
+   * A problem whose row is used all the same.
+   *
+   * @param kind the catalogue's entry
+   * @param at the cell at fault
+   * @param problem what is wrong
+   * @param expected what would be right
+   * @param value the value as found
+   * @return the problem
+   */
+  public static Problem warning(
+      ProblemKind kind, CellRef at, String problem, String expected, String value) {
+    return new Problem(kind, Severity.WARNING, at, problem, expected, value);
+  }
+
+  /**
+   * Something worth knowing that is about no cell.
+   *
+   * @param kind the catalogue's entry
+   * @param at the sheet, or the sheet and row
+   * @param problem what to know
+   * @param expected what to do; may be empty
+   * @return the note
+   */
+  public static Problem note(ProblemKind kind, CellRef at, String problem, String expected) {
+    return new Problem(kind, Severity.NOTE, at, problem, expected, "");
+  }
+
+  /**
+   * The one text form of a problem.
+   *
+   * @return {@code Sheet!Cell: what is wrong; expected what}
+   */
+  public String sentence() {
+    return at + ": " + problem + (expected.isEmpty() ? "" : "; expected " + expected);
+  }
+}

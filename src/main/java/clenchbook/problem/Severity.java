@@ -1,0 +1,22 @@
+package clenchbook.problem;
+
+import java.util.Locale;
+
+/** How much a problem matters. */
+public enum Severity {
+  /** The row is held back: neither billed nor counted until it is mended. */
+  HELD,
+  /** The row is used, but the farrier should look. */
+  WARNING,
+  /** Something worth knowing; nothing to mend in a cell. */
+  NOTE;
+
+  /**
+   * The word that stands in files.
+   *
+   * @return {@code held}, {@code warning} or {@code note}
+   */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}
