@@ -8,6 +8,4 @@ import java.util.Optional;
  * @param name the item or size as written, never empty
  * @param count how many; empty when none was written
  */
-public record Counted(
-    String name,
-    Optional<Integer> count) {}
+public record Counted(String name, Optional<Integer> count) {}

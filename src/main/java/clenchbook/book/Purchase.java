@@ -51,7 +51,8 @@ public record Purchase(
    * @return Gross, else Net plus Tax, else Net; zero when nothing is given
    */
   public BigDecimal grossAmount() {
-    return gross.or(() -> net.map(amount -> amount.add(tax.orElse(BigDecimal.ZERO))))
+    return gross
+        .or(() -> net.map(amount -> amount.add(tax.orElse(BigDecimal.ZERO))))
         .orElse(BigDecimal.ZERO);
   }
 }

@@ -108,7 +108,9 @@ public enum Setting {
   SMTP_PORT("SMTP port", Type.WHOLE, ""),
   /** The user there. */
   SMTP_USER("SMTP user", Type.TEXT, ""),
-  /** Margin after own labour that a Work should leave, per cent of its price; for the price list. */
+  /**
+   * Margin after own labour that a Work should leave, per cent of its price; for the price list.
+   */
   TARGET_MARGIN("Target margin %", Type.DECIMAL, "");
 
   /** How a setting's value is read. */

@@ -13,8 +13,4 @@ import java.time.LocalDate;
  * @param quantity pieces found; a bar in its Unit
  */
 public record StockCount(
-    SourceRow source,
-    LocalDate date,
-    String item,
-    String size,
-    BigDecimal quantity) {}
+    SourceRow source, LocalDate date, String item, String size, BigDecimal quantity) {}

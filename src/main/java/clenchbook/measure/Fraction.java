@@ -34,7 +34,6 @@ public final class Fraction {
     BigDecimal whole =
         matcher.group(1) == null ? BigDecimal.ZERO : new BigDecimal(matcher.group(1));
     return Optional.of(
-        whole.add(
-            new BigDecimal(matcher.group(2)).divide(denominator, MathContext.DECIMAL128)));
+        whole.add(new BigDecimal(matcher.group(2)).divide(denominator, MathContext.DECIMAL128)));
   }
 }

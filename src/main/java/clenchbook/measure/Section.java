@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 public record Section(BigDecimal widthMm, BigDecimal thicknessMm) {
   private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
   private static final Pattern FORM =
-      Pattern.compile("\\s*([0-9./,\\s]+?)\\s*(?:mm|in|\")?\\s*[x×*]\\s*([0-9./,\\s]+?)\\s*(mm|in|inch|inches|\")?\\s*");
+      Pattern.compile(
+          "\\s*([0-9./,\\s]+?)\\s*(?:mm|in|\")?\\s*[x×*]\\s*([0-9./,\\s]+?)\\s*(mm|in|inch|inches|\")?\\s*");
 
   /**
    * Reads a section such as {@code 3/4 x 5/16 in} or {@code 20 x 8 mm}; without a unit it is

@@ -27,8 +27,7 @@ public final class LargestRemainder {
    * @param unit the minor unit
    * @return as many parts as weights, in their order, adding to the rounded total; empty for none
    */
-  public static List<BigDecimal> split(
-      BigDecimal total, List<BigDecimal> weights, MinorUnit unit) {
+  public static List<BigDecimal> split(BigDecimal total, List<BigDecimal> weights, MinorUnit unit) {
     BigDecimal whole = unit.round(total);
     if (whole.signum() < 0) {
       return split(whole.negate(), weights, unit).stream().map(BigDecimal::negate).toList();

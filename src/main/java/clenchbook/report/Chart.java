@@ -77,8 +77,7 @@ public sealed interface Chart {
    * @param limits horizontal lines
    * @param marks vertical lines
    */
-  record Lines(
-      String across, String up, List<Line> lines, List<Limit> limits, List<Limit> marks)
+  record Lines(String across, String up, List<Line> lines, List<Limit> limits, List<Limit> marks)
       implements Chart {
     /** Copies its lists. */
     public Lines {
