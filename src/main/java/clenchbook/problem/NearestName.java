@@ -32,8 +32,7 @@ public final class NearestName {
     for (String candidate : known) {
       int distance = distance(wanted, bare(candidate), limit);
       boolean nearer = distance < bestDistance;
-      boolean earlier =
-          distance == bestDistance && best != null && candidate.compareTo(best) < 0;
+      boolean earlier = distance == bestDistance && best != null && candidate.compareTo(best) < 0;
       if (nearer || earlier) {
         best = candidate;
         bestDistance = distance;

@@ -14,7 +14,11 @@ class NearestNameTest {
 
   @ParameterizedTest
   @CsvSource({
-    "Brambel, Bramble", "bramble, Bramble", "Roise, Rosie", "Jak, Jack", "Emile, Émile",
+    "Brambel, Bramble",
+    "bramble, Bramble",
+    "Roise, Rosie",
+    "Jak, Jack",
+    "Emile, Émile",
   })
   void a_misspelt_name_gets_the_nearest_known_one(String found, String offered) {
     assertEquals(Optional.of(offered), NearestName.find(found, HORSES));
