@@ -1,0 +1,21 @@
+package clenchbook.workload;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers as the pages and figures of this package print them. */
+final class Digits {
+  private Digits() {}
+
+  /** At most two decimals, half up, no trailing zeros, decimal point. */
+  static String plain(double number) {
+    return rounded(number, 2).toPlainString();
+  }
+
+  /** Half up to so many decimals, trailing zeros dropped. */
+  static BigDecimal rounded(double number, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
+    BigDecimal stripped = rounded.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+  }
+}
