@@ -151,7 +151,8 @@ public enum NoiseCriterion {
   }
 
   /**
-   * The eight-hour level that gives the same dose, with the factor that each rule prints: 16.61, 10.
+   * The eight-hour level that gives the same dose, with the factor that each rule prints: 16.61,
+   * 10.
    *
    * @param dosePercent above 0
    * @return dBA, not rounded

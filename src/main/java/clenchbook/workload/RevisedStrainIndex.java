@@ -36,8 +36,7 @@ public final class RevisedStrainIndex {
   public static Score of(HandEffort effort, double hours) {
     String fault = faultIn(effort, hours);
     return fault.isEmpty()
-        ? Score.of(
-            withoutFrequency(effort, hours) * effortsMultiplier(effort.effortsPerMinute()))
+        ? Score.of(withoutFrequency(effort, hours) * effortsMultiplier(effort.effortsPerMinute()))
         : new Score.OutOfRange(fault);
   }
 

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * COSI and CUSI. Source of the structure: Garg, Moore, Kapellusch, Ergonomics 60(8):1033-1041, 2017
- * (citation from memory). The numbers are the formula worked by hand; the properties follow from it.
+ * (citation from memory). The numbers are the formula worked by hand; the properties follow from
+ * it.
  */
 class CombinedStrainIndexTest {
 
@@ -48,8 +49,7 @@ class CombinedStrainIndexTest {
   void efforts_above_ninety_a_minute_use_the_power_branch_only_beyond_ninety() {
     HandEffort fast = new HandEffort(2, 60, 0.4, 0, FLEXION);
     double single = number(RevisedStrainIndex.of(fast, 2));
-    double expected =
-        single / 15.1 * RevisedStrainIndex.effortsMultiplier(120); // EM(60) = 15.1
+    double expected = single / 15.1 * RevisedStrainIndex.effortsMultiplier(120); // EM(60) = 15.1
     assertEquals(expected, number(CompositeStrainIndex.of(List.of(fast, fast), 2)), 1e-9);
   }
 
@@ -102,8 +102,7 @@ class CombinedStrainIndexTest {
   void tasks_of_more_than_a_day_are_said() {
     TaskHours long13 = new TaskHours(List.of(LIGHT), 13);
     assertEquals(
-        "26 hours of tasks in one day",
-        CumulativeStrainIndex.of(List.of(long13, long13)).why());
+        "26 hours of tasks in one day", CumulativeStrainIndex.of(List.of(long13, long13)).why());
   }
 
   private static double number(Score score) {

@@ -31,8 +31,15 @@ class HandArmVibrationTest {
   /** Points = 2 a2 t, worked by hand; the rule from memory, consistent with the HSE example. */
   @ParameterizedTest
   @CsvSource({
-    "2.5, 0.25, 3.125", "2.5, 3, 37.5", "3, 0.5, 9", "3, 4, 72", "5, 1, 50", "5, 8, 400",
-    "7, 2, 196", "10, 0.25, 50", "10, 8, 1600"
+    "2.5, 0.25, 3.125",
+    "2.5, 3, 37.5",
+    "3, 0.5, 9",
+    "3, 4, 72",
+    "5, 1, 50",
+    "5, 8, 400",
+    "7, 2, 196",
+    "10, 0.25, 50",
+    "10, 8, 1600"
   })
   void points_follow_the_square_of_the_vibration_and_the_time(
       double vibration, double hours, double expected) {

@@ -59,7 +59,14 @@ class NoiseDoseTest {
   /** NIOSH 98-126, Table 1-1 (from memory); hours follow from 85 dBA and 3 dB. */
   @ParameterizedTest
   @CsvSource({
-    "82, 16", "85, 8", "88, 4", "91, 2", "94, 1", "97, 0.5", "100, 0.25", "103, 0.125",
+    "82, 16",
+    "85, 8",
+    "88, 4",
+    "91, 2",
+    "94, 1",
+    "97, 0.5",
+    "100, 0.25",
+    "103, 0.125",
     "106, 0.0625"
   })
   void niosh_halves_the_time_every_three_decibels(double dBA, double hours) {
@@ -91,8 +98,7 @@ class NoiseDoseTest {
     assertEquals(83 - 3.0103, number(europe(new NoiseHours(83, 4))), 0.0001);
     // 10 log10((2 x 10^10 + 4 x 10^9 + 2 x 10^8) / 8) = 94.81, worked by hand.
     double level = 10 * Math.log10((2e10 + 4e9 + 2e8) / 8);
-    assertEquals(
-        level, number(NoiseDose.of(NoiseCriterion.EUROPE, MIXED_DAY)), 0.02);
+    assertEquals(level, number(NoiseDose.of(NoiseCriterion.EUROPE, MIXED_DAY)), 0.02);
   }
 
   @Test

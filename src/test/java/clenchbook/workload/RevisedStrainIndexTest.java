@@ -18,7 +18,13 @@ class RevisedStrainIndexTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.1, 1.574", "0.2, 2.616", "0.3, 3.706", "0.4, 5.024", "0.5, 6.700", "0.7, 11.510", "1, 25.610"
+    "0.1, 1.574",
+    "0.2, 2.616",
+    "0.3, 3.706",
+    "0.4, 5.024",
+    "0.5, 6.700",
+    "0.7, 11.510",
+    "1, 25.610"
   })
   void intensity_multiplier_follows_the_published_equations(double intensity, double expected) {
     assertEquals(expected, RevisedStrainIndex.intensityMultiplier(intensity), 0.0005);
@@ -38,13 +44,17 @@ class RevisedStrainIndexTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, FLEXION, 1.0", "30, FLEXION, 1.3720", "60, FLEXION, 1.8592",
-    "0, EXTENSION, 1.0", "30, EXTENSION, 1.0", "45, EXTENSION, 1.0630", "60, EXTENSION, 1.2520"
+    "0, FLEXION, 1.0",
+    "30, FLEXION, 1.3720",
+    "60, FLEXION, 1.8592",
+    "0, EXTENSION, 1.0",
+    "30, EXTENSION, 1.0",
+    "45, EXTENSION, 1.0630",
+    "60, EXTENSION, 1.2520"
   })
   void posture_multiplier_follows_the_published_equations(
       double degrees, WristDirection direction, double expected) {
-    assertEquals(
-        expected, RevisedStrainIndex.postureMultiplier(degrees, direction), 0.00005);
+    assertEquals(expected, RevisedStrainIndex.postureMultiplier(degrees, direction), 0.00005);
   }
 
   @ParameterizedTest

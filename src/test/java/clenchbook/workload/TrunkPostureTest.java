@@ -13,14 +13,12 @@ class TrunkPostureTest {
   @ParameterizedTest
   @CsvSource({"20, 4", "30, 3.25", "40, 2.5", "50, 1.75", "60, 1"})
   void the_holding_time_falls_from_four_minutes_to_one(double degrees, double minutes) {
-    assertEquals(
-        minutes, TrunkPosture.longestHoldMinutes(degrees).number().orElseThrow(), 1e-12);
+    assertEquals(minutes, TrunkPosture.longestHoldMinutes(degrees).number().orElseThrow(), 1e-12);
   }
 
   @Test
   void a_hold_is_set_against_its_longest_time() {
-    assertEquals(
-        0.5, TrunkPosture.shareOfLongestHold(40, 75).number().orElseThrow(), 1e-12);
+    assertEquals(0.5, TrunkPosture.shareOfLongestHold(40, 75).number().orElseThrow(), 1e-12);
   }
 
   @Test
