@@ -76,8 +76,7 @@ public final class CuttingSolver {
   }
 
   private static CuttingPlan plan(CuttingOrder order, List<int[]> bars, int atLeast) {
-    Map<List<Integer>, Integer> tally =
-        new TreeMap<>(CuttingSolver::compareCounts);
+    Map<List<Integer>, Integer> tally = new TreeMap<>(CuttingSolver::compareCounts);
     for (int[] bar : bars) {
       tally.merge(Arrays.stream(bar).boxed().toList(), 1, Integer::sum);
     }

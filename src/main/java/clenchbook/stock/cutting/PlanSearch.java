@@ -81,7 +81,8 @@ final class PlanSearch {
     }
     long spare = left * sizes.capacity() - sizes.total(demand);
     int[] start = new int[sizes.kinds()];
-    return fullBars(start, longest, sizes.capacity(), demand, spare, longest, bar -> take(bar, demand, left));
+    return fullBars(
+        start, longest, sizes.capacity(), demand, spare, longest, bar -> take(bar, demand, left));
   }
 
   private boolean take(int[] bar, int[] demand, int left) {
@@ -93,7 +94,10 @@ final class PlanSearch {
     return false;
   }
 
-  /** Offers every full bar with the longest piece, most of the long pieces first, until one is taken. */
+  /**
+   * Offers every full bar with the longest piece, most of the long pieces first, until one is
+   * taken.
+   */
   private boolean fullBars(
       int[] bar,
       int kind,

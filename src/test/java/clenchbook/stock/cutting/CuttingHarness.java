@@ -30,7 +30,8 @@ final class CuttingHarness {
       for (int seed = 0; seed < ORDERS; seed++) {
         orders.add(shoes(seed, mix[0], mix[1], mix[2]));
       }
-      System.out.println("pieces, step mm, lengths " + Arrays.toString(mix) + ": " + measure(orders));
+      System.out.println(
+          "pieces, step mm, lengths " + Arrays.toString(mix) + ": " + measure(orders));
     }
     List<CuttingOrder> threes = new ArrayList<>();
     for (int seed = 0; seed < ORDERS; seed++) {

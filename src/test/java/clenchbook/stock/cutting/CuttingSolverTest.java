@@ -154,11 +154,14 @@ class CuttingSolverTest {
 
   private static int everyWay(CuttingOrder order) {
     List<Long> pieces = new ArrayList<>();
-    order.pieces().forEach(p -> {
-      for (int n = 0; n < p.count(); n++) {
-        pieces.add(p.length() + order.kerf());
-      }
-    });
+    order
+        .pieces()
+        .forEach(
+            p -> {
+              for (int n = 0; n < p.count(); n++) {
+                pieces.add(p.length() + order.kerf());
+              }
+            });
     return fewest(pieces, 0, new ArrayList<>(), order.barLength() + order.kerf(), pieces.size());
   }
 
