@@ -1,5 +1,6 @@
 package clenchbook.report;
 
+import clenchbook.measure.Basis;
 import java.util.List;
 import java.util.Optional;
 

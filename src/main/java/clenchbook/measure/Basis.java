@@ -1,4 +1,4 @@
-package clenchbook.report;
+package clenchbook.measure;
 
 /** What a figure rests on. */
 public enum Basis {
