@@ -30,8 +30,7 @@ final class DatedRows<K, R> {
   }
 
   private void add(List<R> list, R row) {
-    boolean twice =
-        list.removeIf(earlier -> from.apply(earlier).equals(from.apply(row)));
+    boolean twice = list.removeIf(earlier -> from.apply(earlier).equals(from.apply(row)));
     if (twice) {
       overridden.add(row);
     }

@@ -36,10 +36,7 @@ public record Horse(HorseId id, List<HorseRow> rows) {
    * @return its row
    */
   public HorseRow rowAt(LocalDate day) {
-    return on(day).stream()
-        .findFirst()
-        .or(() -> latestBefore(day))
-        .orElseGet(() -> rows.get(0));
+    return on(day).stream().findFirst().or(() -> latestBefore(day)).orElseGet(() -> rows.get(0));
   }
 
   private Optional<HorseRow> latestBefore(LocalDate day) {

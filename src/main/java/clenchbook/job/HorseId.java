@@ -12,8 +12,7 @@ import java.util.Comparator;
  */
 public record HorseId(String name, String owner) implements Comparable<HorseId> {
   private static final Comparator<HorseId> ORDER =
-      Comparator.comparing(HorseId::name, Names.ORDER)
-          .thenComparing(HorseId::owner, Names.ORDER);
+      Comparator.comparing(HorseId::name, Names.ORDER).thenComparing(HorseId::owner, Names.ORDER);
 
   @Override
   public int compareTo(HorseId other) {

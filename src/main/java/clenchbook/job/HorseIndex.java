@@ -122,8 +122,7 @@ public final class HorseIndex {
       String billed = row.billTo().isEmpty() ? row.owner() : row.billTo();
       if (!billed.isEmpty()) {
         spelled.putIfAbsent(Names.key(billed), billed);
-        weights.merge(
-            Names.key(billed), row.sharePercent().orElse(Payer.WHOLE), BigDecimal::add);
+        weights.merge(Names.key(billed), row.sharePercent().orElse(Payer.WHOLE), BigDecimal::add);
       }
     }
     BigDecimal sum = weights.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);

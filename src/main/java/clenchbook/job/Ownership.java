@@ -38,13 +38,11 @@ record Ownership(HorseId horse, Optional<Horse> known, List<Payer> payers, boole
     Optional<Horse> own =
         horses.stream().filter(horse -> ownedOn(horse, visit.owner(), visit.date())).findFirst();
     if (own.isPresent()) {
-      return new Ownership(
-          own.get().id(), own, HorseIndex.payers(own.get(), visit.date()), false);
+      return new Ownership(own.get().id(), own, HorseIndex.payers(own.get(), visit.date()), false);
     }
     Optional<Horse> meant = meant(visit, horses);
     HorseId id = meant.map(Horse::id).orElse(new HorseId(visit.horse(), visit.owner()));
-    return new Ownership(
-        id, meant, List.of(Payer.ofAll(visit.owner())), !horses.isEmpty());
+    return new Ownership(id, meant, List.of(Payer.ofAll(visit.owner())), !horses.isEmpty());
   }
 
   /** The horse a stranger pays for: once theirs, else the only one kept that day, else the only. */

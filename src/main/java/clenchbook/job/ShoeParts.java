@@ -71,7 +71,9 @@ final class ShoeParts {
     };
   }
 
-  /** One name per shoe; parts without a count share what the counted ones leave, as even as can be. */
+  /**
+   * One name per shoe; parts without a count share what the counted ones leave, as even as can be.
+   */
   private static List<String> laidOut(List<Counted> list, int shoes) {
     if (list.isEmpty()) {
       return Collections.nCopies(shoes, "");

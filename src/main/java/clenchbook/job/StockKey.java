@@ -12,8 +12,7 @@ import java.util.Comparator;
  */
 public record StockKey(String item, String size) implements Comparable<StockKey> {
   private static final Comparator<StockKey> ORDER =
-      Comparator.comparing(StockKey::item, Names.ORDER)
-          .thenComparing(StockKey::size, Names.ORDER);
+      Comparator.comparing(StockKey::item, Names.ORDER).thenComparing(StockKey::size, Names.ORDER);
 
   @Override
   public int compareTo(StockKey other) {

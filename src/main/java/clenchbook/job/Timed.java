@@ -24,9 +24,7 @@ public record Timed(BigDecimal minutes, Basis basis) {
       Function<WorkItem, Optional<BigDecimal>> standard) {
     return own.apply(visit)
         .map(minutes -> new Timed(minutes, Basis.MEASURED))
-        .or(
-            () ->
-                work.flatMap(standard).map(minutes -> new Timed(minutes, Basis.STANDARD)))
+        .or(() -> work.flatMap(standard).map(minutes -> new Timed(minutes, Basis.STANDARD)))
         .orElse(NONE);
   }
 
