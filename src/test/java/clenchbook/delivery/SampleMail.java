@@ -1,0 +1,72 @@
+package clenchbook.delivery;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Invented mails for the tests of this package. */
+final class SampleMail {
+  static final LocalDate MONTH_END = LocalDate.of(2026, 10, 31);
+
+  private SampleMail() {}
+
+  static MailAddress address(String text) {
+    return MailAddress.parse(text).orElseThrow();
+  }
+
+  static OutgoingMail to(String owner, String address) {
+    return mail(owner, address, "Invoice 2026-0007 from Alder Farriery", pdf("2026-0007.pdf"));
+  }
+
+  static OutgoingMail withSubject(String subject) {
+    return mail("Rosa Lindqvist", "rosa@stable.example", subject, pdf("2026-0007.pdf"));
+  }
+
+  static OutgoingMail withFile(String fileName) {
+    return mail("Rosa Lindqvist", "rosa@stable.example", "Invoice", pdf(fileName));
+  }
+
+  static OutgoingMail withParagraphs(String... paragraphs) {
+    MailText text = new MailText("en", "Invoice", Arrays.asList(paragraphs));
+    return new OutgoingMail(
+        "Rosa Lindqvist",
+        address("rosa@stable.example"),
+        address("office@alder.example"),
+        "Alder Farriery",
+        text,
+        MONTH_END,
+        List.of());
+  }
+
+  static OutgoingMail mail(String owner, String to, String subject, Attachment... attachments) {
+    return new OutgoingMail(
+        owner,
+        address(to),
+        address("office@alder.example"),
+        "Alder Farriery",
+        new MailText("en", subject, List.of("Dear " + HeaderText.clean(owner) + ",", "Regards")),
+        MONTH_END,
+        List.of(attachments));
+  }
+
+  static Attachment pdf(String name) {
+    byte[] bytes = new byte[5000];
+    for (int i = 0; i < bytes.length; i++) {
+      bytes[i] = (byte) (i * 31 + i / 256);
+    }
+    byte[] head = "%PDF-1.7\n".getBytes(StandardCharsets.US_ASCII);
+    System.arraycopy(head, 0, bytes, 0, head.length);
+    return Attachment.pdf(name, bytes);
+  }
+
+  static Map<MailWord, String> everyValue() {
+    Map<MailWord, String> values = new EnumMap<>(MailWord.class);
+    for (MailWord word : MailWord.values()) {
+      values.put(word, "<" + word.placeholder() + ">");
+    }
+    return values;
+  }
+}
