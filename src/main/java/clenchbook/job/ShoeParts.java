@@ -61,7 +61,7 @@ final class ShoeParts {
   }
 
   /** A farrier without a Materials row may still write the kind itself. */
-  private static Optional<MaterialKind> kindWord(String item) {
+  static Optional<MaterialKind> kindWord(String item) {
     String word = Names.key(item);
     return switch (word.endsWith("s") ? word.substring(0, word.length() - 1) : word) {
       case "keg" -> Optional.of(MaterialKind.KEG);
