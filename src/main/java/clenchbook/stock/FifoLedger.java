@@ -1,5 +1,6 @@
 package clenchbook.stock;
 
+import clenchbook.job.StockKey;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

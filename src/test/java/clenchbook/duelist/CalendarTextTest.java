@@ -20,8 +20,10 @@ class CalendarTextTest {
 
   private static final LocalDate OCTOBER = LocalDate.of(2026, 10, 31);
   private static final String LONG =
-      "Žofie, Řízek; Ärger\\Mühe – 王 and 🐴 at the far yard, where the lane bends twice and the dog "
-          + "is loose\nOwner: Łukasz\nBring pads";
+      "Žofie, Řízek; Ärger\\Mühe – 王 and 🐴 at the far yard, where the lane bends twice and the dog"
+          + " is loose\n"
+          + "Owner: Łukasz\n"
+          + "Bring pads";
 
   @Test
   void the_calendar_is_read_back_by_another_library_with_every_letter() throws Exception {
@@ -62,7 +64,8 @@ class CalendarTextTest {
   @Test
   void text_is_escaped_as_the_standard_asks_and_control_characters_go() {
     assertEquals(
-        "a\\, b\\; c\\\\ d\\ne: \"f\"", CalendarText.escaped("a, b; c\\ d\r\ne:\u0000 \"f\"\u001b"));
+        "a\\, b\\; c\\\\ d\\ne: \"f\"",
+        CalendarText.escaped("a, b; c\\ d\r\ne:\u0000 \"f\"\u001b"));
   }
 
   @Test
@@ -77,8 +80,7 @@ class CalendarTextTest {
   void events_stand_by_day_whatever_order_they_come_in() {
     CalendarEvent a = event("a", "");
     CalendarEvent b = event("b", "");
-    assertEquals(
-        CalendarText.of(OCTOBER, List.of(a, b)), CalendarText.of(OCTOBER, List.of(b, a)));
+    assertEquals(CalendarText.of(OCTOBER, List.of(a, b)), CalendarText.of(OCTOBER, List.of(b, a)));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.job.StockKey;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Random;
