@@ -1,0 +1,287 @@
+package clenchbook.job;
+
+import clenchbook.book.Book;
+import clenchbook.book.Counted;
+import clenchbook.book.HorseRow;
+import clenchbook.book.Material;
+import clenchbook.book.MaterialKind;
+import clenchbook.book.Place;
+import clenchbook.book.Purchase;
+import clenchbook.book.Reason;
+import clenchbook.book.Setting;
+import clenchbook.book.Settings;
+import clenchbook.book.Shaping;
+import clenchbook.book.SourceRow;
+import clenchbook.book.StockCount;
+import clenchbook.book.Unit;
+import clenchbook.book.Visit;
+import clenchbook.book.WorkItem;
+import clenchbook.measure.Section;
+import clenchbook.problem.CellRef;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A book written down in a test, row by row, as {@code "Date: 2026-10-05, Horse: Bess"}; a list
+ * inside a cell is parted by semicolons.
+ */
+public final class WrittenBook {
+
+  private final List<Visit> visits = new ArrayList<>();
+  private final List<WorkItem> work = new ArrayList<>();
+  private final List<Material> materials = new ArrayList<>();
+  private final List<HorseRow> horses = new ArrayList<>();
+  private final List<Place> places = new ArrayList<>();
+  private final List<Purchase> purchases = new ArrayList<>();
+  private final List<StockCount> counts = new ArrayList<>();
+  private final Map<Setting, String> settings = new EnumMap<>(Setting.class);
+
+  /** Adds a setting. */
+  public WrittenBook setting(Setting setting, String value) {
+    settings.put(setting, value);
+    return this;
+  }
+
+  /** Adds a row of Visits; Charge is 50 where not said. */
+  public WrittenBook visit(String text) {
+    Row row = new Row("Visits", 0, visits.size(), text);
+    visits.add(
+        new Visit(
+            row.source(),
+            row.day("Date").orElseThrow(),
+            row.text("Place"),
+            row.text("Owner"),
+            row.text("Horse"),
+            row.text("Work"),
+            row.list("Shoe"),
+            row.list("Size"),
+            row.whole("Shoes"),
+            row.whole("New shoes"),
+            row.choice(Shaping.class, "Shaping"),
+            row.text("Nail"),
+            row.whole("Nails"),
+            row.list("Extras"),
+            row.number("Trim min"),
+            row.number("Shape min"),
+            row.number("Nail min"),
+            row.number("Grind min"),
+            row.number("Forge min"),
+            row.number("Total min"),
+            row.number("Helper min"),
+            row.number("Charge").or(() -> Optional.of(new BigDecimal("50"))),
+            row.number("Paid"),
+            row.text("How"),
+            row.choice(Reason.class, "Reason").orElse(Reason.ROUTINE),
+            row.whole("Lost"),
+            row.text("Vet"),
+            row.text("Notes")));
+    return this;
+  }
+
+  /** Adds a row of Work. */
+  public WrittenBook work(String text) {
+    Row row = new Row("Work", 1, work.size(), text);
+    work.add(
+        new WorkItem(
+            row.source(),
+            row.text("Work"),
+            row.text("Kind").equals("fee"),
+            row.number("Price"),
+            row.text("Tax"),
+            row.list("Shoe"),
+            row.whole("Shoes"),
+            row.choice(Shaping.class, "Shaping"),
+            row.text("Nail"),
+            row.number("Nails per shoe"),
+            row.number("Trim min"),
+            row.number("Shape min"),
+            row.number("Nail min"),
+            row.number("Grind min"),
+            row.number("Forge min"),
+            Optional.empty(),
+            "",
+            row.day("From")));
+    return this;
+  }
+
+  /** Adds a row of Materials. */
+  public WrittenBook material(String text) {
+    Row row = new Row("Materials", 2, materials.size(), text);
+    materials.add(
+        new Material(
+            row.source(),
+            row.text("Item"),
+            row.choice(MaterialKind.class, "Kind").orElse(MaterialKind.KEG),
+            row.text("Size"),
+            row.choice(Unit.class, "Unit").orElse(Unit.PIECE),
+            row.number("Unit cost"),
+            row.number("Per pack"),
+            row.number("Pack cost"),
+            row.number("Price"),
+            Section.parse(row.text("Section")),
+            row.number("Length mm"),
+            row.number("Cut mm"),
+            row.text("Bar"),
+            row.number("Bar length mm"),
+            row.number("Making min"),
+            row.number("Making forge min"),
+            row.number("Reorder at"),
+            row.text("Supplier"),
+            row.day("From")));
+    return this;
+  }
+
+  /** Adds a row of Horses. */
+  public WrittenBook horse(String text) {
+    Row row = new Row("Horses", 3, horses.size(), text);
+    horses.add(
+        new HorseRow(
+            row.source(),
+            row.text("Horse"),
+            row.text("Owner"),
+            row.number("Share %"),
+            row.text("Bill to"),
+            row.text("Place"),
+            row.number("Interval weeks"),
+            row.day("From"),
+            row.day("Until"),
+            row.text("Notes")));
+    return this;
+  }
+
+  /** Adds a row of Places. */
+  public WrittenBook place(String text) {
+    Row row = new Row("Places", 4, places.size(), text);
+    places.add(
+        new Place(
+            row.source(),
+            row.text("Place"),
+            row.text("Address"),
+            row.number("Distance"),
+            row.number("Drive min")));
+    return this;
+  }
+
+  /** Adds a row of Purchases. */
+  public WrittenBook purchase(String text) {
+    Row row = new Row("Purchases", 5, purchases.size(), text);
+    purchases.add(
+        new Purchase(
+            row.source(),
+            row.day("Date").orElseThrow(),
+            row.text("Supplier"),
+            row.text("Item"),
+            row.text("Size"),
+            row.number("Quantity"),
+            row.choice(Unit.class, "Unit").orElse(Unit.PIECE),
+            row.text("Category"),
+            row.number("Net"),
+            row.number("Tax"),
+            row.number("Gross"),
+            Optional.empty(),
+            ""));
+    return this;
+  }
+
+  /** Adds a row of Counts. */
+  public WrittenBook count(String text) {
+    Row row = new Row("Counts", 6, counts.size(), text);
+    counts.add(
+        new StockCount(
+            row.source(),
+            row.day("Date").orElseThrow(),
+            row.text("Item"),
+            row.text("Size"),
+            row.number("Quantity").orElseThrow()));
+    return this;
+  }
+
+  /** Gives the book. */
+  public Book book() {
+    return new Book(
+        List.of("Visits", "Work", "Materials", "Horses", "Places", "Purchases", "Counts"),
+        new Settings(settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR")),
+        visits,
+        work,
+        materials,
+        List.of(),
+        horses,
+        places,
+        List.of(),
+        purchases,
+        List.of(),
+        List.of(),
+        counts,
+        List.of(),
+        List.of(),
+        List.of(),
+        Set.of());
+  }
+
+  /** Gives its jobs. */
+  public Jobs jobs() {
+    return JobResolver.resolve(book());
+  }
+
+  private record Row(SourceRow source, Map<String, String> cells) {
+
+    Row(String sheet, int sheetIndex, int before, String text) {
+      this(new SourceRow(sheet, sheetIndex, before + 2, Map.of()), cells(text));
+    }
+
+    private static Map<String, String> cells(String text) {
+      Map<String, String> cells = new HashMap<>();
+      for (String cell : text.split(",")) {
+        int colon = cell.indexOf(':');
+        cells.put(cell.substring(0, colon).strip(), cell.substring(colon + 1).strip());
+      }
+      return cells;
+    }
+
+    String text(String heading) {
+      return cells.getOrDefault(heading, "");
+    }
+
+    private Optional<String> find(String heading) {
+      return Optional.of(text(heading)).filter(value -> !value.isEmpty());
+    }
+
+    Optional<BigDecimal> number(String heading) {
+      return find(heading).map(BigDecimal::new);
+    }
+
+    Optional<Integer> whole(String heading) {
+      return find(heading).map(Integer::valueOf);
+    }
+
+    Optional<LocalDate> day(String heading) {
+      return find(heading).map(LocalDate::parse);
+    }
+
+    <E extends Enum<E>> Optional<E> choice(Class<E> type, String heading) {
+      return find(heading)
+          .map(v -> Enum.valueOf(type, v.toUpperCase(Locale.ROOT).replace(' ', '_')));
+    }
+
+    List<Counted> list(String heading) {
+      List<Counted> list = new ArrayList<>();
+      for (String part : text(heading).split(";")) {
+        String[] words = part.strip().split(":");
+        if (!words[0].isEmpty()) {
+          Optional<Integer> count =
+              words.length < 2 ? Optional.empty() : Optional.of(Integer.valueOf(words[1].strip()));
+          list.add(new Counted(words[0].strip(), count));
+        }
+      }
+      return list;
+    }
+  }
+}
