@@ -217,7 +217,7 @@ public final class JobResolver {
   }
 
   private int occurrence(Visit visit, HorseId horse) {
-    String key = dayKey(visit, horse) + "\n" + Names.key(visit.work());
+    String key = visit.date() + "\n" + Names.key(horse.name()) + "\n" + Names.key(visit.work());
     return occurrences.merge(key, 1, Integer::sum);
   }
 
