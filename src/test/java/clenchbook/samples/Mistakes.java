@@ -1,0 +1,64 @@
+package clenchbook.samples;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** Plants the honest mistakes of a busy year, each on a row fit for it. */
+final class Mistakes {
+  private final List<Map<String, Object>> rows;
+  private int from;
+
+  Mistakes(List<Map<String, Object>> rows) {
+    this.rows = rows;
+  }
+
+  void plant(String textDate, String lostDate) {
+    int last = rows.size();
+    from = last - 45;
+    row(r -> r.containsKey("Nails") && !r.containsKey("Total min")).remove("Nails");
+    row(r -> "hot".equals(r.get("Shaping"))).put("Horse", "Bramlbe");
+    duplicate();
+    row(r -> !r.containsKey("Charge") && r.containsKey("Owner"))
+        .put("Charge", new Tab.Broken("#REF!"));
+    row(r -> r.containsKey("Nails") && r.get("Shoes") instanceof Integer n && n == 4)
+        .put("Nails", 64);
+    from = last / 2;
+    row(r -> String.valueOf(r.get("Shoe")).startsWith("Alumin")).put("Shaping", "hot");
+    row(r -> r.containsKey("Trim min")).put("Date", textDate);
+    row(r -> r.containsKey("Trim min")).put("Date", lostDate);
+    from = last / 3;
+    row(r -> "Trim".equals(r.get("Work")) && r.containsKey("Trim min")).put("Shoes", 2);
+    row(r -> r.containsKey("Total min") && r.get("Total min") instanceof Integer)
+        .put("Total min", 650);
+    row(r -> "Trim".equals(r.get("Work"))).put("Work", "Trimm");
+    row(r -> r.containsKey("Owner") && r.containsKey("Paid"))
+        .computeIfPresent("Owner", (k, v) -> v + "e");
+    from = last / 4;
+    row(r -> r.containsKey("Horse") && r.containsKey("Paid")).remove("Date");
+  }
+
+  private void duplicate() {
+    Map<String, Object> twice = row(r -> r.containsKey("Shoe") && !r.containsKey("Paid"));
+    rows.add(rows.indexOf(twice) + 1, new LinkedHashMap<>(twice));
+  }
+
+  private Map<String, Object> row(Predicate<Map<String, Object>> fit) {
+    for (int i = from; i < rows.size(); i++) {
+      if (fit.test(rows.get(i))) {
+        from = i + 3;
+        return rows.get(i);
+      }
+    }
+    throw new IllegalStateException("no row fit for a mistake after row " + from);
+  }
+
+  /** Gives the rows of visits as the log shows them, in the order worked. */
+  static List<Map<String, Object>> log(List<Visit> visits) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    visits.forEach(visit -> rows.add(visit.cells));
+    return rows;
+  }
+}
