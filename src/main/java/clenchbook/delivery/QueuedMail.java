@@ -1,0 +1,10 @@
+package clenchbook.delivery;
+
+/**
+ * A mail that is to be delivered.
+ *
+ * @param id its name in the ledger
+ * @param mail what goes off
+ * @param again whether the farrier asked for it by name, though it may have gone off before
+ */
+public record QueuedMail(MailId id, OutgoingMail mail, boolean again) {}

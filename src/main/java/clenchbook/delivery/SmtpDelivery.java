@@ -1,0 +1,233 @@
+package clenchbook.delivery;
+
+import clenchbook.delivery.DeliveryOutcome.Result;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Delivers mails over one kept connection, each at most once.
+ *
+ * <p>Each mail goes through steps that are on disk before the next is taken: intended, handed over,
+ * then delivered or refused. A mail that the ledger knows as handed over without an answer, from
+ * this run or one that was killed, is unsure: it is reported and not sent. What a server cannot
+ * take just now is tried again after the others, with growing waits, and stays intended.
+ *
+ * <p>The run stops early where going on would help nobody: the server cannot be reached, does not
+ * accept the login, or twice in a row lost the line with a mail just handed over.
+ */
+public final class SmtpDelivery {
+  private static final int LOST_IN_A_ROW = 2;
+
+  private final SmtpLine line;
+  private final Pace pace;
+  private final Clock clock;
+  private final Sleeper sleeper;
+
+  /**
+   * @param server where the mails go
+   * @param pace how fast
+   * @param clock gives each message its date
+   */
+  public SmtpDelivery(SmtpServer server, Pace pace, Clock clock) {
+    this(new SmtpLine(server, Optional.empty()), pace, clock, Sleeper.REAL);
+  }
+
+  SmtpDelivery(SmtpLine line, Pace pace, Clock clock, Sleeper sleeper) {
+    this.line = line;
+    this.pace = pace;
+    this.clock = clock;
+    this.sleeper = sleeper;
+  }
+
+  /** Waits, or pretends to. */
+  @FunctionalInterface
+  interface Sleeper {
+    /** Sleeps for real; an interruption ends the wait and stays noted. */
+    Sleeper REAL =
+        duration -> {
+          try {
+            Thread.sleep(duration.toMillis());
+          } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+          }
+        };
+
+    void sleep(Duration duration);
+  }
+
+  /**
+   * Delivers what has not been delivered.
+   *
+   * @param mails in the order they go off
+   * @param ledger where each step is written down
+   * @param listener hears each outcome as it is known
+   * @return an outcome for every mail
+   * @throws RuntimeException what the ledger throws where a step cannot be written; the mail whose
+   *     step it was is not sent, or is found unsure by the next run
+   */
+  public DeliveryReport deliver(
+      List<QueuedMail> mails, MailLedger ledger, DeliveryListener listener) {
+    if (mails.stream().map(QueuedMail::id).distinct().count() < mails.size()) {
+      throw new IllegalArgumentException("a mail stands in the list twice");
+    }
+    Run run = new Run(mails, ledger, listener);
+    try {
+      run.allRounds();
+    } finally {
+      line.close();
+    }
+    return run.report();
+  }
+
+  /** The state of one call. */
+  private final class Run {
+    private final List<QueuedMail> mails;
+    private final MailLedger ledger;
+    private final DeliveryListener listener;
+    private final Map<MailId, DeliveryOutcome> outcomes = new HashMap<>();
+    private Optional<String> stopped = Optional.empty();
+    private int lostInARow;
+    private Optional<String> noLine = Optional.empty();
+
+    Run(List<QueuedMail> mails, MailLedger ledger, DeliveryListener listener) {
+      this.mails = List.copyOf(mails);
+      this.ledger = ledger;
+      this.listener = listener;
+    }
+
+    void allRounds() {
+      List<QueuedMail> waiting = oneRound(claimed());
+      for (Duration wait : pace.backOff()) {
+        if (waiting.isEmpty() || stopped.isPresent()) {
+          break;
+        }
+        line.close();
+        sleeper.sleep(wait);
+        waiting = oneRound(waiting);
+      }
+      stopped = stopped.or(() -> noLine);
+    }
+
+    private List<QueuedMail> claimed() {
+      List<QueuedMail> claimed = new ArrayList<>();
+      for (QueuedMail queued : mails) {
+        if (ledger.intend(queued.id(), queued.again())) {
+          claimed.add(queued);
+        } else {
+          finish(notSent(queued.id()));
+        }
+      }
+      return claimed;
+    }
+
+    private DeliveryOutcome notSent(MailId id) {
+      MailState state = ledger.find(id).orElse(MailState.INTENDED);
+      if (state == MailState.DELIVERED) {
+        return new DeliveryOutcome(id, Result.DELIVERED_BEFORE, "");
+      }
+      if (state == MailState.HANDED_OVER) {
+        ledger.unsure(id, "an earlier run was interrupted while the server had the mail");
+      }
+      return new DeliveryOutcome(id, Result.UNSURE, "an earlier run did not learn what became of it");
+    }
+
+    /** One try of each; gives those to try again. */
+    private List<QueuedMail> oneRound(List<QueuedMail> waiting) {
+      noLine = Optional.empty();
+      List<QueuedMail> again = new ArrayList<>();
+      for (QueuedMail queued : waiting) {
+        DeliveryOutcome outcome = outcomeOf(queued);
+        finish(outcome);
+        if (outcome.result() == Result.PUT_OFF) {
+          again.add(queued);
+        }
+        watchForLosses(outcome);
+        if (outcome.result() == Result.DELIVERED) {
+          sleeper.sleep(pace.betweenMails());
+        }
+      }
+      return again;
+    }
+
+    private void watchForLosses(DeliveryOutcome outcome) {
+      lostInARow = outcome.result() == Result.UNSURE ? lostInARow + 1 : 0;
+      if (lostInARow == LOST_IN_A_ROW) {
+        stop("the mail server twice lost the line with a mail just handed over");
+      }
+    }
+
+    private DeliveryOutcome outcomeOf(QueuedMail queued) {
+      MailId id = queued.id();
+      Optional<String> hindrance = stopped.or(() -> noLine);
+      if (hindrance.isPresent()) {
+        return new DeliveryOutcome(id, Result.PUT_OFF, hindrance.get());
+      }
+      try {
+        line.send(bytesOf(queued.mail()), queued.mail(), () -> ledger.handedOver(id));
+        ledger.delivered(id);
+        return new DeliveryOutcome(id, Result.DELIVERED, "");
+      } catch (ServerReply reply) {
+        return answered(id, reply);
+      } catch (LineLost lost) {
+        return lost.afterHandingOver() ? unsure(id, lost) : putOff(id, String.valueOf(lost.getMessage()));
+      } catch (NoLine none) {
+        noLine = Optional.of(String.valueOf(none.getMessage()));
+        stopped = none.mayPass() ? stopped : noLine;
+        return putOff(id, String.valueOf(none.getMessage()));
+      }
+    }
+
+    private DeliveryOutcome answered(MailId id, ServerReply reply) {
+      String words = line.withoutSecret(String.valueOf(reply.getMessage()));
+      if (reply.asksForLogin()) {
+        stop("the mail server lets nobody send without logging in: " + words);
+      } else if (reply.isPermanent()) {
+        ledger.refused(id, words);
+        return new DeliveryOutcome(id, Result.REFUSED, words);
+      }
+      return putOff(id, words);
+    }
+
+    private DeliveryOutcome unsure(MailId id, LineLost lost) {
+      String words = "handed over, then no answer: " + lost.getMessage();
+      ledger.unsure(id, words);
+      return new DeliveryOutcome(id, Result.UNSURE, words);
+    }
+
+    private DeliveryOutcome putOff(MailId id, String words) {
+      ledger.putOff(id, words);
+      return new DeliveryOutcome(id, Result.PUT_OFF, words);
+    }
+
+    private byte[] bytesOf(OutgoingMail mail) {
+      OffsetDateTime now = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+      return MailMessage.of(mail).deliveryBytes(now);
+    }
+
+    private void stop(String why) {
+      stopped = Optional.of(why);
+    }
+
+    private void finish(DeliveryOutcome outcome) {
+      outcomes.put(outcome.id(), outcome);
+      long done =
+          outcomes.values().stream().filter(known -> known.result() != Result.PUT_OFF).count();
+      listener.heard(outcome, (int) done, mails.size());
+    }
+
+    DeliveryReport report() {
+      List<DeliveryOutcome> inOrder = new ArrayList<>();
+      for (QueuedMail queued : mails) {
+        Optional.ofNullable(outcomes.get(queued.id())).ifPresent(inOrder::add);
+      }
+      return new DeliveryReport(inOrder, stopped);
+    }
+  }
+}

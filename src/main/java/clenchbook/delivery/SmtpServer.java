@@ -1,0 +1,66 @@
+package clenchbook.delivery;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The mail server and how it is to be spoken to.
+ *
+ * @param host its name, as its certificate must bear it
+ * @param port 465 means TLS from the first byte, every other port means STARTTLS
+ * @param credential given only where it is bound to this host; empty for a server that asks none
+ * @param protection how much of TLS is insisted on
+ * @param answerWithin how long to wait for an answer; RFC 5321, section 4.5.3.2.6, allows a server
+ *     ten minutes to answer the end of a message
+ */
+public record SmtpServer(
+    String host,
+    int port,
+    Optional<SmtpCredential> credential,
+    Protection protection,
+    Duration answerWithin) {
+  /** The port of mail submission (RFC 6409). */
+  public static final int SUBMISSION = 587;
+
+  private static final int IMPLICIT_TLS = 465;
+  private static final int HIGHEST_PORT = 65_535;
+
+  /** How much of TLS is insisted on. */
+  public enum Protection {
+    /** TLS, with a trusted certificate that bears the host's name. */
+    CHECKED,
+    /** TLS with whatever certificate comes: only where the command line says so. */
+    ANY_CERTIFICATE,
+    /** No TLS: only where the command line says so. */
+    NONE
+  }
+
+  /**
+   * @throws IllegalArgumentException where the host or port is none, or the credential is bound to
+   *     another host
+   */
+  public SmtpServer {
+    host = host.strip().toLowerCase(Locale.ROOT);
+    if (!host.matches("[a-z0-9.:\\[\\]_-]+")) {
+      throw new IllegalArgumentException("not a host name");
+    }
+    if (port < 1 || port > HIGHEST_PORT) {
+      throw new IllegalArgumentException("not a port: " + port);
+    }
+    String mine = host;
+    if (credential.filter(given -> !given.host().equals(mine)).isPresent()) {
+      throw new IllegalArgumentException("the credential is bound to another host");
+    }
+  }
+
+  /** Whether TLS begins with the first byte (RFC 8314). */
+  boolean isImplicitTls() {
+    return port == IMPLICIT_TLS && protection != Protection.NONE;
+  }
+
+  /** Host and port, for messages. */
+  public String name() {
+    return host + ":" + port;
+  }
+}
