@@ -59,8 +59,7 @@ final class HandoverTransport extends SMTPTransport {
     current = sending;
     try {
       resetIfNeeded();
-      sendMessage(
-          new Bytes(session, message), new Address[] {recipient(mail)});
+      sendMessage(new Bytes(session, message), new Address[] {recipient(mail)});
       transactionOpen = false;
     } catch (ServerReply | LineLost known) {
       throw known;
@@ -122,8 +121,7 @@ final class HandoverTransport extends SMTPTransport {
   }
 
   /** What an answer that is no consent means; the library gives -1 for the end of the line. */
-  private static void refuse(int code, String words, Sending sending)
-      throws ServerReply, LineLost {
+  private static void refuse(int code, String words, Sending sending) throws ServerReply, LineLost {
     if (code >= 400 && code <= 599) {
       throw new ServerReply(code, words);
     }

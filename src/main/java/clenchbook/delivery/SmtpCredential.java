@@ -26,7 +26,8 @@ public record SmtpCredential(String host, String user, String password) {
 
   /** Whether this credential may be given to that host in that user's name. */
   public boolean isFor(String otherHost, String otherUser) {
-    return host.equals(otherHost.strip().toLowerCase(Locale.ROOT)) && user.equals(otherUser.strip());
+    return host.equals(otherHost.strip().toLowerCase(Locale.ROOT))
+        && user.equals(otherUser.strip());
   }
 
   /** The user and the host; never the password. */

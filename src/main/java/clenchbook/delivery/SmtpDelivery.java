@@ -135,7 +135,8 @@ public final class SmtpDelivery {
       if (state == MailState.HANDED_OVER) {
         ledger.unsure(id, "an earlier run was interrupted while the server had the mail");
       }
-      return new DeliveryOutcome(id, Result.UNSURE, "an earlier run did not learn what became of it");
+      return new DeliveryOutcome(
+          id, Result.UNSURE, "an earlier run did not learn what became of it");
     }
 
     /** One try of each; gives those to try again. */
@@ -176,7 +177,9 @@ public final class SmtpDelivery {
       } catch (ServerReply reply) {
         return answered(id, reply);
       } catch (LineLost lost) {
-        return lost.afterHandingOver() ? unsure(id, lost) : putOff(id, String.valueOf(lost.getMessage()));
+        return lost.afterHandingOver()
+            ? unsure(id, lost)
+            : putOff(id, String.valueOf(lost.getMessage()));
       } catch (NoLine none) {
         noLine = Optional.of(String.valueOf(none.getMessage()));
         stopped = none.mayPass() ? stopped : noLine;

@@ -5,6 +5,7 @@ import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
 import jakarta.mail.URLName;
 import java.nio.charset.StandardCharsets;
+import java.security.cert.CertificateException;
 import java.util.Base64;
 import java.util.Optional;
 import java.util.Properties;
@@ -112,30 +113,41 @@ final class SmtpLine {
     }
     String password = server.credential().get().password();
     byte[] bytes = password.getBytes(StandardCharsets.UTF_8);
-    return clean
-        .replace(password, "…")
-        .replace(Base64.getEncoder().encodeToString(bytes), "…");
+    return clean.replace(password, "…").replace(Base64.getEncoder().encodeToString(bytes), "…");
   }
 
   private HandoverTransport open() throws NoLine {
     URLName name = new URLName("smtp", server.host(), server.port(), null, null, null);
-    HandoverTransport opening = new HandoverTransport(session, name, server.isImplicitTls());
+    boolean tls = server.tlsFromFirstByte() && server.protection() != SmtpServer.Protection.NONE;
+    HandoverTransport opening = new HandoverTransport(session, name, tls);
     String user = server.credential().map(SmtpCredential::user).orElse(null);
     String password = server.credential().map(SmtpCredential::password).orElse(null);
     try {
       opening.connect(server.host(), server.port(), user, password);
       return opening;
     } catch (AuthenticationFailedException refused) {
-      throw new NoLine(server.name() + " does not accept the user and password", false, refused);
+      throw loginRefused(opening.getLastReturnCode(), refused);
     } catch (MessagingException failed) {
       throw noLine(failed);
     }
   }
 
+  /** Only a plain no is final: a locked account is worse than a late mail. */
+  private NoLine loginRefused(int code, AuthenticationFailedException refused) {
+    boolean plainNo = code >= 500 && code <= 599;
+    String what = plainNo ? " does not accept the user and password" : " takes no login just now";
+    return new NoLine(server.name() + what, !plainNo, refused);
+  }
+
   private NoLine noLine(MessagingException failed) {
-    if (hasCause(failed, SSLException.class)) {
+    if (hasCause(failed, CertificateException.class)) {
       return new NoLine(
-          server.name() + " shows no certificate that is trusted and bears its name", false, failed);
+          server.name() + " shows no certificate that is trusted and bears its name",
+          false,
+          failed);
+    }
+    if (hasCause(failed, SSLException.class)) {
+      return new NoLine("no protected line to " + server.name() + " came about", true, failed);
     }
     if (String.valueOf(failed.getMessage()).contains("STARTTLS is required")) {
       return new NoLine(server.name() + " offers no TLS; nothing was sent to it", false, failed);

@@ -8,7 +8,9 @@ import java.util.Optional;
  * The mail server and how it is to be spoken to.
  *
  * @param host its name, as its certificate must bear it
- * @param port 465 means TLS from the first byte, every other port means STARTTLS
+ * @param port such as 587 or 465
+ * @param tlsFromFirstByte whether TLS comes before all words (RFC 8314), else by STARTTLS (RFC
+ *     3207)
  * @param credential given only where it is bound to this host; empty for a server that asks none
  * @param protection how much of TLS is insisted on
  * @param answerWithin how long to wait for an answer; RFC 5321, section 4.5.3.2.6, allows a server
@@ -17,6 +19,7 @@ import java.util.Optional;
 public record SmtpServer(
     String host,
     int port,
+    boolean tlsFromFirstByte,
     Optional<SmtpCredential> credential,
     Protection protection,
     Duration answerWithin) {
@@ -25,6 +28,7 @@ public record SmtpServer(
 
   private static final int IMPLICIT_TLS = 465;
   private static final int HIGHEST_PORT = 65_535;
+  private static final Duration PATIENCE = Duration.ofMinutes(10);
 
   /** How much of TLS is insisted on. */
   public enum Protection {
@@ -54,9 +58,16 @@ public record SmtpServer(
     }
   }
 
-  /** Whether TLS begins with the first byte (RFC 8314). */
-  boolean isImplicitTls() {
-    return port == IMPLICIT_TLS && protection != Protection.NONE;
+  /**
+   * The server of a book's settings: TLS from the first byte on port 465, STARTTLS on every other.
+   *
+   * @param credential bound to this host
+   * @param protection {@link Protection#CHECKED} unless the command line says otherwise
+   * @throws IllegalArgumentException as the constructor
+   */
+  public static SmtpServer of(
+      String host, int port, Optional<SmtpCredential> credential, Protection protection) {
+    return new SmtpServer(host, port, port == IMPLICIT_TLS, credential, protection, PATIENCE);
   }
 
   /** Host and port, for messages. */

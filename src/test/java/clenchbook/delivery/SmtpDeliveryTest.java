@@ -1,0 +1,490 @@
+package clenchbook.delivery;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import clenchbook.delivery.DeliveryOutcome.Result;
+import clenchbook.delivery.LoopbackSmtpServer.Act;
+import clenchbook.delivery.LoopbackSmtpServer.Script;
+import clenchbook.delivery.SmtpServer.Protection;
+import clenchbook.register.MailRegister;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Delivery over real sockets to a server that refuses, falls silent and drops the line on demand.
+ */
+class SmtpDeliveryTest {
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-11-02T18:00:00Z"), ZoneOffset.UTC);
+
+  private static final Pace THREE_ROUNDS =
+      new Pace(Duration.ofSeconds(1), List.of(Duration.ofSeconds(5), Duration.ofSeconds(30)));
+
+  private static final SmtpCredential CREDENTIAL =
+      new SmtpCredential("localhost", LoopbackSmtpServer.USER, LoopbackSmtpServer.PASSWORD);
+
+  @TempDir static Path keys;
+  private static LoopbackCertificate certificate;
+
+  @TempDir Path folder;
+  private Connection connection;
+  private MailRegister ledger;
+  private final List<Duration> slept = new ArrayList<>();
+  private final List<String> progress = new ArrayList<>();
+
+  @BeforeAll
+  static void make_a_certificate() {
+    certificate = LoopbackCertificate.of("localhost", keys);
+  }
+
+  @BeforeEach
+  void open_a_register() throws SQLException {
+    connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("register.db"));
+    ledger = new MailRegister(connection, "first run");
+  }
+
+  @AfterEach
+  void close_the_register() throws SQLException {
+    connection.close();
+  }
+
+  @Test
+  void each_owner_gets_one_mail_over_one_protected_line() {
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.isComplete(), report::toString);
+      assertEquals(3, server.taken().size());
+      assertEquals(1, server.timesOf("GREETING"));
+      assertTrue(server.taken().stream().allMatch(LoopbackSmtpServer.Taken::overTls));
+      assertEquals(1, server.timesOf("AUTH"));
+      assertEquals(
+          List.of(Duration.ofSeconds(1), Duration.ofSeconds(1), Duration.ofSeconds(1)), slept);
+      assertEquals(List.of("DELIVERED 1/3", "DELIVERED 2/3", "DELIVERED 3/3"), progress);
+    }
+  }
+
+  @Test
+  void what_arrives_is_the_message_byte_for_byte() {
+    OutgoingMail mail = SampleMail.withParagraphs(".", "..dots at the start", "ä".repeat(200));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      deliver(server, List.of(queued(mail)));
+
+      assertArrayEquals(
+          MailMessage.of(mail).deliveryBytes(OffsetDateTime.now(CLOCK)),
+          server.taken().get(0).bytes());
+    }
+  }
+
+  @Test
+  void a_second_run_sends_nothing_again() {
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      deliver(server, three());
+      DeliveryReport second = secondRun(server, three());
+
+      assertEquals(3, second.count(Result.DELIVERED_BEFORE));
+      assertEquals(3, server.taken().size());
+    }
+  }
+
+  @Test
+  void an_owner_refused_for_good_is_reported_and_the_others_get_theirs() {
+    Script script = Script.at("RCPT", 2, Act.say("550 5.1.1 no such mailbox"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals(2, server.taken().size());
+      DeliveryOutcome refused = report.outcomes().get(1);
+      assertEquals(Result.REFUSED, refused.result());
+      assertEquals("550 5.1.1 no such mailbox", refused.detail());
+      assertEquals(Optional.of(MailState.REFUSED), ledger.find(refused.id()));
+      assertEquals(1, server.timesOf("GREETING"), "one line serves all");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"MAIL, 552 too big", "DATA, 554 no", "DOT, 554 5.7.1 looks like spam"})
+  void a_refusal_at_any_step_leaves_the_line_usable(String step, String reply) {
+    Script script = Script.at(step, 1, Act.say(reply));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals(1, report.count(Result.REFUSED));
+      assertTrue(report.outcomes().get(0).detail().startsWith(reply), report::toString);
+      assertEquals(2, report.count(Result.DELIVERED));
+    }
+  }
+
+  @Test
+  void a_refusal_at_the_end_is_known_even_where_the_server_hangs_up_after_it() {
+    Script script = Script.at("DOT", 1, Act.sayAndCut("554 5.7.1 looks like spam"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals(Result.REFUSED, report.outcomes().get(0).result());
+      assertEquals(2, report.count(Result.DELIVERED));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"MAIL", "RCPT", "DATA", "DOT"})
+  void a_passing_refusal_is_tried_again_after_the_others_with_growing_waits(String step) {
+    Script script =
+        (now, time, line) ->
+            now.equals(step) && (time == 1 || time == 4)
+                ? Optional.of(Act.say("451 4.7.1 come back later"))
+                : Optional.empty();
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.isComplete(), report::toString);
+      assertEquals(3, server.taken().size());
+      assertEquals("anna@stable.example", server.taken().get(2).to());
+      assertTrue(slept.containsAll(THREE_ROUNDS.backOff()), slept::toString);
+    }
+  }
+
+  @Test
+  void a_refusal_that_does_not_pass_leaves_the_mail_for_the_next_run() {
+    Script script = Script.at("RCPT", 0, Act.say("450 4.2.1 mailbox busy"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals(3, report.count(Result.PUT_OFF));
+      assertEquals(9, server.timesOf("RCPT"));
+      assertEquals(Optional.of(MailState.INTENDED), ledger.find(report.outcomes().get(0).id()));
+    }
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      assertTrue(secondRun(server, three()).isComplete());
+      assertEquals(3, server.taken().size());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"EHLO", "STARTTLS", "AUTH", "MAIL", "RCPT", "DATA"})
+  void a_line_lost_before_the_handing_over_is_safe_to_repeat(String step) {
+    Script script = Script.at(step, 1, Act.hangUp());
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.isComplete(), report::toString);
+      assertEquals(3, server.taken().size());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void a_line_lost_after_the_handing_over_is_unsure_and_never_repeated(boolean serverTookIt) {
+    Script script = Script.at("DOT", 2, serverTookIt ? Act.takeAndCut() : Act.hangUp());
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+      DeliveryOutcome unsure = report.outcomes().get(1);
+
+      assertEquals(Result.UNSURE, unsure.result(), report::toString);
+      assertEquals(2, report.count(Result.DELIVERED));
+      assertEquals(Optional.of(MailState.UNSURE), ledger.find(unsure.id()));
+
+      DeliveryReport second = secondRun(server, three());
+      assertEquals(Result.UNSURE, second.outcomes().get(1).result());
+      assertEquals(serverTookIt ? 1 : 0, server.takenFor("ben@stable.example"));
+    }
+  }
+
+  @Test
+  void an_unsure_mail_goes_again_where_the_farrier_says_so() {
+    Script script = Script.at("DOT", 2, Act.hangUp());
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      deliver(server, three());
+      List<QueuedMail> again =
+          three().stream()
+              .map(m -> new QueuedMail(m.id(), m.mail(), m.id().owner().equals("Ben")))
+              .toList();
+
+      DeliveryReport second = secondRun(server, again);
+
+      assertTrue(second.isComplete(), second::toString);
+      assertEquals(1, server.takenFor("ben@stable.example"));
+      assertEquals(1, server.takenFor("anna@stable.example"));
+    }
+  }
+
+  @Test
+  void a_server_that_falls_silent_after_the_end_leaves_the_mail_unsure() {
+    Script script = Script.at("DOT", 1, Act.takeAndFallSilent(Duration.ofSeconds(3)));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      SmtpServer impatient = server(server, Protection.CHECKED, Duration.ofMillis(700));
+      DeliveryReport report = deliver(impatient, three());
+
+      assertEquals(Result.UNSURE, report.outcomes().get(0).result(), report::toString);
+      assertEquals(2, report.count(Result.DELIVERED));
+    }
+  }
+
+  @Test
+  void two_losses_in_a_row_stop_the_run() {
+    Script script = Script.at("DOT", 0, Act.takeAndCut());
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals(2, report.count(Result.UNSURE));
+      assertEquals(1, report.count(Result.PUT_OFF));
+      assertEquals(
+          Optional.of("the mail server twice lost the line with a mail just handed over"),
+          report.stopped());
+    }
+  }
+
+  @Test
+  void a_mail_that_a_killed_run_had_handed_over_is_unsure() {
+    List<QueuedMail> mails = three();
+    ledger.intend(mails.get(0).id(), false);
+    ledger.handedOver(mails.get(0).id());
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      DeliveryReport report = secondRun(server, mails);
+
+      assertEquals(Result.UNSURE, report.outcomes().get(0).result());
+      assertEquals(0, server.takenFor("anna@stable.example"));
+      assertEquals(Optional.of(MailState.UNSURE), ledger.find(mails.get(0).id()));
+    }
+  }
+
+  @Test
+  void of_two_runs_at_once_only_one_hands_a_mail_over() {
+    List<QueuedMail> mails = three();
+    MailRegister other = new MailRegister(connection, "other run");
+    Script meddling =
+        (step, time, line) -> {
+          if (step.equals("DATA") && time == 1) {
+            other.intend(mails.get(0).id(), false);
+          }
+          return Optional.empty();
+        };
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, meddling)) {
+      assertThrows(IllegalStateException.class, () -> deliver(server, mails));
+
+      assertEquals(List.of(), server.taken());
+    }
+  }
+
+  @Test
+  void a_step_that_cannot_be_written_keeps_the_mail_here() {
+    MailLedger full =
+        new MailLedgerInMemory() {
+          @Override
+          public void handedOver(MailId id) {
+            throw new IllegalStateException("disk full");
+          }
+        };
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      SmtpDelivery delivery = delivery(server(server, Protection.CHECKED, Duration.ofSeconds(5)));
+
+      assertThrows(
+          IllegalStateException.class, () -> delivery.deliver(three(), full, (o, d, a) -> {}));
+      assertEquals(List.of(), server.taken());
+    }
+  }
+
+  @Test
+  void nothing_goes_to_a_server_without_tls() {
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.plain(Script.NONE)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.stopped().orElse("").contains("offers no TLS"), report::toString);
+      assertEquals(3, report.count(Result.PUT_OFF));
+      assertTrue(
+          server.heard().stream().noneMatch(l -> l.startsWith("AUTH")), server.heard()::toString);
+      assertEquals(0, server.timesOf("MAIL"));
+    }
+  }
+
+  @Test
+  void nothing_goes_to_a_server_whose_certificate_is_not_trusted() {
+    LoopbackCertificate stranger = LoopbackCertificate.of("localhost", folder);
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(stranger, Script.NONE)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
+      assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
+    }
+  }
+
+  @Test
+  void nothing_goes_to_a_server_whose_certificate_bears_another_name() {
+    LoopbackCertificate other = LoopbackCertificate.of("mail.example", folder);
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(other, Script.NONE)) {
+      SmtpServer settings = server(server, Protection.CHECKED, Duration.ofSeconds(5));
+      SmtpLine line = new SmtpLine(settings, Optional.of(other.trustingSockets()));
+      DeliveryReport report =
+          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
+              .deliver(three(), ledger, (o, d, a) -> {});
+
+      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
+      assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
+    }
+  }
+
+  @Test
+  void the_checks_are_off_only_where_the_command_line_says_so() {
+    LoopbackCertificate other = LoopbackCertificate.of("mail.example", folder);
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(other, Script.NONE)) {
+      SmtpServer lax = server(server, Protection.ANY_CERTIFICATE, Duration.ofSeconds(5));
+      SmtpLine line = new SmtpLine(lax, Optional.empty());
+      DeliveryReport report =
+          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
+              .deliver(three(), ledger, (o, d, a) -> {});
+
+      assertTrue(report.isComplete(), report::toString);
+      assertTrue(server.taken().stream().allMatch(LoopbackSmtpServer.Taken::overTls));
+    }
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.plain(Script.NONE)) {
+      SmtpServer bare = server(server, Protection.NONE, Duration.ofSeconds(5));
+      List<QueuedMail> other2 = List.of(queued(SampleMail.to("Cleo", "cleo@stable.example")));
+
+      assertTrue(deliver(bare, other2).isComplete());
+    }
+  }
+
+  @Test
+  void a_wrong_password_stops_the_run_and_is_not_shown() {
+    Script echoing =
+        Script.at("AUTH", 0, Act.say("535 not " + LoopbackSmtpServer.PASSWORD + ", try harder"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.stopped().orElse("").contains("does not accept the user and password"));
+      assertEquals(1, server.timesOf("AUTH"), "no second guess, lest the account be locked");
+      assertFalse(report.toString().contains(LoopbackSmtpServer.PASSWORD));
+      assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
+    }
+  }
+
+  @Test
+  void a_server_that_repeats_the_password_is_not_quoted() {
+    Script echoing = Script.at("RCPT", 0, Act.say("550 " + LoopbackSmtpServer.PASSWORD));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals("550 …", report.outcomes().get(0).detail());
+      assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
+    }
+  }
+
+  @Test
+  void a_server_that_is_not_there_is_tried_and_then_said() {
+    LoopbackSmtpServer gone = LoopbackSmtpServer.plain(Script.NONE);
+    gone.close();
+
+    DeliveryReport report = deliver(gone, three());
+
+    assertTrue(report.stopped().orElse("").contains("cannot be reached"), report::toString);
+    assertEquals(3, report.count(Result.PUT_OFF));
+    assertTrue(slept.containsAll(THREE_ROUNDS.backOff()), slept::toString);
+  }
+
+  @Test
+  void a_server_that_closes_for_a_while_is_called_again() {
+    Script script = Script.at("MAIL", 2, Act.sayAndCut("421 4.3.2 too many for one line"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.isComplete(), report::toString);
+      assertEquals(3, server.taken().size());
+    }
+  }
+
+  @Test
+  void an_address_outside_ascii_needs_a_server_that_takes_it() {
+    List<QueuedMail> mails = List.of(queued(SampleMail.to("Jörg", "jörg@stall.example")));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      DeliveryReport report = deliver(server, mails);
+
+      assertEquals(Result.REFUSED, report.outcomes().get(0).result(), report::toString);
+    }
+    Script international =
+        Script.at(
+            "EHLO", 0, Act.say("250-loopback\r\n250-AUTH PLAIN\r\n250-STARTTLS\r\n250 SMTPUTF8"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, international)) {
+      assertTrue(secondRun(server, mails).isComplete());
+      assertEquals("jörg@stall.example", server.taken().get(0).to());
+      assertTrue(server.heard().contains("MAIL FROM:<office@alder.example> SMTPUTF8"));
+    }
+  }
+
+  @Test
+  void the_machine_and_its_user_are_not_named() {
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      deliver(server, three());
+
+      assertTrue(server.heard().contains("EHLO [127.0.0.1]"), server.heard()::toString);
+    }
+  }
+
+  @Test
+  void a_credential_is_for_its_own_host_alone() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> SmtpServer.of("mail.evil.example", 587, Optional.of(CREDENTIAL), Protection.CHECKED));
+    assertFalse(CREDENTIAL.toString().contains(LoopbackSmtpServer.PASSWORD));
+  }
+
+  private DeliveryReport secondRun(LoopbackSmtpServer server, List<QueuedMail> mails) {
+    ledger = new MailRegister(connection, "second run");
+    return deliver(server, mails);
+  }
+
+  private DeliveryReport deliver(LoopbackSmtpServer server, List<QueuedMail> mails) {
+    return deliver(server(server, Protection.CHECKED, Duration.ofSeconds(5)), mails);
+  }
+
+  private DeliveryReport deliver(SmtpServer server, List<QueuedMail> mails) {
+    return delivery(server)
+        .deliver(
+            mails,
+            ledger,
+            (outcome, done, all) -> progress.add(outcome.result() + " " + done + "/" + all));
+  }
+
+  private SmtpDelivery delivery(SmtpServer server) {
+    SmtpLine line = new SmtpLine(server, Optional.of(certificate.trustingSockets()));
+    return new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add);
+  }
+
+  private static SmtpServer server(
+      LoopbackSmtpServer server, Protection protection, Duration wait) {
+    return new SmtpServer(
+        "localhost", server.port(), false, Optional.of(CREDENTIAL), protection, wait);
+  }
+
+  private static List<QueuedMail> three() {
+    return List.of(
+        queued(SampleMail.to("Anna", "anna@stable.example")),
+        queued(SampleMail.to("Ben", "ben@stable.example")),
+        queued(SampleMail.to("Cleo", "cleo@stable.example")));
+  }
+
+  private static QueuedMail queued(OutgoingMail mail) {
+    return new QueuedMail(new MailId(mail.owner(), "2026-10", "2026-0007"), mail, false);
+  }
+}
