@@ -1,0 +1,49 @@
+package clenchbook.yearend;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Something billed to one owner: an invoice or credit note of the register, or a visit that no invoice bears.
+ *
+ * @param number the invoice's number; empty for a visit that no invoice bears
+ * @param date the invoice's date, or the visit's
+ * @param owner who is billed
+ * @param lines what it bears; amounts of a credit note are negative
+ */
+public record Billed(String number, LocalDate date, String owner, List<BilledLine> lines) {
+  static final Comparator<Billed> OLDEST_FIRST =
+      Comparator.comparing(Billed::date).thenComparing(Billed::number).thenComparing(Billed::owner);
+
+  /** Copies its list. */
+  public Billed {
+    lines = List.copyOf(lines);
+  }
+
+  /** Whether it is a visit that no invoice bears. */
+  public boolean fromVisits() {
+    return number.isEmpty();
+  }
+
+  /** The sum of its lines without tax. */
+  public BigDecimal net() {
+    return lines.stream().map(BilledLine::net).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** The sum of its lines' tax. */
+  public BigDecimal tax() {
+    return lines.stream().map(BilledLine::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** What it asks for in all. */
+  public BigDecimal gross() {
+    return net().add(tax());
+  }
+
+  /** Whether one of its lines is that row of the book. */
+  boolean bears(String sheet, int row) {
+    return lines.stream().anyMatch(line -> line.row() == row && line.sheet().equals(sheet));
+  }
+}

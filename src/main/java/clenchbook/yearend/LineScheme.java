@@ -1,0 +1,49 @@
+package clenchbook.yearend;
+
+import clenchbook.rates.Rate;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * The regime's lines in force in one year, by code. A code the table lacks stands under its own word, so that the
+ * farrier's figures are never dropped, and never under another year's number.
+ */
+final class LineScheme {
+  private static final String OWN = "the program's own heading";
+
+  private final Regime regime;
+  private final LocalDate day;
+  private final RateLookup rates;
+  private final boolean known;
+
+  LineScheme(Regime regime, LocalDate lastDay, RateLookup rates) {
+    this.regime = regime;
+    this.day = lastDay;
+    this.rates = rates;
+    this.known = !rates.inForce(regime.lineTable(), lastDay).isEmpty();
+    if (!known) {
+      rates.lacks(regime.lineTable(), lastDay);
+    }
+  }
+
+  /** Whether the table has this year at all. */
+  boolean isKnown() {
+    return known;
+  }
+
+  LineHead head(String code) {
+    return find(regime.lineTable(), code).orElseGet(() -> new LineHead(code, capitalised(code), OWN));
+  }
+
+  Optional<LineHead> find(String table, String code) {
+    return rates.ask(table, code, day).map(LineScheme::headOf);
+  }
+
+  private static LineHead headOf(Rate rate) {
+    return new LineHead(rate.value(), rate.name(), rate.citation());
+  }
+
+  private static String capitalised(String code) {
+    return code.isEmpty() ? code : Character.toUpperCase(code.charAt(0)) + code.substring(1);
+  }
+}

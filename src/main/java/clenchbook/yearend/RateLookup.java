@@ -1,0 +1,61 @@
+package clenchbook.yearend;
+
+import clenchbook.rates.MissingRate;
+import clenchbook.rates.Rate;
+import clenchbook.rates.RateTables;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Looks rates up for one run and remembers which were used and which were missing, so that the report can name both.
+ * Mutable; belongs to one call of {@link YearEnd#of} and never leaves it.
+ */
+final class RateLookup {
+  private final RateTables tables;
+  private final Set<MissingRate> missing = new TreeSet<>();
+  private final TreeMap<String, Rate> used = new TreeMap<>();
+
+  RateLookup(RateTables tables) {
+    this.tables = tables;
+  }
+
+  /** The row in force, remembered as used; empty and remembered as missing where there is none. */
+  Optional<Rate> find(String table, String code, LocalDate day) {
+    Optional<Rate> found = tables.find(table, code, day);
+    found.ifPresentOrElse(this::remember, () -> missing.add(new MissingRate(table, code, day)));
+    return found;
+  }
+
+  /** The row in force where there is one; its absence is no fault. */
+  Optional<Rate> ask(String table, String code, LocalDate day) {
+    Optional<Rate> found = tables.find(table, code, day);
+    found.ifPresent(this::remember);
+    return found;
+  }
+
+  /** All rows in force, none of them remembered. */
+  List<Rate> inForce(String table, LocalDate day) {
+    return tables.table(table).inForce(day);
+  }
+
+  /** Remembers that a whole table has nothing for a day. */
+  void lacks(String table, LocalDate day) {
+    missing.add(new MissingRate(table, "any", day));
+  }
+
+  private void remember(Rate rate) {
+    used.put(rate.table() + " " + rate.code() + " " + rate.from(), rate);
+  }
+
+  List<MissingRate> missing() {
+    return List.copyOf(missing);
+  }
+
+  List<Rate> used() {
+    return List.copyOf(used.values());
+  }
+}
