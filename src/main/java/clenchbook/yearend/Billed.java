@@ -6,7 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Something billed to one owner: an invoice or credit note of the register, or a visit that no invoice bears.
+ * Something billed to one owner: an invoice or credit note of the register, or a visit that no
+ * invoice bears.
  *
  * @param number the invoice's number; empty for a visit that no invoice bears
  * @param date the invoice's date, or the visit's

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param taxCode its tax code; empty for a line without tax
  * @param ratePercent the code's rate; empty without a code
  * @param net its net in the minor unit
- * @param tax its part of the invoice's tax, split by largest remainder so that the parts add to the whole
+ * @param tax its part of the invoice's tax, split by largest remainder so that the parts add to the
+ *     whole
  */
 public record BilledLine(
     String sheet,

@@ -18,7 +18,14 @@ import java.util.List;
  * @param gross what was received or paid in all
  */
 public record LineItem(
-    String code, String sheet, int row, LocalDate date, String who, BigDecimal net, BigDecimal tax, BigDecimal gross) {
+    String code,
+    String sheet,
+    int row,
+    LocalDate date,
+    String who,
+    BigDecimal net,
+    BigDecimal tax,
+    BigDecimal gross) {
   static final Comparator<LineItem> BY_DATE =
       Comparator.comparing(LineItem::date)
           .thenComparing(LineItem::sheet)

@@ -5,8 +5,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * The regime's lines in force in one year, by code. A code the table lacks stands under its own word, so that the
- * farrier's figures are never dropped, and never under another year's number.
+ * The regime's lines in force in one year, by code. A code the table lacks stands under its own
+ * word, so that the farrier's figures are never dropped, and never under another year's number.
  */
 final class LineScheme {
   private static final String OWN = "the program's own heading";
@@ -32,7 +32,8 @@ final class LineScheme {
   }
 
   LineHead head(String code) {
-    return find(regime.lineTable(), code).orElseGet(() -> new LineHead(code, capitalised(code), OWN));
+    return find(regime.lineTable(), code)
+        .orElseGet(() -> new LineHead(code, capitalised(code), OWN));
   }
 
   Optional<LineHead> find(String table, String code) {

@@ -13,7 +13,10 @@ import java.util.Optional;
  * @param after owed on the evening of its last day
  */
 public record Owed(
-    Optional<LocalDate> openingDate, BigDecimal openingBalances, BigDecimal before, BigDecimal after) {
+    Optional<LocalDate> openingDate,
+    BigDecimal openingBalances,
+    BigDecimal before,
+    BigDecimal after) {
   /** No register. */
   public static final Owed NONE =
       new Owed(Optional.empty(), BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);

@@ -11,8 +11,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Looks rates up for one run and remembers which were used and which were missing, so that the report can name both.
- * Mutable; belongs to one call of {@link YearEnd#of} and never leaves it.
+ * Looks rates up for one run and remembers which were used and which were missing, so that the
+ * report can name both. Mutable; belongs to one call of {@link YearEnd#of} and never leaves it.
  */
 final class RateLookup {
   private final RateTables tables;

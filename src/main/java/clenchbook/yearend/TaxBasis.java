@@ -13,7 +13,10 @@ import clenchbook.book.SheetKind;
  */
 record TaxBasis(boolean cashIncome, boolean cashCost, String word) {
 
-  /** The setting's basis; cash without a Payments sheet shows what was invoiced instead, and says so. */
+  /**
+   * The setting's basis; cash without a Payments sheet shows what was invoiced instead, and says
+   * so.
+   */
   static TaxBasis of(Book book) {
     boolean cash = book.settings().text(Setting.TAX_BASIS).equals("cash");
     if (!cash) {

@@ -1,6 +1,7 @@
 package clenchbook.yearend;
 
 import clenchbook.book.Book;
+import clenchbook.job.Jobs;
 import clenchbook.rates.RateTables;
 import java.util.List;
 import java.util.Optional;
@@ -9,15 +10,18 @@ import java.util.Optional;
  * Everything a year's end is made from, frozen.
  *
  * @param book the farrier's book
+ * @param jobs its visits, resolved
  * @param taxYear the tax year
  * @param quarter only this quarter of it, 1 to 4; empty for the whole year
  * @param rates the rate tables with any overlay
- * @param billed every invoice and credit note that is not void, of any date, and every visit that no invoice bears
+ * @param billed every invoice and credit note that is not void, of any date, and every visit that
+ *     no invoice bears
  * @param stock the stock's cost at both ends of the period
  * @param owed the register's balances at both ends of the period
  */
 public record YearEndInput(
     Book book,
+    Jobs jobs,
     TaxYear taxYear,
     Optional<Integer> quarter,
     RateTables rates,

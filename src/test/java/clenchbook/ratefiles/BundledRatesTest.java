@@ -209,6 +209,7 @@ class BundledRatesTest {
         Set.of(
             "vehicle",
             "private",
+            "tax paid over",
             "asset",
             "not an expense",
             "not allowed",
