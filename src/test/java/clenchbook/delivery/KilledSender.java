@@ -1,0 +1,70 @@
+package clenchbook.delivery;
+
+import clenchbook.delivery.SmtpServer.Protection;
+import clenchbook.register.MailRegister;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** A run of its own process that delivers a month's mails, to be killed at any moment. */
+final class KilledSender {
+  private KilledSender() {}
+
+  /**
+   * Delivers and prints each outcome.
+   *
+   * @param arguments the server's port, the register's file, the certificate's folder, how many
+   *     owners
+   */
+  public static void main(String[] arguments) throws SQLException {
+    int port = Integer.parseInt(arguments[0]);
+    LoopbackCertificate certificate = LoopbackCertificate.of("localhost", Path.of(arguments[2]));
+    SmtpLine line = new SmtpLine(server(port), Optional.of(certificate.trustingSockets()));
+    try (Connection connection = register(arguments[1])) {
+      MailRegister ledger = new MailRegister(connection, UUID.randomUUID().toString());
+      new SmtpDelivery(line, new Pace(Duration.ZERO, List.of()), Clock.systemUTC(), wait -> {})
+          .deliver(
+              mails(Integer.parseInt(arguments[3])),
+              ledger,
+              (outcome, done, all) ->
+                  System.out.println(outcome.id().owner() + " " + outcome.result()));
+    }
+  }
+
+  private static SmtpServer server(int port) {
+    return new SmtpServer(
+        "localhost",
+        port,
+        false,
+        Optional.of(
+            new SmtpCredential("localhost", LoopbackSmtpServer.USER, LoopbackSmtpServer.PASSWORD)),
+        Protection.CHECKED,
+        Duration.ofSeconds(20));
+  }
+
+  static Connection register(String file) throws SQLException {
+    Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+    try (Statement settings = connection.createStatement()) {
+      settings.execute("PRAGMA journal_mode = WAL");
+      settings.execute("PRAGMA synchronous = FULL");
+    }
+    return connection;
+  }
+
+  static List<QueuedMail> mails(int owners) {
+    List<QueuedMail> mails = new ArrayList<>();
+    for (int i = 0; i < owners; i++) {
+      OutgoingMail mail = SampleMail.to("Owner " + i, "owner" + i + "@stable.example");
+      mails.add(new QueuedMail(new MailId(mail.owner(), "2026-10", "2026-" + i), mail, false));
+    }
+    return mails;
+  }
+}
