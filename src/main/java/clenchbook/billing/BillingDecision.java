@@ -1,0 +1,32 @@
+package clenchbook.billing;
+
+import clenchbook.job.Job;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What a month's run decided about documents.
+ *
+ * @param month the month's documents after the run, by series and sequence, void ones included
+ * @param documents all documents after the run, in that order
+ * @param differences where the book no longer agrees with documents that are out
+ * @param unbilled earlier visits that no document bears, in order
+ * @param included earlier visits that this run bills
+ * @param openingDate the day from which balances count
+ */
+public record BillingDecision(
+    List<BilledDocument> month,
+    List<BilledDocument> documents,
+    List<Difference> differences,
+    List<Job> unbilled,
+    List<Job> included,
+    LocalDate openingDate) {
+  /** Copies its lists. */
+  public BillingDecision {
+    month = List.copyOf(month);
+    documents = List.copyOf(documents);
+    differences = List.copyOf(differences);
+    unbilled = List.copyOf(unbilled);
+    included = List.copyOf(included);
+  }
+}

@@ -1,0 +1,96 @@
+package clenchbook.billing;
+
+import clenchbook.billing.BilledDocument.Kind;
+import clenchbook.book.Names;
+import clenchbook.job.BookIndex;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Puts lines on documents: under the number of the month's draft or void one of the same owner
+ * where there is one, else under the next number. Drafts left without lines become void.
+ */
+final class DocumentMaker {
+  private final YearMonth month;
+  private final LineMaker maker;
+  private final Function<String, LocalDate> due;
+  private final Numbering numbering;
+  private final List<BilledDocument> replaceable;
+  private final List<BilledDocument> finished = new ArrayList<>();
+
+  DocumentMaker(
+      BookIndex index,
+      List<BilledDocument> register,
+      YearMonth month,
+      LineMaker maker,
+      Function<String, LocalDate> due,
+      Numbering numbering) {
+    this.month = month;
+    this.maker = maker;
+    this.due = due;
+    this.numbering = numbering;
+    replaceable = new ArrayList<>();
+    for (BilledDocument document : register) {
+      if (document.month().equals(month)) {
+        (document.state().fixed() ? finished : replaceable).add(document);
+      }
+    }
+    replaceable.sort(MonthBilling.ORDER);
+  }
+
+  void invoice(String owner, List<DocumentLine> lines) {
+    add(Kind.INVOICE, owner, "", lines);
+  }
+
+  void creditNote(Corrections.Credit credit) {
+    add(Kind.CREDIT_NOTE, credit.invoice().owner(), credit.invoice().number(), credit.lines());
+  }
+
+  private void add(Kind kind, String owner, String corrects, List<DocumentLine> lines) {
+    Numbering.Given given = number(kind, owner, corrects);
+    LineMaker.Reckoned reckoned = maker.reckon(lines);
+    LocalDate date = month.atEndOfMonth();
+    finished.add(
+        new BilledDocument(
+            given.number(),
+            given.series(),
+            given.sequence(),
+            kind,
+            owner,
+            month,
+            date,
+            kind == Kind.INVOICE ? due.apply(owner) : date,
+            corrects,
+            DocumentState.DRAFT,
+            reckoned.lines(),
+            reckoned.taxes(),
+            reckoned.net(),
+            reckoned.tax(),
+            reckoned.net().add(reckoned.tax())));
+  }
+
+  private Numbering.Given number(Kind kind, String owner, String corrects) {
+    Optional<BilledDocument> own =
+        replaceable.stream()
+            .filter(document -> document.kind() == kind)
+            .filter(document -> Names.same(document.owner(), owner))
+            .filter(document -> document.corrects().equals(corrects))
+            .findFirst();
+    own.ifPresent(replaceable::remove);
+    return own.map(
+            document ->
+                new Numbering.Given(document.number(), document.series(), document.sequence()))
+        .orElseGet(() -> numbering.next(month.atEndOfMonth()));
+  }
+
+  List<BilledDocument> finished() {
+    List<BilledDocument> all = new ArrayList<>(finished);
+    replaceable.forEach(document -> all.add(document.voided()));
+    all.sort(MonthBilling.ORDER);
+    return all;
+  }
+}
