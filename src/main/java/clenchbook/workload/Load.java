@@ -76,7 +76,7 @@ public record Load(
     for (Map.Entry<Activity, Minutes> entry : minutes.entrySet()) {
       sum = measure.holds(entry.getKey()) ? sum.plus(entry.getValue()) : sum;
     }
-    return sum;
+    return measure == HoursMeasure.IN_ALL ? sum.whole() : sum;
   }
 
   /**

@@ -1,18 +1,19 @@
 package clenchbook.workload;
 
-import clenchbook.report.Basis;
+import clenchbook.measure.Basis;
 
 /**
  * Minutes by what they rest on.
  *
  * @param measured given by the farrier for that day
+ * @param split the farrier's measured Total, split over its parts as the Work's standard minutes are
  * @param standard from the Work, Materials or Places sheet
  * @param byDefault from a default of the program
  */
-public record Minutes(double measured, double standard, double byDefault) {
+public record Minutes(double measured, double split, double standard, double byDefault) {
 
   /** No minutes. */
-  public static final Minutes NONE = new Minutes(0, 0, 0);
+  public static final Minutes NONE = new Minutes(0, 0, 0, 0);
 
   /**
    * Minutes of one basis.
@@ -23,10 +24,29 @@ public record Minutes(double measured, double standard, double byDefault) {
    */
   public static Minutes of(double minutes, Basis basis) {
     return switch (basis) {
-      case MEASURED -> new Minutes(minutes, 0, 0);
-      case STANDARD -> new Minutes(0, minutes, 0);
-      case DEFAULT -> new Minutes(0, 0, minutes);
+      case MEASURED -> new Minutes(minutes, 0, 0, 0);
+      case STANDARD -> new Minutes(0, 0, minutes, 0);
+      case DEFAULT -> new Minutes(0, 0, 0, minutes);
     };
+  }
+
+  /**
+   * Part of a measured total.
+   *
+   * @param minutes how many
+   * @return the minutes
+   */
+  public static Minutes ofSplit(double minutes) {
+    return new Minutes(0, minutes, 0, 0);
+  }
+
+  /**
+   * The same for a sum over all parts, in which a split total is whole again.
+   *
+   * @return the minutes, the split ones among the measured
+   */
+  public Minutes whole() {
+    return new Minutes(measured + split, 0, standard, byDefault);
   }
 
   /**
@@ -37,7 +57,10 @@ public record Minutes(double measured, double standard, double byDefault) {
    */
   public Minutes plus(Minutes other) {
     return new Minutes(
-        measured + other.measured, standard + other.standard, byDefault + other.byDefault);
+        measured + other.measured,
+        split + other.split,
+        standard + other.standard,
+        byDefault + other.byDefault);
   }
 
   /**
@@ -46,7 +69,7 @@ public record Minutes(double measured, double standard, double byDefault) {
    * @return minutes
    */
   public double total() {
-    return measured + standard + byDefault;
+    return measured + split + standard + byDefault;
   }
 
   /**
@@ -67,7 +90,7 @@ public record Minutes(double measured, double standard, double byDefault) {
     if (byDefault > 0) {
       return Basis.DEFAULT;
     }
-    return standard > 0 ? Basis.STANDARD : Basis.MEASURED;
+    return split + standard > 0 ? Basis.STANDARD : Basis.MEASURED;
   }
 
   /**
@@ -83,6 +106,7 @@ public record Minutes(double measured, double standard, double byDefault) {
     }
     StringBuilder words = new StringBuilder();
     part(words, "measured", measured, total);
+    part(words, "measured total split as standard", split, total);
     part(words, "standard", standard, total);
     part(words, "default", byDefault, total);
     return words.toString();

@@ -1,0 +1,42 @@
+package clenchbook.workload;
+
+import clenchbook.book.MaterialKind;
+import clenchbook.book.Shaping;
+import clenchbook.job.FittedPart;
+import clenchbook.job.Job;
+
+/** The shoes of one job, told apart by metal and shaping. */
+final class ShoeCount {
+
+  private ShoeCount() {}
+
+  /** Shoes whose kind the book does not know count as steel, as most are. */
+  static ShoeTally of(Job job, double shapeMinutes) {
+    double aluminium = aluminium(job);
+    double steel = Math.max(0, job.shoes() - aluminium);
+    double made = made(job);
+    if (job.shaping().filter(Shaping.NONE::equals).isPresent()) {
+      return new ShoeTally(0, 0, 0, 0, job.shoes(), made, 0, 0);
+    }
+    double lightMinutes = job.shoes() > 0 ? shapeMinutes * aluminium / job.shoes() : 0;
+    return job.hot()
+        ? new ShoeTally(steel, 0, aluminium, 0, 0, made, lightMinutes, 0)
+        : new ShoeTally(0, steel, 0, aluminium, 0, made, 0, lightMinutes);
+  }
+
+  private static double aluminium(Job job) {
+    double count =
+        job.parts().stream()
+            .filter(part -> part.kind().filter(MaterialKind.ALUMINIUM::equals).isPresent())
+            .mapToInt(FittedPart::count)
+            .sum();
+    return Math.min(count, job.shoes());
+  }
+
+  private static double made(Job job) {
+    return job.parts().stream()
+        .filter(part -> part.kind().filter(MaterialKind.HANDMADE::equals).isPresent())
+        .mapToInt(FittedPart::newCount)
+        .sum();
+  }
+}

@@ -1,0 +1,135 @@
+package clenchbook.workload;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * What the methods say of a period, measure by measure: every day's score, the worst and the typical
+ * one.
+ */
+public final class YearScores {
+
+  private final List<DayScore> days = new ArrayList<>();
+  private final Map<String, List<DayScore>> byMeasure = new LinkedHashMap<>();
+  private final TreeSet<String> outOfRange = new TreeSet<>();
+
+  /**
+   * One score of one day.
+   *
+   * @param date the day
+   * @param score what the method says of it
+   */
+  public record DayScore(LocalDate date, MethodScore score) {
+    double number() {
+      return score.score().number().orElseThrow();
+    }
+  }
+
+  /**
+   * The worst and the typical day by one measure.
+   *
+   * @param measure the method's name, with the task where it scores one
+   * @param days how many days have a score
+   * @param typical the middle score of those days
+   * @param worst the highest, of equals the earliest
+   */
+  public record Summary(String measure, int days, double typical, DayScore worst) {}
+
+  /**
+   * Scores of a period.
+   *
+   * @param worked its days, in order
+   * @param ratings the farrier's ratings
+   * @param noise the criteria for noise
+   */
+  public YearScores(Collection<WorkDay> worked, Ratings ratings, List<NoiseCriterion> noise) {
+    for (WorkDay day : worked) {
+      for (MethodScore score : DayScores.of(day.load(), ratings, noise)) {
+        add(new DayScore(day.date(), score));
+      }
+    }
+  }
+
+  private void add(DayScore day) {
+    String measure = day.score().measure();
+    if (day.score().score().number().isPresent()) {
+      days.add(day);
+      byMeasure.computeIfAbsent(measure, unused -> new ArrayList<>()).add(day);
+    } else {
+      outOfRange.add(measure + ": " + day.score().score().why());
+    }
+  }
+
+  /**
+   * All scores that could be computed.
+   *
+   * @return by date, then in the order of the methods
+   */
+  public List<DayScore> days() {
+    return List.copyOf(days);
+  }
+
+  /**
+   * What lay outside a method's range.
+   *
+   * @return measure and reason, each once, in order
+   */
+  public List<String> outOfRange() {
+    return List.copyOf(outOfRange);
+  }
+
+  /**
+   * The worst and typical day by each measure.
+   *
+   * @return in the order in which the measures first appear, those of single tasks before the sum
+   */
+  public List<Summary> summaries() {
+    return byMeasure.entrySet().stream()
+        .map(entry -> summary(entry.getKey(), entry.getValue()))
+        .sorted(Comparator.comparingInt(summary -> rank(summary.worst().score().method())))
+        .toList();
+  }
+
+  /**
+   * The worst and typical day by one measure.
+   *
+   * @param measure its name
+   * @return empty when no day has a score
+   */
+  public Optional<Summary> find(String measure) {
+    return summaries().stream().filter(summary -> summary.measure().equals(measure)).findFirst();
+  }
+
+  private static int rank(Method method) {
+    return List.of(
+            RevisedStrainIndex.METHOD,
+            CompositeStrainIndex.METHOD,
+            CumulativeStrainIndex.METHOD,
+            HandArmVibration.METHOD)
+        .indexOf(method)
+        & 0x7fff;
+  }
+
+  private static Summary summary(String measure, List<DayScore> scores) {
+    DayScore worst =
+        scores.stream()
+            .max(
+                Comparator.comparingDouble(DayScore::number)
+                    .thenComparing(DayScore::date, Comparator.reverseOrder()))
+            .orElseThrow();
+    return new Summary(measure, scores.size(), median(scores), worst);
+  }
+
+  private static double median(List<DayScore> scores) {
+    double[] sorted = scores.stream().mapToDouble(DayScore::number).sorted().toArray();
+    int middle = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  }
+}
