@@ -7,7 +7,8 @@ import clenchbook.workload.NoiseDose.NoiseHours;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.function.DoublePredicate;
+import java.util.function.Predicate;
 
 /** Every method that the farrier's ratings allow, over the real hours of one day. */
 final class DayScores {
@@ -26,6 +27,8 @@ final class DayScores {
           "the task's rated trunk angle, 20 degrees and more, taken for all of the task's hours",
           "how often the trunk comes up between holds; twisting, loads, a horse that leans or"
               + " pulls");
+
+  private static final String POINTS = "hand-arm vibration points";
 
   private final Load load;
   private final Ratings ratings;
@@ -46,6 +49,26 @@ final class DayScores {
     day.addNoise();
     day.addBentTime();
     return List.copyOf(day.scores);
+  }
+
+  /** The names of all measures that could appear, in the order in which they are listed. */
+  static List<String> measures(List<NoiseCriterion> noise) {
+    List<String> names = new ArrayList<>();
+    for (Task task : Task.values()) {
+      names.add(ofTask(RevisedStrainIndex.METHOD, task));
+      names.add(ofTask(CompositeStrainIndex.METHOD, task));
+    }
+    names.add(CumulativeStrainIndex.METHOD.name());
+    names.add(HandArmVibration.METHOD.name());
+    names.add(POINTS);
+    noise.forEach(criterion -> names.add(criterion.method().name()));
+    names.add(BENT_TIME);
+    names.add(DEEPLY_BENT_TIME);
+    return names;
+  }
+
+  private static String ofTask(Method method, Task task) {
+    return method.name() + ", " + task.word();
   }
 
   private void addStrain() {
@@ -75,7 +98,7 @@ final class DayScores {
     scores.add(
         strain(
             method,
-            method.name() + ", " + rating.task().word(),
+            ofTask(method, rating.task()),
             score,
             "own rating over " + hoursBasis(rating.task())));
   }
@@ -111,7 +134,7 @@ final class DayScores {
             basis));
     scores.add(
         new MethodScore(
-            "hand-arm vibration points",
+            POINTS,
             HandArmVibration.METHOD,
             HandArmVibration.points(tools),
             "points",
@@ -159,14 +182,14 @@ final class DayScores {
         measure, BENT_METHOD, Score.of(hours), "hours", OptionalDouble.empty(), "", basis);
   }
 
-  private double hoursFrom(List<TaskRating> rated, Function<Double, Boolean> beyond) {
+  private double hoursFrom(List<TaskRating> rated, DoublePredicate beyond) {
     return rated.stream()
-        .filter(rating -> beyond.apply(rating.trunkDegrees().orElseThrow()))
+        .filter(rating -> beyond.test(rating.trunkDegrees().orElseThrow()))
         .mapToDouble(rating -> hours(rating.task()))
         .sum();
   }
 
-  private List<TaskRating> worked(java.util.function.Predicate<TaskRating> rated) {
+  private List<TaskRating> worked(Predicate<TaskRating> rated) {
     return ratings.where(rating -> rated.test(rating) && hours(rating.task()) > 0);
   }
 

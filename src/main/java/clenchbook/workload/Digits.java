@@ -12,6 +12,11 @@ final class Digits {
     return rounded(number, 2).toPlainString();
   }
 
+  /** Exactly so many decimals, half up, decimal point, no separators; minus zero is zero. */
+  static String fixed(double number, int decimals) {
+    return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
   /** Half up to so many decimals, trailing zeros dropped. */
   static BigDecimal rounded(double number, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);

@@ -18,10 +18,10 @@ final class ShoeCount {
     if (job.shaping().filter(Shaping.NONE::equals).isPresent()) {
       return new ShoeTally(0, 0, 0, 0, job.shoes(), made, 0, 0);
     }
-    double lightMinutes = job.shoes() > 0 ? shapeMinutes * aluminium / job.shoes() : 0;
+    double steelMinutes = job.shoes() > 0 ? shapeMinutes * steel / job.shoes() : 0;
     return job.hot()
-        ? new ShoeTally(steel, 0, aluminium, 0, 0, made, lightMinutes, 0)
-        : new ShoeTally(0, steel, 0, aluminium, 0, made, 0, lightMinutes);
+        ? new ShoeTally(steel, 0, aluminium, 0, 0, made, steelMinutes, 0)
+        : new ShoeTally(0, steel, 0, aluminium, 0, made, 0, steelMinutes);
   }
 
   private static double aluminium(Job job) {

@@ -9,8 +9,8 @@ package clenchbook.workload;
  * @param coldAluminium aluminium shoes shaped cold
  * @param unshaped shoes nailed on without shaping
  * @param made new handmade shoes
- * @param hotAluminiumMinutes minutes shaping the hot aluminium ones
- * @param coldAluminiumMinutes minutes shaping the cold aluminium ones
+ * @param hotSteelMinutes minutes shaping the hot steel ones
+ * @param coldSteelMinutes minutes shaping the cold steel ones
  */
 public record ShoeTally(
     double hotSteel,
@@ -19,8 +19,8 @@ public record ShoeTally(
     double coldAluminium,
     double unshaped,
     double made,
-    double hotAluminiumMinutes,
-    double coldAluminiumMinutes) {
+    double hotSteelMinutes,
+    double coldSteelMinutes) {
 
   /** No shoes. */
   public static final ShoeTally NONE = new ShoeTally(0, 0, 0, 0, 0, 0, 0, 0);
@@ -39,8 +39,8 @@ public record ShoeTally(
         coldAluminium + other.coldAluminium,
         unshaped + other.unshaped,
         made + other.made,
-        hotAluminiumMinutes + other.hotAluminiumMinutes,
-        coldAluminiumMinutes + other.coldAluminiumMinutes);
+        hotSteelMinutes + other.hotSteelMinutes,
+        coldSteelMinutes + other.coldSteelMinutes);
   }
 
   /**

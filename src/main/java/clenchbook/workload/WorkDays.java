@@ -6,7 +6,6 @@ import java.time.YearMonth;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
@@ -145,8 +144,8 @@ public final class WorkDays {
     }
   }
 
-  /** The days by date, for a look-up. */
-  Map<LocalDate, WorkDay> byDate() {
-    return days;
+  /** The same without what comes after a day. */
+  WorkDays upTo(LocalDate last) {
+    return new WorkDays(days.headMap(last, true));
   }
 }

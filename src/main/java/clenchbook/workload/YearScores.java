@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -18,7 +19,7 @@ public final class YearScores {
 
   private final List<DayScore> days = new ArrayList<>();
   private final Map<String, List<DayScore>> byMeasure = new LinkedHashMap<>();
-  private final TreeSet<String> outOfRange = new TreeSet<>();
+  private final Map<String, TreeSet<String>> outOfRange = new LinkedHashMap<>();
 
   /**
    * One score of one day.
@@ -50,6 +51,7 @@ public final class YearScores {
    * @param noise the criteria for noise
    */
   public YearScores(Collection<WorkDay> worked, Ratings ratings, List<NoiseCriterion> noise) {
+    DayScores.measures(noise).forEach(measure -> byMeasure.put(measure, new ArrayList<>()));
     for (WorkDay day : worked) {
       for (MethodScore score : DayScores.of(day.load(), ratings, noise)) {
         add(new DayScore(day.date(), score));
@@ -63,7 +65,9 @@ public final class YearScores {
       days.add(day);
       byMeasure.computeIfAbsent(measure, unused -> new ArrayList<>()).add(day);
     } else {
-      outOfRange.add(measure + ": " + day.score().score().why());
+      outOfRange
+          .computeIfAbsent(measure, unused -> new TreeSet<>())
+          .add(day.score().score().why());
     }
   }
 
@@ -79,21 +83,23 @@ public final class YearScores {
   /**
    * What lay outside a method's range.
    *
-   * @return measure and reason, each once, in order
+   * @return the reasons, each once, by measure; empty when everything could be computed
    */
-  public List<String> outOfRange() {
-    return List.copyOf(outOfRange);
+  public Map<String, String> outOfRange() {
+    Map<String, String> reasons = new TreeMap<>();
+    outOfRange.forEach((measure, why) -> reasons.put(measure, String.join("; ", why)));
+    return reasons;
   }
 
   /**
    * The worst and typical day by each measure.
    *
-   * @return in the order in which the measures first appear, those of single tasks before the sum
+   * @return single tasks first, then the sums; measures without a score are left out
    */
   public List<Summary> summaries() {
     return byMeasure.entrySet().stream()
+        .filter(entry -> !entry.getValue().isEmpty())
         .map(entry -> summary(entry.getKey(), entry.getValue()))
-        .sorted(Comparator.comparingInt(summary -> rank(summary.worst().score().method())))
         .toList();
   }
 
@@ -105,16 +111,6 @@ public final class YearScores {
    */
   public Optional<Summary> find(String measure) {
     return summaries().stream().filter(summary -> summary.measure().equals(measure)).findFirst();
-  }
-
-  private static int rank(Method method) {
-    return List.of(
-            RevisedStrainIndex.METHOD,
-            CompositeStrainIndex.METHOD,
-            CumulativeStrainIndex.METHOD,
-            HandArmVibration.METHOD)
-        .indexOf(method)
-        & 0x7fff;
   }
 
   private static Summary summary(String measure, List<DayScore> scores) {

@@ -1,0 +1,188 @@
+package clenchbook.workload;
+
+import clenchbook.report.FigureTable;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The year's figures by period and measure: the year, its months, its weeks, its days. */
+final class WorkloadFigures {
+
+  /** Horse-visits a day worked. */
+  static final String HORSES_A_DAY = "horses per day worked";
+
+  /** How much of the hours was measured. */
+  static final String SHARE_MEASURED = "share measured";
+
+  /** Last year's hours up to the same day. */
+  static final String LAST_YEAR_TO_DATE = "hours in all, last year to the same day";
+
+  /** Last year's hours. */
+  static final String LAST_YEAR = "hours in all, last year";
+
+  private static final OptionalDouble NO_LIMIT = OptionalDouble.empty();
+
+  private final WorkYear work;
+  private final FigureRows rows = new FigureRows();
+
+  private WorkloadFigures(WorkYear work) {
+    this.work = work;
+  }
+
+  static FigureTable of(WorkYear work) {
+    WorkloadFigures figures = new WorkloadFigures(work);
+    figures.addYear();
+    work.year().months().forEach(figures::addMonth);
+    work.year().weeks().forEach(figures::addWeek);
+    work.worked().forEach(figures::addDay);
+    return figures.rows.table();
+  }
+
+  private void addYear() {
+    Period year = work.year();
+    addHours(year, work.limits().yearlyHours());
+    addCounts(year, NO_LIMIT);
+    addDays(year, true);
+    rows.add(
+        year.name(),
+        "projected hours",
+        work.projection().hours(),
+        2,
+        "hours",
+        work.limits().yearlyHours(),
+        work.projection().basis());
+    if (work.lastYear() > 0) {
+      rows.add(
+          year.name(), LAST_YEAR_TO_DATE, work.lastYearToDate(), 2, "hours", "last year's days");
+      rows.add(year.name(), LAST_YEAR, work.lastYear(), 2, "hours", "last year's days");
+    }
+    addSummaries(year.name());
+    addHolds(year.name());
+    new OutlookFigures(work, rows).add(year.name());
+    AbsentMethod.of(work)
+        .forEach(absent -> rows.addAbsent(year.name(), absent.measure(), "", absent.why()));
+  }
+
+  private void addMonth(Period month) {
+    addHours(month, NO_LIMIT);
+    addCounts(month, NO_LIMIT);
+    addDays(month, true);
+  }
+
+  private void addWeek(Period week) {
+    addHours(week, work.limits().weeklyHours());
+    addCounts(week, NO_LIMIT);
+    addDays(week, false);
+  }
+
+  private void addDay(WorkDay day) {
+    Period period = Period.day(day.date());
+    addHours(period, NO_LIMIT);
+    addCounts(period, work.limits().horsesPerDay());
+    for (MethodScore score :
+        DayScores.of(day.load(), work.ratings(), work.noise())) {
+      score
+          .score()
+          .number()
+          .ifPresent(number -> addScore(period.name(), score.measure(), number, score));
+    }
+  }
+
+  private void addScore(String period, String measure, double number, MethodScore score) {
+    rows.add(
+        period, measure, number, 2, score.unit(), score.guidance(), basisOf(score));
+  }
+
+  private static String basisOf(MethodScore score) {
+    return score.guidance().isPresent()
+        ? score.basis() + "; limit = " + score.guidanceName()
+        : score.basis();
+  }
+
+  private void addHours(Period period, OptionalDouble limitInAll) {
+    Load load = work.load(period);
+    for (HoursMeasure measure : HoursMeasure.values()) {
+      Minutes minutes = load.minutes(measure);
+      rows.add(
+          period.name(),
+          measure.measure(),
+          minutes.hours(),
+          2,
+          "hours",
+          measure == HoursMeasure.IN_ALL ? limitInAll : NO_LIMIT,
+          minutes.basis());
+    }
+  }
+
+  private void addCounts(Period period, OptionalDouble horseLimit) {
+    Load load = work.load(period);
+    String name = period.name();
+    rows.add(name, "horses", load.horses(), 0, "horse-visits", horseLimit, "counted in visits");
+    rows.add(name, "shoes nailed", load.shoes().nailed(), 0, "shoes", "counted in visits");
+    work.ratings()
+        .blows(load.shoes())
+        .ifPresent(
+            blows ->
+                rows.add(name, "blows", blows, 0, "blows", "own Blows per shoe times the shoes"));
+  }
+
+  private void addDays(Period period, boolean withRun) {
+    Load load = work.load(period);
+    String name = period.name();
+    rows.add(name, "days worked", load.daysWorked(), 0, "days", "counted in visits");
+    if (withRun) {
+      Optional<WorkDays.Run> run = work.days().longestRun(period.from(), period.to());
+      rows.add(
+          name,
+          "longest run of days",
+          run.map(WorkDays.Run::days).orElse(0),
+          0,
+          "days",
+          run.map(days -> "from " + days.first() + " to " + days.last()).orElse("none"));
+    }
+    if (load.daysWorked() > 0) {
+      rows.add(
+          name,
+          HORSES_A_DAY,
+          (double) load.horses() / load.daysWorked(),
+          2,
+          "horse-visits",
+          "counted in visits");
+      rows.add(
+          name, SHARE_MEASURED, 100 * load.shareMeasured(), 1, "%", "minutes measured of all");
+    }
+  }
+
+  private void addSummaries(String year) {
+    List<YearScores.Summary> summaries = work.scores().summaries();
+    for (YearScores.Summary summary : summaries) {
+      MethodScore score = summary.worst().score();
+      addScore(year, summary.measure() + ", typical day", summary.typical(), score);
+      rows.add(
+          year,
+          summary.measure() + ", worst day",
+          score.score().number().orElseThrow(),
+          2,
+          score.unit(),
+          score.guidance(),
+          "on " + summary.worst().date() + "; " + basisOf(score));
+    }
+  }
+
+  private void addHolds(String year) {
+    for (TaskRating rating : work.holds()) {
+      TrunkPosture.longestHoldMinutes(rating.trunkDegrees().orElseThrow())
+          .number()
+          .ifPresent(
+              allowed ->
+                  rows.add(
+                      year,
+                      AbsentMethod.holdMeasure(rating),
+                      rating.longestHoldSeconds().orElseThrow() / 60,
+                      2,
+                      "minutes",
+                      OptionalDouble.of(allowed),
+                      "own Longest hold at own Trunk deg; limit = the standard's holding time"));
+    }
+  }
+}
