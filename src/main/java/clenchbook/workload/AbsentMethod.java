@@ -43,8 +43,8 @@ record AbsentMethod(String measure, String why) {
     }
     if (year.ratings().where(rating -> !rating.efforts().isEmpty()).isEmpty()) {
       String why =
-          "rate Effort CR10, Efforts per min, Seconds per effort, Wrist deg and Wrist direction of a"
-              + " task in Strain";
+          "rate Effort CR10, Efforts per min, Seconds per effort, Wrist deg and Wrist direction of"
+              + " a task in Strain";
       absent.add(new AbsentMethod(index, why));
       absent.add(new AbsentMethod(CumulativeStrainIndex.METHOD.name(), why));
     } else if (missing(year, CumulativeStrainIndex.METHOD.name())) {
@@ -86,8 +86,7 @@ record AbsentMethod(String measure, String why) {
     if (year.holds().isEmpty()) {
       absent.add(
           new AbsentMethod(
-              TrunkPosture.METHOD.name(),
-              "give Trunk deg and Longest hold s of a task in Strain"));
+              TrunkPosture.METHOD.name(), "give Trunk deg and Longest hold s of a task in Strain"));
     }
     for (TaskRating rating : year.holds()) {
       Score score = hold(rating);
@@ -104,7 +103,8 @@ record AbsentMethod(String measure, String why) {
   }
 
   private static boolean missing(WorkYear year, String measure) {
-    return year.scores().find(measure).isEmpty() && !year.scores().outOfRange().containsKey(measure);
+    return year.scores().find(measure).isEmpty()
+        && !year.scores().outOfRange().containsKey(measure);
   }
 
   /** The longest hold of a task as a share of the standard's holding time. */

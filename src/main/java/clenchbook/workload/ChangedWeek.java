@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What a changed week would have made of the past year: arithmetic on what happened, no forecast and
- * no promise that the work could be moved.
+ * What a changed week would have made of the past year: arithmetic on what happened, no forecast
+ * and no promise that the work could be moved.
  */
 public final class ChangedWeek {
 
@@ -33,10 +33,7 @@ public final class ChangedWeek {
       OptionalDouble blows) {}
 
   ChangedWeek(
-      PastYear past,
-      Ratings ratings,
-      double setUpMinutes,
-      Optional<ShapeDifference> hotLessCold) {
+      PastYear past, Ratings ratings, double setUpMinutes, Optional<ShapeDifference> hotLessCold) {
     this.past = past;
     this.ratings = ratings;
     this.setUpMinutes = setUpMinutes;
@@ -69,9 +66,7 @@ public final class ChangedWeek {
       Load load = day.load();
       if (load.horses() > limit) {
         double work =
-            load.hours()
-                - load.hours(HoursMeasure.DRIVING)
-                - load.hours(HoursMeasure.SETTING_UP);
+            load.hours() - load.hours(HoursMeasure.DRIVING) - load.hours(HoursMeasure.SETTING_UP);
         less.take(load, 1 - limit / load.horses(), work);
       }
     }

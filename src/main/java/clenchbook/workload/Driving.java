@@ -55,9 +55,7 @@ final class Driving {
   private static Map<LocalDate, Set<String>> placesByDay(List<Job> jobs) {
     Map<LocalDate, Set<String>> byDay = new TreeMap<>();
     for (Job job : jobs) {
-      byDay
-          .computeIfAbsent(job.date(), unused -> new TreeSet<>())
-          .add(Names.key(job.place()));
+      byDay.computeIfAbsent(job.date(), unused -> new TreeSet<>()).add(Names.key(job.place()));
     }
     return byDay;
   }

@@ -32,9 +32,7 @@ final class FigureRows {
             Digits.fixed(value, decimals),
             unit,
             limit.isPresent() ? Digits.plain(limit.getAsDouble()) : "",
-            limit.isPresent()
-                ? Digits.rounded(value / limit.getAsDouble(), 4).toPlainString()
-                : "",
+            limit.isPresent() ? Digits.rounded(value / limit.getAsDouble(), 4).toPlainString() : "",
             basis,
             "",
             ""));

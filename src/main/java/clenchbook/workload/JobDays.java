@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * From jobs and trips to the work of each day. Cancelled rows are nothing; a fee is a day worked but
- * no horse.
+ * From jobs and trips to the work of each day. Cancelled rows are nothing; a fee is a day worked
+ * but no horse.
  */
 final class JobDays {
 
@@ -32,8 +32,7 @@ final class JobDays {
   private record Stop(LocalDate date, String place) {}
 
   private JobDays(Book book) {
-    Basis basis =
-        book.settings().isGiven(Setting.FORGE_SETUP_MIN) ? Basis.STANDARD : Basis.DEFAULT;
+    Basis basis = book.settings().isGiven(Setting.FORGE_SETUP_MIN) ? Basis.STANDARD : Basis.DEFAULT;
     setUp = Minutes.of(book.settings().number(Setting.FORGE_SETUP_MIN).doubleValue(), basis);
   }
 

@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
  * @param method the method
  * @param score the number, or why there is none
  * @param unit of the number; empty for a bare index
- * @param guidance the published value it is set against, in the same unit; empty where there is none
+ * @param guidance the published value it is set against, in the same unit; empty where there is
+ *     none
  * @param guidanceName what that value is called; empty where there is none
  * @param basis which of the farrier's ratings and hours it rests on
  */

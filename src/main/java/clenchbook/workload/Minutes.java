@@ -6,7 +6,8 @@ import clenchbook.measure.Basis;
  * Minutes by what they rest on.
  *
  * @param measured given by the farrier for that day
- * @param split the farrier's measured Total, split over its parts as the Work's standard minutes are
+ * @param split the farrier's measured Total, split over its parts as the Work's standard minutes
+ *     are
  * @param standard from the Work, Materials or Places sheet
  * @param byDefault from a default of the program
  */

@@ -31,10 +31,7 @@ final class OutlookFigures {
   /** The past year in words, as the basis of a figure. */
   static String pastYear(WorkYear work) {
     PastYear past = work.past();
-    return past.from()
-        + " to "
-        + past.to()
-        + (past.whole() ? "" : ", scaled up to a year");
+    return past.from() + " to " + past.to() + (past.whole() ? "" : ", scaled up to a year");
   }
 
   /** What the measure of a mix up to Stop age is called. */
@@ -56,8 +53,7 @@ final class OutlookFigures {
               for (Mix mix : Mix.values()) {
                 stop.blows(mix)
                     .ifPresent(
-                        blows ->
-                            rows.add(year, toStopAge("blows", mix), blows, 0, "blows", basis));
+                        blows -> rows.add(year, toStopAge("blows", mix), blows, 0, "blows", basis));
                 stop.stallJackHours(mix)
                     .ifPresent(
                         hours ->
@@ -112,7 +108,6 @@ final class OutlookFigures {
                     year, changed(change, "hours at the stall jack"), hours, 1, "hours", basis));
     change
         .blows()
-        .ifPresent(
-            blows -> rows.add(year, changed(change, "blows"), blows, 0, "blows", basis));
+        .ifPresent(blows -> rows.add(year, changed(change, "blows"), blows, 0, "blows", basis));
   }
 }

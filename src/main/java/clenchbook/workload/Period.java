@@ -1,11 +1,11 @@
 package clenchbook.workload;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.IsoFields;
 import java.time.temporal.TemporalAdjusters;
-import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -105,7 +105,6 @@ public record Period(String name, LocalDate from, LocalDate to) {
   }
 
   private Period within(LocalDate first, LocalDate last) {
-    return new Period(
-        name, from.isBefore(first) ? first : from, to.isAfter(last) ? last : to);
+    return new Period(name, from.isBefore(first) ? first : from, to.isAfter(last) ? last : to);
   }
 }

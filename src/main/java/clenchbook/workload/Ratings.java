@@ -83,8 +83,7 @@ public final class Ratings {
         shoes.hot() * perShoe(Task.SHAPE_HOT)
             + shoes.cold() * perShoe(Task.SHAPE_COLD)
             + shoes.made() * perShoe(Task.MAKE)
-            + shoes.nailed()
-                * (perShoe(Task.NAIL) + perShoe(Task.TRIM) + perShoe(Task.GRIND));
+            + shoes.nailed() * (perShoe(Task.NAIL) + perShoe(Task.TRIM) + perShoe(Task.GRIND));
     return OptionalDouble.of(blows);
   }
 

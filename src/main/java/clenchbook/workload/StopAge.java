@@ -13,8 +13,8 @@ import java.util.function.ToDoubleFunction;
  * What is still to come until the farrier means to stop, if every year is like the past one.
  *
  * <p>The past year's figure a year times the years left, which run to the end of the calendar year
- * in which Stop age is reached. The interval is Student's 95 % for the mean of whole weeks, taken as
- * independent; where minutes change with the mix, the comparison's own interval adds to it.
+ * in which Stop age is reached. The interval is Student's 95 % for the mean of whole weeks, taken
+ * as independent; where minutes change with the mix, the comparison's own interval adds to it.
  */
 public final class StopAge {
 
@@ -107,7 +107,6 @@ public final class StopAge {
     }
     Moments moments = Moments.of(weeks.stream().mapToDouble(Double::doubleValue).toArray());
     double error = Math.sqrt(moments.variance() / moments.n());
-    return Optional.of(
-        StudentT.quantile(moments.n() - 1) * error * WEEKS_OF_A_YEAR * years);
+    return Optional.of(StudentT.quantile(moments.n() - 1) * error * WEEKS_OF_A_YEAR * years);
   }
 }

@@ -43,9 +43,7 @@ public final class WorkDays {
    * @return in order; those without any work are left out
    */
   public Collection<WorkDay> between(LocalDate from, LocalDate to) {
-    return from.isAfter(to)
-        ? Collections.emptyList()
-        : days.subMap(from, true, to, true).values();
+    return from.isAfter(to) ? Collections.emptyList() : days.subMap(from, true, to, true).values();
   }
 
   /**

@@ -60,8 +60,7 @@ record WorkYear(
     Period year = Period.year(start, asAt);
     OwnLimits limits = OwnLimits.of(book.settings());
     Ratings ratings = new Ratings(book.strain());
-    List<NoiseCriterion> noise =
-        NoiseCriterion.forCountry(book.settings().text(Setting.COUNTRY));
+    List<NoiseCriterion> noise = NoiseCriterion.forCountry(book.settings().text(Setting.COUNTRY));
     PastYear past = PastYear.of(days, asAt);
     double setUp = book.settings().number(Setting.FORGE_SETUP_MIN).doubleValue();
     return new WorkYear(

@@ -79,8 +79,7 @@ final class WorkloadFigures {
     Period period = Period.day(day.date());
     addHours(period, NO_LIMIT);
     addCounts(period, work.limits().horsesPerDay());
-    for (MethodScore score :
-        DayScores.of(day.load(), work.ratings(), work.noise())) {
+    for (MethodScore score : DayScores.of(day.load(), work.ratings(), work.noise())) {
       score
           .score()
           .number()
@@ -89,8 +88,7 @@ final class WorkloadFigures {
   }
 
   private void addScore(String period, String measure, double number, MethodScore score) {
-    rows.add(
-        period, measure, number, 2, score.unit(), score.guidance(), basisOf(score));
+    rows.add(period, measure, number, 2, score.unit(), score.guidance(), basisOf(score));
   }
 
   private static String basisOf(MethodScore score) {
@@ -148,8 +146,7 @@ final class WorkloadFigures {
           2,
           "horse-visits",
           "counted in visits");
-      rows.add(
-          name, SHARE_MEASURED, 100 * load.shareMeasured(), 1, "%", "minutes measured of all");
+      rows.add(name, SHARE_MEASURED, 100 * load.shareMeasured(), 1, "%", "minutes measured of all");
     }
   }
 

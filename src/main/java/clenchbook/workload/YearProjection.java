@@ -8,8 +8,8 @@ import java.util.Optional;
  * Where the year's hours will end, if the rest of it goes like the part so far.
  *
  * <p>The hours to date over the share of last year's hours that fell up to the same day, where last
- * year's book holds work in all twelve months and at least a tenth of it fell by then; otherwise pro
- * rata by days.
+ * year's book holds work in all twelve months and at least a tenth of it fell by then; otherwise
+ * pro rata by days.
  */
 public final class YearProjection {
 
@@ -32,8 +32,7 @@ public final class YearProjection {
     this.start = start;
     this.asAt = asAt;
     this.seasonal =
-        days.coverTwelveMonths(start.minusYears(1))
-            && lastYearTo(asAt) >= LEAST_SHARE * lastYear();
+        days.coverTwelveMonths(start.minusYears(1)) && lastYearTo(asAt) >= LEAST_SHARE * lastYear();
   }
 
   /**

@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * What the methods say of a period, measure by measure: every day's score, the worst and the typical
- * one.
+ * What the methods say of a period, measure by measure: every day's score, the worst and the
+ * typical one.
  */
 public final class YearScores {
 
@@ -65,9 +65,7 @@ public final class YearScores {
       days.add(day);
       byMeasure.computeIfAbsent(measure, unused -> new ArrayList<>()).add(day);
     } else {
-      outOfRange
-          .computeIfAbsent(measure, unused -> new TreeSet<>())
-          .add(day.score().score().why());
+      outOfRange.computeIfAbsent(measure, unused -> new TreeSet<>()).add(day.score().score().why());
     }
   }
 

@@ -13,6 +13,9 @@ import clenchbook.book.Settings;
 import clenchbook.book.Shaping;
 import clenchbook.book.SourceRow;
 import clenchbook.book.StockCount;
+import clenchbook.book.StrainRating;
+import clenchbook.book.Task;
+import clenchbook.book.Trip;
 import clenchbook.book.Unit;
 import clenchbook.book.Visit;
 import clenchbook.book.WorkItem;
@@ -42,6 +45,8 @@ public final class WrittenBook {
   private final List<Place> places = new ArrayList<>();
   private final List<Purchase> purchases = new ArrayList<>();
   private final List<StockCount> counts = new ArrayList<>();
+  private final List<Trip> trips = new ArrayList<>();
+  private final List<StrainRating> strain = new ArrayList<>();
   private final Map<Setting, String> settings = new EnumMap<>(Setting.class);
 
   /** Adds a setting. */
@@ -204,10 +209,57 @@ public final class WrittenBook {
     return this;
   }
 
+  /** Adds a row of Trips. */
+  public WrittenBook trip(String text) {
+    Row row = new Row("Trips", 7, trips.size(), text);
+    trips.add(
+        new Trip(
+            row.source(),
+            row.day("Date").orElseThrow(),
+            row.text("From"),
+            row.text("To"),
+            row.number("Distance"),
+            row.number("Odometer start"),
+            row.number("Odometer end"),
+            row.number("Drive min"),
+            row.text("Purpose"),
+            row.text("Vehicle")));
+    return this;
+  }
+
+  /** Adds a row of Strain. */
+  public WrittenBook strain(String text) {
+    Row row = new Row("Strain", 8, strain.size(), text);
+    strain.add(
+        new StrainRating(
+            row.source(),
+            row.choice(Task.class, "Task").orElseThrow(),
+            row.number("Effort CR10"),
+            row.number("Efforts per min"),
+            row.number("Seconds per effort"),
+            row.number("Wrist deg"),
+            row.text("Wrist direction"),
+            row.number("Vibration m/s2"),
+            row.number("Noise dBA"),
+            row.number("Trunk deg"),
+            row.number("Longest hold s"),
+            row.number("Blows per shoe")));
+    return this;
+  }
+
   /** Gives the book. */
   public Book book() {
     return new Book(
-        List.of("Visits", "Work", "Materials", "Horses", "Places", "Purchases", "Counts"),
+        List.of(
+            "Visits",
+            "Work",
+            "Materials",
+            "Horses",
+            "Places",
+            "Purchases",
+            "Counts",
+            "Trips",
+            "Strain"),
         new Settings(settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR")),
         visits,
         work,
@@ -215,13 +267,13 @@ public final class WrittenBook {
         List.of(),
         horses,
         places,
-        List.of(),
+        trips,
         purchases,
         List.of(),
         List.of(),
         counts,
         List.of(),
-        List.of(),
+        strain,
         List.of(),
         Set.of());
   }
