@@ -1,0 +1,171 @@
+package clenchbook.document;
+
+import clenchbook.report.CreditNoteDocument;
+import clenchbook.report.DocumentHead;
+import clenchbook.report.HowToPay;
+import clenchbook.report.InvoiceDocument;
+import clenchbook.report.NextVisit;
+import clenchbook.report.PrintedTotals;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What the invoice's template prints: for an invoice and for a credit note. */
+final class InvoicePage {
+  private final DocumentHead head;
+  private final Wording wording;
+  private final PrintFormats formats;
+  private final Optional<LogoImage> logo;
+
+  InvoicePage(DocumentHead head, Optional<LogoImage> logo) {
+    this.head = head;
+    this.logo = logo;
+    this.wording = Wording.of(head.locale().language());
+    this.formats = new PrintFormats(head.locale(), head.currency());
+  }
+
+  PrintedPage of(InvoiceDocument invoice) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put(wording.say("fact.invoiceNumber"), head.number());
+    facts.put(wording.say("fact.date"), formats.longDate(head.date()));
+    facts.put(wording.say("fact.due"), formats.longDate(invoice.due()));
+    addTaxNumber(facts);
+    String title = wording.say("title.invoice", head.number());
+    Map<String, Object> parts = parts(title, facts, invoice.totals());
+    put(parts, "subtitle", wording.say("subtitle.invoice", formats.month(invoice.month())));
+    put(parts, "remarks", String.join("\n", invoice.remarks()));
+    addPayment(parts, invoice);
+    addNextVisits(parts, invoice.nextVisits());
+    InvoiceRows rows = new InvoiceRows(wording, formats);
+    rows.lines(invoice.lines(), showsTax(invoice.totals()));
+    rows.sums(invoice.totals());
+    rows.settlements(invoice.settlements());
+    rows.due(dueLabel(invoice), invoice.amountDue().abs());
+    return new PrintedPage(title, parts, rows.rows());
+  }
+
+  PrintedPage of(CreditNoteDocument note) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put(wording.say("fact.creditNoteNumber"), head.number());
+    facts.put(wording.say("fact.date"), formats.longDate(head.date()));
+    addTaxNumber(facts);
+    String title = wording.say("title.creditNote", head.number());
+    Map<String, Object> parts = parts(title, facts, note.totals());
+    BigDecimal takenBack = note.totals().total().negate();
+    put(
+        parts,
+        "intro",
+        wording.say(
+            "credit.intro",
+            note.invoiceNumber(),
+            formats.longDate(note.invoiceDate()),
+            formats.money(takenBack)));
+    put(parts, "remarks", String.join("\n", note.remarks()));
+    InvoiceRows rows = new InvoiceRows(wording, formats);
+    rows.lines(note.lines(), showsTax(note.totals()));
+    rows.sums(note.totals());
+    rows.due(wording.say("credit.total"), takenBack);
+    return new PrintedPage(title, parts, rows.rows());
+  }
+
+  private Map<String, Object> parts(String title, Map<String, String> facts, PrintedTotals totals) {
+    Map<String, Object> parts = LetterParts.of(head, facts, wording, logo);
+    put(parts, "title", title);
+    put(parts, "documentName", title);
+    put(parts, "columnDate", wording.say("column.date"));
+    put(parts, "columnHorse", wording.say("column.horse"));
+    put(parts, "columnWork", wording.say("column.work"));
+    put(parts, "columnTax", showsTax(totals) ? wording.say("column.tax") : "");
+    put(parts, "columnAmount", wording.say("column.amount", formats.currencySign()));
+    return parts;
+  }
+
+  private void addTaxNumber(Map<String, String> facts) {
+    head.to().taxNumber().ifPresent(number -> facts.put(wording.say("fact.yourTaxNumber"), number));
+  }
+
+  private static boolean showsTax(PrintedTotals totals) {
+    return !totals.taxes().isEmpty();
+  }
+
+  private String dueLabel(InvoiceDocument invoice) {
+    return switch (invoice.amountDue().signum()) {
+      case 1 -> wording.say("due.amount", formats.longDate(invoice.due()));
+      case 0 -> wording.say("due.nothing");
+      default -> wording.say("due.credit");
+    };
+  }
+
+  private void addPayment(Map<String, Object> parts, InvoiceDocument invoice) {
+    int sign = invoice.amountDue().signum();
+    if (sign <= 0) {
+      put(parts, "payText", wording.say(sign == 0 ? "pay.thanks" : "pay.credit"));
+      return;
+    }
+    put(parts, "payHeading", wording.say("pay.heading"));
+    put(parts, "payText", payText(invoice));
+    code(invoice)
+        .ifPresent(
+            text -> {
+              parts.put("paymentCode", new SquareCode(PaymentCode.squares(text)));
+              put(parts, "codeCaption", wording.say("pay.scan"));
+            });
+  }
+
+  private String payText(InvoiceDocument invoice) {
+    HowToPay pay = invoice.pay();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        wording.say(
+            "pay.please", formats.money(invoice.amountDue()), formats.longDate(invoice.due())));
+    pay.text().ifPresent(lines::add);
+    pay.iban().ifPresent(iban -> lines.add(wording.say("pay.iban", inFours(iban))));
+    pay.bic().ifPresent(bic -> lines.add(wording.say("pay.bic", bic)));
+    if (pay.iban().isPresent()) {
+      lines.add(wording.say("pay.reference", head.number()));
+    }
+    pay.link().ifPresent(link -> lines.add(wording.say("pay.link", link)));
+    return String.join("\n", lines);
+  }
+
+  private static String inFours(String iban) {
+    return iban.replaceAll("\\s", "").replaceAll("(.{4})(?=.)", "$1\u00A0");
+  }
+
+  private Optional<String> code(InvoiceDocument invoice) {
+    if (!head.currency().equals("EUR")) {
+      return Optional.empty();
+    }
+    HowToPay pay = invoice.pay();
+    return pay.iban()
+        .flatMap(
+            iban ->
+                PaymentCode.text(
+                    head.from().name(),
+                    iban,
+                    pay.bic().orElse(""),
+                    invoice.amountDue(),
+                    head.number()));
+  }
+
+  private void addNextVisits(Map<String, Object> parts, List<NextVisit> visits) {
+    if (visits.isEmpty()) {
+      return;
+    }
+    put(parts, "nextHeading", wording.say("next.heading"));
+    put(
+        parts,
+        "nextText",
+        visits.stream()
+            .map(visit -> wording.say("next.line", visit.horse(), formats.weekOf(visit.due())))
+            .collect(Collectors.joining("\n")));
+  }
+
+  private static void put(Map<String, Object> parts, String name, String text) {
+    LetterParts.put(parts, name, text);
+  }
+}

@@ -1,0 +1,112 @@
+package clenchbook.document;
+
+import clenchbook.report.PrintedLine;
+import clenchbook.report.PrintedTax;
+import clenchbook.report.PrintedTotals;
+import clenchbook.report.Settlement;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The rows of an invoice or credit note: its lines, then its sums, as a template prints them. */
+final class InvoiceRows {
+  private final Wording wording;
+  private final PrintFormats formats;
+  private final List<Map<String, Object>> rows = new ArrayList<>();
+
+  InvoiceRows(Wording wording, PrintFormats formats) {
+    this.wording = wording;
+    this.formats = formats;
+  }
+
+  List<Map<String, Object>> rows() {
+    return rows;
+  }
+
+  void lines(List<PrintedLine> lines, boolean showsTax) {
+    for (PrintedLine line : lines) {
+      Map<String, Object> row = row("isLine", "line " + rows.size());
+      row.put("visit", line.date() + line.horse());
+      put(row, "date", formats.shortDate(line.date()));
+      put(row, "horse", line.horse());
+      put(row, "work", line.work());
+      put(row, "details", details(line));
+      put(row, "tax", showsTax ? line.taxCode() : "");
+      put(row, "amount", line.free() ? wording.say("line.free") : formats.amount(line.amount()));
+    }
+  }
+
+  private String details(PrintedLine line) {
+    List<String> details = new ArrayList<>(line.details());
+    line.discountPercent()
+        .ifPresent(percent -> details.add(wording.say("line.discount", formats.percent(percent))));
+    line.sharePercent()
+        .ifPresent(percent -> details.add(wording.say("line.share", formats.percent(percent))));
+    return String.join("  ·  ", details);
+  }
+
+  void sums(PrintedTotals totals) {
+    if (!totals.taxes().isEmpty()) {
+      sum(wording.say("sum.net"), totals.net());
+      for (PrintedTax tax : totals.taxes()) {
+        sum(taxLabel(tax), tax.tax());
+      }
+    }
+    money("isTotal", wording.say("sum.total"), formats.money(totals.total()));
+  }
+
+  private String taxLabel(PrintedTax tax) {
+    String code =
+        tax.code().isBlank() || tax.code().equals(tax.name()) ? "" : " (" + tax.code() + ")";
+    return wording.say(
+        "sum.tax",
+        tax.name() + code,
+        formats.percent(tax.ratePercent()),
+        formats.amount(tax.net()));
+  }
+
+  void settlements(List<Settlement> settlements) {
+    for (Settlement settlement : settlements) {
+      sum(wording.say(key(settlement)), settlement.amount());
+    }
+  }
+
+  private static String key(Settlement settlement) {
+    return switch (settlement.kind()) {
+      case PAID_AT_TRUCK -> "sum.paidAtTruck";
+      case PAYMENT -> "sum.payment";
+      case DEPOSIT -> "sum.deposit";
+      case BROUGHT_FORWARD ->
+          settlement.amount().signum() < 0 ? "sum.creditBroughtForward" : "sum.broughtForward";
+    };
+  }
+
+  void due(String label, BigDecimal amount) {
+    money("isDue", label, formats.money(amount));
+  }
+
+  private void sum(String label, BigDecimal amount) {
+    money("isSum", label, formats.amount(amount));
+  }
+
+  private void money(String kind, String label, String amount) {
+    Map<String, Object> row = row(kind, "sums");
+    row.put("visit", "sums");
+    put(row, "label", label);
+    put(row, "amount", amount);
+  }
+
+  private Map<String, Object> row(String kind, String block) {
+    Map<String, Object> row = new HashMap<>();
+    row.put(kind, Boolean.TRUE);
+    row.put("block", block);
+    rows.add(row);
+    return row;
+  }
+
+  private static void put(Map<String, Object> row, String name, String text) {
+    LetterParts.put(row, name, text);
+  }
+}

@@ -1,0 +1,99 @@
+package clenchbook.document;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.text.Normalizer;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Finds the characters that no font of the program can print, so that none is dropped unsaid. */
+public final class MissingGlyphs {
+  /** What is printed in place of a character that no font has. */
+  public static final String REPLACEMENT = "\uFFFD";
+
+  private static final class Faces {
+    static final List<Font> ALL = load();
+  }
+
+  private MissingGlyphs() {}
+
+  /**
+   * The characters of a text that can't be printed.
+   *
+   * @param text any text
+   * @return each such character once, in the order they appear; empty when all can be printed
+   */
+  public static List<String> in(String text) {
+    if (isPlain(text)) {
+      return List.of();
+    }
+    Set<String> missing = new LinkedHashSet<>();
+    Normalizer.normalize(text, Normalizer.Form.NFC)
+        .codePoints()
+        .filter(c -> !isPrintable(c))
+        .forEach(c -> missing.add(Character.toString(c)));
+    return List.copyOf(missing);
+  }
+
+  /**
+   * A text as it can be printed: accents joined to their letters, and each character that no font
+   * has replaced by a mark that is seen.
+   *
+   * @param text any text
+   * @return the printable text
+   */
+  public static String replacedIn(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
+    StringBuilder printable = new StringBuilder(text.length());
+    Normalizer.normalize(text, Normalizer.Form.NFC)
+        .codePoints()
+        .forEach(
+            c -> {
+              if (isPrintable(c)) {
+                printable.appendCodePoint(c);
+              } else {
+                printable.append(REPLACEMENT);
+              }
+            });
+    return printable.toString();
+  }
+
+  /** Most texts are: no font need be asked. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c > '~' || (c < ' ' && c != '\n')) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isPrintable(int character) {
+    if (character == '\n') {
+      return true;
+    }
+    return !Character.isISOControl(character)
+        && Faces.ALL.stream().allMatch(face -> face.canDisplay(character));
+  }
+
+  private static List<Font> load() {
+    Typefaces.prepare();
+    try {
+      return List.of(
+          Font.createFont(
+              Font.TRUETYPE_FONT, Typefaces.folder().resolve("NotoSans-Regular.ttf").toFile()),
+          Font.createFont(
+              Font.TRUETYPE_FONT, Typefaces.folder().resolve("NotoSerif-Regular.ttf").toFile()));
+    } catch (FontFormatException e) {
+      throw new IllegalStateException("the program's own font is damaged", e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

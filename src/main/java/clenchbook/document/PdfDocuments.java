@@ -1,0 +1,93 @@
+package clenchbook.document;
+
+import clenchbook.report.CreditNoteDocument;
+import clenchbook.report.DocumentHead;
+import clenchbook.report.InvoiceDocument;
+import java.io.ByteArrayOutputStream;
+import net.sf.jasperreports.engine.JRException;
+import net.sf.jasperreports.engine.JasperFillManager;
+import net.sf.jasperreports.engine.JasperPrint;
+import net.sf.jasperreports.engine.JasperReport;
+import net.sf.jasperreports.engine.SimpleJasperReportsContext;
+import net.sf.jasperreports.export.SimpleExporterInput;
+import net.sf.jasperreports.export.SimpleOutputStreamExporterOutput;
+import net.sf.jasperreports.pdf.SimplePdfExporterConfiguration;
+
+/**
+ * Prints a run's documents as PDF. Made once for a run; loads each template when it is first
+ * needed; safe for several threads.
+ *
+ * <p>The same record gives the same bytes. A character that no font has is printed as a mark that
+ * is seen; ask {@link MissingGlyphs} beforehand to report it.
+ */
+public final class PdfDocuments {
+  private final PrintSettings settings;
+  private final SimpleJasperReportsContext context;
+  private final Templates templates;
+
+  /**
+   * Prints with these settings.
+   *
+   * @param settings what all documents of the run have in common
+   */
+  public PdfDocuments(PrintSettings settings) {
+    Typefaces.prepare();
+    this.settings = settings;
+    this.context = new SimpleJasperReportsContext();
+    this.templates = new Templates(context, settings.ownTemplates());
+  }
+
+  /**
+   * An invoice.
+   *
+   * @param invoice what it says
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] invoice(InvoiceDocument invoice) {
+    return letter(
+        "invoice", invoice.head(), new InvoicePage(invoice.head(), settings.logo()).of(invoice));
+  }
+
+  /**
+   * A credit note.
+   *
+   * @param note what it says
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] creditNote(CreditNoteDocument note) {
+    return letter("invoice", note.head(), new InvoicePage(note.head(), settings.logo()).of(note));
+  }
+
+  private byte[] letter(String template, DocumentHead head, PrintedPage page) {
+    try {
+      JasperReport report = templates.of(template, PaperSize.of(head.locale()));
+      JasperPrint filled =
+          JasperFillManager.getInstance(context)
+              .fill(report, page.parts(), new PrintRows(page.rows()));
+      FixedPdfExporter exporter =
+          new FixedPdfExporter(
+              context, head.date(), Wording.of(head.locale().language()).language());
+      return export(exporter, filled, page.title(), head.from().name());
+    } catch (JRException e) {
+      throw new TemplateException(template + ".jrxml: " + e.getMessage(), e);
+    }
+  }
+
+  private static byte[] export(
+      FixedPdfExporter exporter, JasperPrint filled, String title, String author)
+      throws JRException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
+    SimplePdfExporterConfiguration configuration = new SimplePdfExporterConfiguration();
+    configuration.setMetadataTitle(title);
+    configuration.setMetadataAuthor(author);
+    configuration.setDisplayMetadataTitle(true);
+    configuration.setMetadataCreator("Clenchbook");
+    exporter.setExporterInput(new SimpleExporterInput(filled));
+    exporter.setExporterOutput(new SimpleOutputStreamExporterOutput(bytes));
+    exporter.setConfiguration(configuration);
+    exporter.exportReport();
+    return FixedPdf.settle(bytes.toByteArray());
+  }
+}
