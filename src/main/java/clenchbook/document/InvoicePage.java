@@ -64,7 +64,7 @@ final class InvoicePage {
             note.invoiceNumber(),
             formats.longDate(note.invoiceDate()),
             formats.money(takenBack)));
-    put(parts, "remarks", String.join("\n", note.remarks()));
+    put(parts, "payText", String.join("\n", note.remarks()));
     InvoiceRows rows = new InvoiceRows(wording, formats);
     rows.lines(note.lines(), showsTax(note.totals()));
     rows.sums(note.totals());

@@ -48,6 +48,7 @@ final class InvoiceRows {
   }
 
   void sums(PrintedTotals totals) {
+    row("isRule", "sums").put("visit", "sums");
     if (!totals.taxes().isEmpty()) {
       sum(wording.say("sum.net"), totals.net());
       for (PrintedTax tax : totals.taxes()) {

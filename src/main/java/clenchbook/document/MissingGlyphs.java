@@ -31,7 +31,7 @@ public final class MissingGlyphs {
       return List.of();
     }
     Set<String> missing = new LinkedHashSet<>();
-    Normalizer.normalize(text, Normalizer.Form.NFC)
+    inOnePiece(text)
         .codePoints()
         .filter(c -> !isPrintable(c))
         .forEach(c -> missing.add(Character.toString(c)));
@@ -50,7 +50,7 @@ public final class MissingGlyphs {
       return text;
     }
     StringBuilder printable = new StringBuilder(text.length());
-    Normalizer.normalize(text, Normalizer.Form.NFC)
+    inOnePiece(text)
         .codePoints()
         .forEach(
             c -> {
@@ -72,6 +72,11 @@ public final class MissingGlyphs {
       }
     }
     return true;
+  }
+
+  /** Accents on their letters, a tabulator as the blank it looks like. */
+  private static String inOnePiece(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFC).replace('\t', ' ').replace("\r", "");
   }
 
   private static boolean isPrintable(int character) {

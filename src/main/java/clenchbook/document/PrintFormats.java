@@ -31,10 +31,11 @@ final class PrintFormats {
   private final DateTimeFormatter longDate;
   private final DateTimeFormatter shortDate;
   private final DateTimeFormatter month;
+  private final DateTimeFormatter dayMonth;
 
   PrintFormats(PrintLocale printLocale, String currencyCode) {
-    String language = Wording.of(printLocale.language()).language();
-    locale = new PrintLocale(language, printLocale.country()).toLocale();
+    Wording wording = Wording.of(printLocale.language());
+    locale = new PrintLocale(wording.language(), printLocale.country()).toLocale();
     currency = Currency.getInstance(currencyCode);
     int digits = currency.getDefaultFractionDigits();
     money = (DecimalFormat) NumberFormat.getCurrencyInstance(locale);
@@ -50,11 +51,20 @@ final class PrintFormats {
     longDate = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
     shortDate = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
     month = DateTimeFormatter.ofPattern("LLLL uuuu", locale);
+    boolean us = printLocale.country().equals("US");
+    dayMonth = DateTimeFormatter.ofPattern(wording.say(us ? "dayMonth.US" : "dayMonth"), locale);
   }
 
-  /** With the currency's sign. */
+  /** With the currency's sign; a sign of letters stands off from the figures. */
   String money(BigDecimal value) {
-    return money.format(value);
+    String sign = currencySign();
+    String written = money.format(value);
+    int after = written.indexOf(sign) + sign.length();
+    boolean touches =
+        Character.isLetter(sign.charAt(sign.length() - 1))
+            && after < written.length()
+            && Character.isDigit(written.charAt(after));
+    return touches ? written.substring(0, after) + '\u00A0' + written.substring(after) : written;
   }
 
   /** Without the currency's sign, for columns that carry it in their heading. */
@@ -84,8 +94,8 @@ final class PrintFormats {
     return month.format(value);
   }
 
-  /** The Monday of the week. */
+  /** The Monday of the week, without the year. */
   String weekOf(LocalDate date) {
-    return longDate(date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)));
+    return dayMonth.format(date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)));
   }
 }
