@@ -4,8 +4,8 @@
  * <p>Belongs to the shell: it writes, and decides nothing about money. It takes the records of
  * {@code clenchbook.report} as they are and formats them by the language and country they carry,
  * never by the machine's. Start reading at {@link clenchbook.document.PdfDocuments} for paper, at
- * {@link clenchbook.document.HtmlPage} for the page and at {@link clenchbook.document.OutputFolder}
- * for how files come to rest on the disk.
+ * {@code HtmlPage} for the page and at {@link clenchbook.document.OutputFolder} for how files come
+ * to rest on the disk.
  *
  * <p>The same record gives the same bytes on every run, whatever the clock, zone, locale and the
  * fonts of the machine.
