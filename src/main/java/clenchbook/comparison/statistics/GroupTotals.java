@@ -10,56 +10,98 @@ import java.util.TreeSet;
  * Counts and sums per group, stratum and side: all that a weighted mean difference needs, so that
  * leaving groups out or drawing them again costs no second look at the values.
  */
-final class GroupTotals {
+public final class GroupTotals {
 
   private static final int WIDTH = 4;
 
-  /** Per group: stratum index, then n_a, sum_a, n_b, sum_b for each stratum it has a value in. */
+  /** One stratum of a group: n_a, sum_a, n_b, sum_b. */
   private record Cell(int stratum, double[] totals) {}
 
   private final List<List<Cell>> cells;
   private final int strata;
+  private final double centre;
 
-  private GroupTotals(List<List<Cell>> cells, int strata) {
+  private GroupTotals(List<List<Cell>> cells, int strata, double centre) {
     this.cells = cells;
     this.strata = strata;
+    this.centre = centre;
   }
 
-  /** Totals of these observations; values are taken from their common mean, against rounding. */
+  /** Totals of these observations, with the groups in order of their names. */
   static GroupTotals of(List<Observation> observations) {
-    List<String> names =
-        List.copyOf(new TreeSet<>(observations.stream().map(Observation::stratum).toList()));
+    return of(
+        observations,
+        List.copyOf(new TreeSet<>(observations.stream().map(Observation::group).toList())));
+  }
+
+  /**
+   * Totals of these observations. Values are taken from their common mean, against rounding.
+   *
+   * @param groups the groups in the order in which they will be counted; observations of a group
+   *     that is not among them are not used
+   */
+  public static GroupTotals of(List<Observation> observations, List<String> groups) {
     Map<String, Integer> index = new TreeMap<>();
-    names.forEach(name -> index.put(name, index.size()));
+    for (String name : new TreeSet<>(observations.stream().map(Observation::stratum).toList())) {
+      index.put(name, index.size());
+    }
     double centre = observations.stream().mapToDouble(Observation::value).average().orElse(0);
     Map<String, Map<Integer, double[]>> byGroup = new TreeMap<>();
     for (Observation each : observations) {
       double[] totals =
           byGroup
               .computeIfAbsent(each.group(), name -> new TreeMap<>())
-              .computeIfAbsent(index.get(each.stratum()), number -> new double[WIDTH]);
+              .computeIfAbsent(index.getOrDefault(each.stratum(), 0), at -> new double[WIDTH]);
       int at = each.side() == Side.A ? 0 : 2;
       totals[at]++;
       totals[at + 1] += each.value() - centre;
     }
-    List<List<Cell>> cells = new ArrayList<>();
-    for (Map<Integer, double[]> group : byGroup.values()) {
-      List<Cell> own = new ArrayList<>();
-      group.forEach((stratum, totals) -> own.add(new Cell(stratum, totals)));
-      cells.add(own);
-    }
-    return new GroupTotals(cells, names.size());
+    return new GroupTotals(cells(byGroup, groups), index.size(), centre);
   }
 
+  private static List<List<Cell>> cells(
+      Map<String, Map<Integer, double[]>> byGroup, List<String> groups) {
+    List<List<Cell>> cells = new ArrayList<>();
+    for (String group : groups) {
+      List<Cell> own = new ArrayList<>();
+      byGroup
+          .getOrDefault(group, Map.of())
+          .forEach((stratum, totals) -> own.add(new Cell(stratum, totals)));
+      cells.add(own);
+    }
+    return cells;
+  }
+
+  /** How many groups there are. */
   int groups() {
     return cells.size();
   }
 
+  /** How many strata there are. */
   int strata() {
     return strata;
   }
 
-  /** The totals of all strata with each group counted {@code times[group]} times. */
+  /**
+   * The weighted mean difference, A less B, with each group counted so many times.
+   *
+   * @return not a number where no stratum has two values on each side
+   */
+  public double difference(int[] times) {
+    return difference(sum(times));
+  }
+
+  /**
+   * The weighted mean of side A, with each group counted so many times and the weights of the
+   * difference.
+   *
+   * @return not a number where no stratum has two values on each side
+   */
+  public double meanA(int[] times) {
+    return weighted(sum(times), 1, 0) + centre;
+  }
+
+  /** The totals of all strata with each group counted so many times. */
   double[] sum(int[] times) {
     double[] sum = new double[strata * WIDTH];
     for (int group = 0; group < times.length; group++) {
@@ -80,8 +122,11 @@ final class GroupTotals {
     }
   }
 
-  /** The weighted mean difference; not a number where no stratum has two values on each side. */
   static double difference(double[] sum) {
+    return weighted(sum, 1, 1);
+  }
+
+  private static double weighted(double[] sum, int timesA, int timesB) {
     double weighted = 0;
     double weights = 0;
     for (int at = 0; at < sum.length; at += WIDTH) {
@@ -89,7 +134,7 @@ final class GroupTotals {
       double countB = sum[at + 2];
       if (countA >= StratifiedDifference.FEWEST && countB >= StratifiedDifference.FEWEST) {
         double weight = StratifiedDifference.weight(countA, countB);
-        weighted += weight * (sum[at + 1] / countA - sum[at + 3] / countB);
+        weighted += weight * (timesA * sum[at + 1] / countA - timesB * sum[at + 3] / countB);
         weights += weight;
       }
     }

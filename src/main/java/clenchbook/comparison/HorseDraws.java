@@ -1,0 +1,76 @@
+package clenchbook.comparison;
+
+import clenchbook.comparison.statistics.GroupBootstrap;
+import clenchbook.comparison.statistics.GroupTotals;
+import clenchbook.comparison.statistics.Interval;
+import clenchbook.comparison.statistics.Observation;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Horses drawn again and again, with all their jobs, for intervals of figures that are no plain
+ * difference. The seed is fixed, and the horses stand in the order of their first jobs, so that the
+ * same book gives the same intervals.
+ */
+final class HorseDraws {
+
+  /** Enough that the ends of an interval are steady to about a tenth of its width. */
+  static final int TIMES = 2000;
+
+  private static final long SEED = 20_260_101L;
+
+  private final List<String> horses;
+  private final Map<String, Integer> places = new HashMap<>();
+  private final GroupBootstrap draws;
+
+  private HorseDraws(List<String> horses) {
+    this.horses = horses;
+    this.draws = GroupBootstrap.of(horses.size(), TIMES, SEED);
+    horses.forEach(horse -> places.put(horse, places.size()));
+  }
+
+  /** Draws over the horses of these jobs, which stand in {@link ComparedJob#ORDER}. */
+  static HorseDraws of(List<ComparedJob> jobs) {
+    return new HorseDraws(jobs.stream().map(ComparedJob::horse).distinct().toList());
+  }
+
+  GroupTotals totals(List<Observation> observations) {
+    return GroupTotals.of(observations, horses);
+  }
+
+  /** The place of a job's horse among the draws' counts. */
+  int place(ComparedJob job) {
+    return places.getOrDefault(job.horse(), -1);
+  }
+
+  /** Every horse once: the book as it is. */
+  int[] asItIs() {
+    int[] once = new int[horses.size()];
+    Arrays.fill(once, 1);
+    return once;
+  }
+
+  /** A sum over jobs, by horse; the jobs' horses are all among the draws. */
+  double[] sums(List<ComparedJob> jobs, ToDoubleFunction<ComparedJob> what) {
+    double[] sums = new double[horses.size()];
+    jobs.forEach(job -> sums[place(job)] += what.applyAsDouble(job));
+    return sums;
+  }
+
+  /** A sum by horse with each horse counted so many times. */
+  static double weighted(int[] times, double[] sums) {
+    double sum = 0;
+    for (int i = 0; i < sums.length; i++) {
+      sum += times[i] * sums[i];
+    }
+    return sum;
+  }
+
+  Optional<Interval> interval(ToDoubleFunction<int[]> estimate) {
+    return draws.interval(estimate);
+  }
+}
