@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param date the day
  * @param horse what tells this horse from all others; empty only for a fee
  * @param horseName the horse's name as people read it
+ * @param stop what tells this stop, one date and place, from all others
  * @param owner who owns or is billed for the horse, as people read it
  * @param work the Work's name
  * @param compareAs the name it is compared under; empty = each question's own rule
@@ -35,6 +36,7 @@ public record ComparedJob(
     LocalDate date,
     String horse,
     String horseName,
+    String stop,
     String owner,
     String work,
     String compareAs,

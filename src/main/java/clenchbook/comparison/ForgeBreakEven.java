@@ -122,24 +122,15 @@ public final class ForgeBreakEven {
         + (rates.setupGiven() ? "given" : "default");
   }
 
-  /**
-   * One point of the curve.
-   *
-   * @param shoes shoes at the stop
-   * @param gain what lighting the forge brings there
-   * @param interval its interval by drawing horses again
-   */
-  record Point(int shoes, double gain, Optional<Interval> interval) {}
-
   /** The curve from one shoe up; empty where the book can't tell. */
-  List<Point> curve() {
+  List<Comparisons.CurvePoint> curve() {
     if (!enough()) {
       return List.of();
     }
     return java.util.stream.IntStream.rangeClosed(1, LONGEST_STOP)
         .mapToObj(
             shoes ->
-                new Point(
+                new Comparisons.CurvePoint(
                     shoes,
                     gain(shoes, asItIs(), Shift.NONE),
                     draws.interval(times -> gain(shoes, times, Shift.NONE))))

@@ -1,0 +1,212 @@
+package clenchbook.comparison;
+
+import clenchbook.comparison.statistics.Interval;
+import clenchbook.comparison.statistics.Side;
+import clenchbook.comparison.statistics.StratifiedEstimate;
+import clenchbook.report.Block;
+import clenchbook.report.Chart;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** The pictures of the comparisons; every number in them also stands in a file. */
+final class ComparisonPictures {
+
+  private final Comparisons all;
+  private final Reading reading;
+
+  ComparisonPictures(Comparisons all, Reading reading) {
+    this.all = all;
+    this.reading = reading;
+  }
+
+  /** The jobs as dots, with the difference and its interval; empty where there are too few. */
+  Optional<Block> dots(Comparison comparison) {
+    if (!comparison.enough()) {
+      return Optional.empty();
+    }
+    StratifiedEstimate found = comparison.estimate().orElseThrow();
+    Question question = comparison.question();
+    List<Chart.DotGroup> groups = new ArrayList<>();
+    groups.add(group(comparison, Side.A, question.nameA(), found.meanA()));
+    groups.add(group(comparison, Side.B, question.nameB(), found.meanB()));
+    Interval wider =
+        comparison.wider().orElse(new Interval(found.difference(), found.difference()));
+    groups.add(
+        new Chart.DotGroup(
+            question.nameA() + " less " + question.nameB(),
+            List.of(),
+            Optional.of(new Chart.Interval(found.difference(), wider.low(), wider.high()))));
+    return Optional.of(
+        new Block.Picture(
+            comparison.measure().title() + ", " + question.title(),
+            reading.sentence(comparison),
+            new Chart.Dots("each dot is a job", upTitle(comparison.measure()), groups)));
+  }
+
+  private String upTitle(Measure measure) {
+    return measure.unit() == Measure.Unit.MONEY
+        ? measure.title() + ", " + all.rates().currency()
+        : measure.title();
+  }
+
+  private static Chart.DotGroup group(Comparison comparison, Side side, String name, double mean) {
+    List<Double> values =
+        comparison.used().stream()
+            .filter(entry -> entry.side() == side)
+            .map(Comparison.Entry::value)
+            .toList();
+    return new Chart.DotGroup(
+        name + " (" + values.size() + ")",
+        values,
+        Optional.of(new Chart.Interval(mean, mean, mean)));
+  }
+
+  /** What lighting the forge brings, over shoes at the stop; empty where unknown. */
+  Optional<Block> curve() {
+    if (all.curve().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Chart.Line> lines = new ArrayList<>();
+    lines.add(line("what lighting the forge brings", Comparisons.CurvePoint::gain, false));
+    if (all.curve().stream().allMatch(point -> point.interval().isPresent())) {
+      lines.add(line("at least", point -> point.interval().orElseThrow().low(), true));
+      lines.add(line("at most", point -> point.interval().orElseThrow().high(), true));
+    }
+    BreakEven figure = all.breakEven(BreakEven.SHOES_PER_STOP);
+    List<Chart.Limit> marks =
+        figure.known() && figure.value().getAsDouble() <= ForgeBreakEven.LONGEST_STOP
+            ? List.of(new Chart.Limit("it pays from here", figure.value().getAsDouble()))
+            : List.of();
+    return Optional.of(
+        new Block.Picture(
+            "When lighting the forge pays",
+            reading.forge(all),
+            new Chart.Lines(
+                "hot shoes at the stop",
+                all.rates().currency() + " a stop",
+                lines,
+                List.of(new Chart.Limit("neither gain nor loss", 0)),
+                marks)));
+  }
+
+  private Chart.Line line(
+      String name, ToDoubleFunction<Comparisons.CurvePoint> up, boolean dashed) {
+    return new Chart.Line(
+        name,
+        all.curve().stream()
+            .map(point -> new Chart.Point(point.shoes(), up.applyAsDouble(point)))
+            .toList(),
+        dashed);
+  }
+
+  /** How far each input moves the money figures; empty where both are unknown. */
+  Optional<Block> sensitivity() {
+    List<Chart.Series> series = new ArrayList<>();
+    series(Sensitivity.GAIN).ifPresent(series::add);
+    series(BreakEven.EXTRA_PRICE).ifPresent(series::add);
+    if (series.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> categories =
+        Shift.A_FIFTH.stream()
+            .map(shift -> shift.name() + (shift.percent() < 0 ? " −" : " +") + "20 %")
+            .toList();
+    return Optional.of(
+        new Block.Picture(
+            "What a fifth more or less changes",
+            sensitivityWords(),
+            new Chart.Columns(
+                "",
+                "change in " + all.rates().currency(),
+                categories,
+                series,
+                false,
+                true,
+                List.of())));
+  }
+
+  private Optional<Chart.Series> series(String quantity) {
+    List<Sensitivity> own =
+        all.sensitivities().stream().filter(each -> each.quantity().equals(quantity)).toList();
+    boolean drawn = !own.isEmpty() && own.stream().allMatch(each -> each.change().isPresent());
+    String name =
+        quantity.equals(Sensitivity.GAIN)
+            ? "gain of the forge at a stop of " + Numbers.count(all.stopShoes(), "shoe", "shoes")
+            : "extra price a handmade set needs";
+    return drawn
+        ? Optional.of(
+            new Chart.Series(name, own.stream().map(each -> each.change().getAsDouble()).toList()))
+        : Optional.empty();
+  }
+
+  /** Which input matters most for each figure. */
+  String sensitivityWords() {
+    List<String> parts = new ArrayList<>();
+    most(Sensitivity.GAIN)
+        .ifPresent(each -> parts.add("what the forge brings at a stop hangs most on " + each));
+    most(BreakEven.EXTRA_PRICE)
+        .ifPresent(each -> parts.add("the extra price of a handmade set hangs most on " + each));
+    String words = String.join("; ", parts);
+    return words.isEmpty()
+        ? "There is nothing whose change could be shown yet."
+        : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".";
+  }
+
+  private Optional<String> most(String quantity) {
+    return all.sensitivities().stream()
+        .filter(each -> each.quantity().equals(quantity) && each.change().isPresent())
+        .max(java.util.Comparator.comparingDouble(each -> Math.abs(each.change().getAsDouble())))
+        .map(
+            each ->
+                "the "
+                    + each.input()
+                    + " ("
+                    + (each.percent() < 0 ? "a fifth less" : "a fifth more")
+                    + " changes it by "
+                    + reading.money(each.change().getAsDouble())
+                    + ")");
+  }
+
+  /** One measure by month; empty where there are too few jobs. */
+  Optional<Block> trend(Comparison comparison) {
+    List<Trend> own =
+        all.trends().stream()
+            .filter(each -> each.question() == comparison.question())
+            .filter(each -> each.measure() == comparison.measure())
+            .toList();
+    if (!comparison.enough() || own.size() < 2) {
+      return Optional.empty();
+    }
+    Question question = comparison.question();
+    return Optional.of(
+        new Block.Picture(
+            comparison.measure().title() + " by month, " + question.title(),
+            "Plain means of each month's jobs, not like with like: a month's mix moves them.",
+            new Chart.Lines(
+                "month, 1 = " + own.get(0).month(),
+                upTitle(comparison.measure()),
+                List.of(
+                    months(question.nameA(), own, Trend::meanA, false),
+                    months(question.nameB(), own, Trend::meanB, true)),
+                List.of(),
+                List.of())));
+  }
+
+  private static Chart.Line months(
+      String name,
+      List<Trend> own,
+      java.util.function.Function<Trend, OptionalDouble> mean,
+      boolean dashed) {
+    List<Chart.Point> points = new ArrayList<>();
+    for (int i = 0; i < own.size(); i++) {
+      OptionalDouble value = mean.apply(own.get(i));
+      if (value.isPresent()) {
+        points.add(new Chart.Point(i + 1, value.getAsDouble()));
+      }
+    }
+    return new Chart.Line(name, points, dashed);
+  }
+}

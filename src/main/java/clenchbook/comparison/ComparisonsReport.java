@@ -1,0 +1,301 @@
+package clenchbook.comparison;
+
+import clenchbook.comparison.statistics.Interval;
+import clenchbook.comparison.statistics.StratumEstimate;
+import clenchbook.measure.Basis;
+import clenchbook.report.Block;
+import clenchbook.report.Report;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The report of the comparisons: plain words first, pictures, prices, then the strata. */
+final class ComparisonsReport {
+
+  private static final String CAUTION =
+      "This is a book, not an experiment. Nobody drew lots for which horse was shod which way, so a"
+          + " difference may lie in the horses, the season or the place rather than in the method."
+          + " Intervals are 95 % intervals. What is right for a horse's foot is for the farrier"
+          + " and, where it is lame, for the vet to judge; these figures say nothing about it.";
+
+  private final Comparisons all;
+  private final Reading reading;
+  private final ComparisonPictures pictures;
+
+  private ComparisonsReport(Comparisons all) {
+    this.all = all;
+    this.reading = new Reading(all.rates());
+    this.pictures = new ComparisonPictures(all, reading);
+  }
+
+  static Report of(Comparisons all, String business) {
+    ComparisonsReport report = new ComparisonsReport(all);
+    List<Block> blocks = new ArrayList<>();
+    report.words(blocks);
+    report.dots(blocks);
+    report.breakEven(blocks);
+    blocks.addAll(new PriceBlocks(all).blocks());
+    report.trends(blocks);
+    report.annex(blocks);
+    String period = all.from() + " to " + all.to();
+    return new Report(
+        "comparisons",
+        "Does it pay?",
+        business.isEmpty() ? period : business + ", " + period,
+        "",
+        blocks);
+  }
+
+  static List<Block> page(Comparisons all) {
+    ComparisonsReport report = new ComparisonsReport(all);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(1, "Does it pay?"));
+    blocks.add(
+        new Block.Paragraph(
+            "Over "
+                + all.from()
+                + " to "
+                + all.to()
+                + ", like compared with like. This is a book, not an experiment."));
+    Comparison shape = all.comparison(Question.HOT_WITH_COLD, Measure.SHAPE_MINUTES_PER_SHOE);
+    Comparison earned = all.comparison(Question.HANDMADE_WITH_KEG, Measure.EARNED_PER_HOUR);
+    blocks.add(new Block.Paragraph(report.reading.sentence(shape)));
+    report.reading.guard(shape).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
+    report.pictures.dots(shape).ifPresent(blocks::add);
+    blocks.add(new Block.Paragraph(report.reading.forge(all)));
+    blocks.add(new Block.Paragraph(report.reading.sentence(earned)));
+    report.reading.guard(earned).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
+    blocks.add(new Block.Paragraph(report.reading.handmade(all)));
+    blocks.add(new Block.Paragraph(report.reading.sentence(all.lostShoes())));
+    return List.copyOf(blocks);
+  }
+
+  private void words(List<Block> blocks) {
+    keyFigures().ifPresent(blocks::add);
+    blocks.add(new Block.Heading(1, "In plain words"));
+    for (Question question : Question.values()) {
+      blocks.add(new Block.Heading(2, heading(question)));
+      for (Comparison comparison : of(question)) {
+        blocks.add(new Block.Paragraph(reading.sentence(comparison)));
+        reading.guard(comparison).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
+      }
+      if (question == Question.HOT_WITH_COLD) {
+        blocks.add(new Block.Paragraph(reading.sentence(all.lostShoes())));
+        blocks.add(new Block.Paragraph(reading.forge(all)));
+      } else {
+        blocks.add(new Block.Paragraph(reading.handmade(all)));
+      }
+      blocks.add(new Block.Paragraph(cannotShow(question)));
+    }
+    blocks.add(new Block.Caution(CAUTION));
+  }
+
+  private static String heading(Question question) {
+    return question == Question.HOT_WITH_COLD ? "Hot with cold" : "Handmade with keg";
+  }
+
+  private static String cannotShow(Question question) {
+    return question == Question.HOT_WITH_COLD
+        ? "What this can't show: whether the same horse would have taken the same time the other"
+            + " way, since most horses keep one method."
+        : "What this can't show: whether owners of keg-shod horses would pay a handmade price, or"
+            + " how the horses would have gone in the other shoe.";
+  }
+
+  private List<Comparison> of(Question question) {
+    return all.comparisons().stream().filter(each -> each.question() == question).toList();
+  }
+
+  private Optional<Block> keyFigures() {
+    List<Block.KeyFigure> figures = new ArrayList<>();
+    all.shapeMinutesSavedPerShoe()
+        .ifPresent(
+            saved ->
+                figures.add(
+                    figure(
+                        "Saved on a hot shoe",
+                        Numbers.people(saved.minutes(), 2) + " min",
+                        Basis.MEASURED)));
+    BreakEven forge = all.breakEven(BreakEven.SHOES_PER_STOP);
+    if (forge.value().isPresent()) {
+      figures.add(
+          figure(
+              "The forge pays from",
+              Numbers.people(forge.value().getAsDouble(), 1) + (forge.never() ? "" : " shoes"),
+              all.rates().setupGiven() ? Basis.MEASURED : Basis.DEFAULT));
+    }
+    BreakEven extra = all.breakEven(BreakEven.EXTRA_PRICE);
+    if (extra.value().isPresent()) {
+      figures.add(
+          figure(
+              "Extra a handmade set needs",
+              reading.money(extra.value().getAsDouble()),
+              Basis.STANDARD));
+    }
+    return figures.isEmpty() ? Optional.empty() : Optional.of(new Block.KeyFigures(figures));
+  }
+
+  private static Block.KeyFigure figure(String label, String value, Basis basis) {
+    return new Block.KeyFigure(label, value, Optional.of(basis));
+  }
+
+  private void dots(List<Block> blocks) {
+    List<Block> drawn =
+        all.comparisons().stream().flatMap(each -> pictures.dots(each).stream()).toList();
+    if (!drawn.isEmpty()) {
+      blocks.add(new Block.Heading(1, "The jobs themselves"));
+      blocks.add(
+          new Block.Paragraph(
+              "Each dot is a job that was compared; the bar is the mean of its side. On the right"
+                  + " stands the difference with the wider of its two intervals: where that crosses"
+                  + " nothing, no difference is shown."));
+      blocks.addAll(drawn);
+    }
+  }
+
+  private void breakEven(List<Block> blocks) {
+    blocks.add(new Block.Heading(1, "Break-even"));
+    blocks.add(new Block.Paragraph(reading.forge(all)));
+    pictures.curve().ifPresent(blocks::add);
+    blocks.add(new Block.Paragraph(reading.handmade(all)));
+    blocks.add(breakEvenTable());
+    blocks.add(
+        new Block.Paragraph(
+            "If steel, gas, the wage, the minutes of work or the price were a fifth less or more: "
+                + pictures.sensitivityWords()));
+    pictures.sensitivity().ifPresent(blocks::add);
+  }
+
+  private Block breakEvenTable() {
+    return new Block.Table(
+        "Break-even figures",
+        List.of(
+            Block.Column.words("Figure", 4),
+            Block.Column.number("Value", 2),
+            Block.Column.number("From", 2),
+            Block.Column.number("To", 2),
+            Block.Column.words("Unit", 1),
+            Block.Column.words("Rests on", 5)),
+        all.breakEvens().stream()
+            .map(
+                each ->
+                    Block.Row.of(
+                        each.quantity(),
+                        each.value().isPresent()
+                            ? Numbers.people(each.value().getAsDouble(), 2)
+                            : "",
+                        each.interval().map(at -> Numbers.people(at.low(), 2)).orElse(""),
+                        each.interval().map(at -> Numbers.people(at.high(), 2)).orElse(""),
+                        each.unit().equals("money") ? all.rates().currency() : each.unit(),
+                        each.basis()))
+            .toList());
+  }
+
+  private void trends(List<Block> blocks) {
+    List<Block> drawn =
+        all.comparisons().stream()
+            .filter(
+                each ->
+                    each.measure() == Measure.SHAPE_MINUTES_PER_SHOE
+                        || each.measure() == Measure.EARNED_PER_HOUR)
+            .flatMap(each -> pictures.trend(each).stream())
+            .toList();
+    if (!drawn.isEmpty()) {
+      blocks.add(new Block.Heading(1, "Month by month"));
+      blocks.addAll(drawn);
+    }
+  }
+
+  private void annex(List<Block> blocks) {
+    blocks.add(new Block.PageBreak());
+    blocks.add(new Block.Heading(1, "How much of the book could be used"));
+    blocks.add(use());
+    blocks.add(new Block.Heading(1, "Annex: the sorts of job compared"));
+    List<Block.Row> rows = strata();
+    if (rows.isEmpty()) {
+      blocks.add(new Block.Paragraph("No sort of job was done at least twice both ways."));
+    } else {
+      blocks.add(strataTable(rows));
+    }
+    blocks.add(new Block.Heading(1, "How it was reckoned"));
+    blocks.add(new Block.Paragraph(METHOD));
+  }
+
+  private static final String METHOD =
+      "Only jobs of one sort are set against each other. The means of both sides of each sort are"
+          + " subtracted and the differences averaged, a sort counting the more the more jobs it"
+          + " has on both sides. Two intervals are made: one takes each job for itself, one leaves"
+          + " out a horse at a time, because a horse mostly keeps one method; the wider one"
+          + " decides. As a guard the same question is asked by least squares with an effect for"
+          + " each horse and each sort of work. Break-even intervals come from drawing the horses"
+          + " again "
+          + HorseDraws.TIMES
+          + " times.";
+
+  private Block use() {
+    List<Block.Row> rows = new ArrayList<>();
+    for (Comparison each : all.comparisons()) {
+      rows.add(useRow(each, "used", each.used().size()));
+      for (Map.Entry<Exclusion, Integer> out : each.leftOut().entrySet()) {
+        rows.add(useRow(each, out.getKey().words(), out.getValue()));
+      }
+    }
+    return new Block.Table(
+        "Jobs of the period, fees and cancelled visits apart",
+        List.of(
+            Block.Column.words("Question", 3),
+            Block.Column.words("Used, or left out because", 6),
+            Block.Column.number("Jobs", 1),
+            Block.Column.number("Share", 1)),
+        rows);
+  }
+
+  private static Block.Row useRow(Comparison comparison, String reason, int jobs) {
+    return Block.Row.of(
+        comparison.question().title() + ", " + comparison.measure().title(),
+        reason,
+        String.valueOf(jobs),
+        comparison.jobs() == 0 ? "" : Numbers.percent((double) jobs / comparison.jobs()));
+  }
+
+  private List<Block.Row> strata() {
+    List<Block.Row> rows = new ArrayList<>();
+    for (Comparison comparison : all.comparisons()) {
+      comparison.estimate().stream()
+          .flatMap(found -> found.strata().stream())
+          .forEach(stratum -> rows.add(stratumRow(comparison, stratum)));
+    }
+    return rows;
+  }
+
+  private static Block.Row stratumRow(Comparison comparison, StratumEstimate stratum) {
+    Optional<Interval> interval = stratum.plain();
+    return Block.Row.of(
+        comparison.measure().title() + ", " + comparison.question().title(),
+        comparison.nameOf(stratum.stratum()),
+        String.valueOf(stratum.a().n()),
+        String.valueOf(stratum.b().n()),
+        Numbers.people(stratum.a().mean(), 2),
+        Numbers.people(stratum.b().mean(), 2),
+        Numbers.people(stratum.difference(), 2),
+        interval.map(each -> Numbers.people(each.low(), 2)).orElse(""),
+        interval.map(each -> Numbers.people(each.high(), 2)).orElse(""));
+  }
+
+  private static Block strataTable(List<Block.Row> rows) {
+    return new Block.Table(
+        "a is hot or handmade, b is cold or keg",
+        List.of(
+            Block.Column.words("Measure", 4),
+            Block.Column.words("Sort of job", 4),
+            Block.Column.number("Jobs a", 1),
+            Block.Column.number("Jobs b", 1),
+            Block.Column.number("Mean a", 2),
+            Block.Column.number("Mean b", 2),
+            Block.Column.number("a − b", 2),
+            Block.Column.number("From", 2),
+            Block.Column.number("To", 2)),
+        rows);
+  }
+}

@@ -1,0 +1,54 @@
+package clenchbook.comparison;
+
+import clenchbook.comparison.statistics.Interval;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Numbers as text: for files with six decimals at most, for people with as many as asked. */
+final class Numbers {
+
+  private static final int DECIMALS = 6;
+
+  /** A figure that no bound holds. */
+  static final String NEVER = "never";
+
+  private Numbers() {}
+
+  static String file(double value) {
+    if (Double.isInfinite(value)) {
+      return NEVER;
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  static String file(OptionalDouble value) {
+    return value.isPresent() ? file(value.getAsDouble()) : "";
+  }
+
+  static String low(Optional<Interval> interval) {
+    return interval.map(each -> file(each.low())).orElse("");
+  }
+
+  static String high(Optional<Interval> interval) {
+    return interval.map(each -> file(each.high())).orElse("");
+  }
+
+  static String people(double value, int decimals) {
+    if (Double.isInfinite(value)) {
+      return NEVER;
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.toPlainString();
+  }
+
+  static String percent(double share) {
+    return people(100 * share, 1) + " %";
+  }
+
+  static String count(long count, String one, String many) {
+    return count == 1 ? "1 " + one : count + " " + many;
+  }
+}
