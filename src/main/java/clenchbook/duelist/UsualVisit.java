@@ -1,0 +1,70 @@
+package clenchbook.duelist;
+
+import clenchbook.job.Job;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * What a horse usually has done, and how long it takes.
+ *
+ * <p>Usual is the Work (or Works of one day together) most frequent among its last six visits; of
+ * two equally frequent, the later one. Its shoes are those of the last such visit.
+ *
+ * @param rows the rows of the last visit with the usual Work
+ * @param workMinutes median minutes of work of the visits with it, at half a minute
+ */
+public record UsualVisit(List<Job> rows, BigDecimal workMinutes) {
+
+  private static final int VISITS_LOOKED_AT = 6;
+
+  /** Copies the rows. */
+  public UsualVisit {
+    rows = List.copyOf(rows);
+  }
+
+  /** Finds the usual visit of a horse. */
+  public static UsualVisit of(DueHorse horse) {
+    List<List<Job>> all = horse.visits();
+    List<List<Job>> recent = all.subList(Math.max(0, all.size() - VISITS_LOOKED_AT), all.size());
+    Map<Set<String>, Long> tally =
+        recent.stream()
+            .collect(Collectors.groupingBy(UsualVisit::works, Collectors.counting()));
+    List<Job> usual = recent.get(0);
+    for (List<Job> visit : recent) {
+      if (tally.get(works(visit)) >= tally.get(works(usual))) {
+        usual = visit;
+      }
+    }
+    Set<String> works = works(usual);
+    return new UsualVisit(
+        usual, median(recent.stream().filter(visit -> works(visit).equals(works)).toList()));
+  }
+
+  /** Gives the names of its Works, each once. */
+  public String workNames() {
+    return String.join("; ", works(rows));
+  }
+
+  private static Set<String> works(List<Job> visit) {
+    return visit.stream().map(Job::workName).collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static BigDecimal median(List<List<Job>> visits) {
+    List<BigDecimal> minutes = visits.stream().map(UsualVisit::minutes).sorted().toList();
+    BigDecimal low = minutes.get((minutes.size() - 1) / 2);
+    BigDecimal high = minutes.get(minutes.size() / 2);
+    return low.add(high).divide(BigDecimal.valueOf(2), 1, RoundingMode.HALF_UP);
+  }
+
+  private static BigDecimal minutes(List<Job> visit) {
+    return visit.stream()
+        .map(job -> job.minutes().work())
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+}

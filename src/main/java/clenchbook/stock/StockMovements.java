@@ -1,0 +1,146 @@
+package clenchbook.stock;
+
+import clenchbook.book.Material;
+import clenchbook.book.Purchase;
+import clenchbook.book.StockCount;
+import clenchbook.job.BookIndex;
+import clenchbook.job.FittedPart;
+import clenchbook.job.Job;
+import clenchbook.job.Jobs;
+import clenchbook.job.MaterialList;
+import clenchbook.job.PieceCost;
+import clenchbook.job.StockKey;
+import clenchbook.job.UsedItem;
+import clenchbook.stock.StockMovement.Bought;
+import clenchbook.stock.StockMovement.CountedUp;
+import clenchbook.stock.StockMovement.Used;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Every movement of stock that the book tells of, in the order the ledgers want: by day, and within
+ * a day purchases, uses, counts, each in sheet and row order.
+ *
+ * <p>A handmade shoe moves two shelves: its own, by one piece, and its Bar's, by the Length and Cut
+ * it takes. Shoes that were reset move nothing. A blank Quantity of a purchase is one; a purchase
+ * whose Unit can't be turned into pieces is left out.
+ */
+public final class StockMovements {
+
+  private final BookIndex index;
+  private final MaterialList materials;
+  private final LocalDate last;
+  private final List<StockMovement> movements = new ArrayList<>();
+
+  private StockMovements(BookIndex index, LocalDate last) {
+    this.index = index;
+    this.materials = index.materials();
+    this.last = last;
+  }
+
+  /** Gives the movements up to a day, inclusive, in order. */
+  public static List<StockMovement> upTo(Jobs jobs, LocalDate last) {
+    StockMovements all = new StockMovements(jobs.index(), last);
+    all.index.book().purchases().stream()
+        .sorted(Comparator.comparing(Purchase::date).thenComparing(Purchase::source))
+        .forEach(all::bought);
+    jobs.all().stream().sorted(Job.ORDER).forEach(all::used);
+    GasBurn.of(jobs, LocalDate.MIN, last).uses().forEach(all.movements::add);
+    all.index.book().counts().stream()
+        .sorted(Comparator.comparing(StockCount::date).thenComparing(StockCount::source))
+        .forEach(all::counted);
+    all.movements.sort(Comparator.comparing(StockMovement::date)); // stable: kinds stay in order
+    return List.copyOf(all.movements);
+  }
+
+  private void bought(Purchase purchase) {
+    if (purchase.item().isEmpty() || purchase.date().isAfter(last)) {
+      return;
+    }
+    StockKey key = key(purchase.item(), purchase.size());
+    Optional<Material> row = row(key, purchase.date());
+    Optional<BigDecimal> pieces =
+        row.isPresent() ? PieceCost.pieces(purchase, row.get()) : purchase.quantity();
+    boolean net = index.book().settings().inputTaxRecovered();
+    BigDecimal cost = net ? purchase.netAmount() : purchase.grossAmount();
+    pieces
+        .filter(count -> count.signum() != 0)
+        .ifPresent(
+            count ->
+                movements.add(
+                    new Bought(
+                        purchase.date(), materials.shelf(key), count, cost, purchase.supplier())));
+  }
+
+  private void counted(StockCount count) {
+    if (count.item().isEmpty() || count.date().isAfter(last)) {
+      return;
+    }
+    StockKey key = key(count.item(), count.size());
+    movements.add(
+        new CountedUp(
+            count.date(),
+            materials.shelf(key),
+            count.quantity().max(BigDecimal.ZERO),
+            list(row(key, count.date()))));
+  }
+
+  private void used(Job job) {
+    if (job.cancelled() || job.date().isAfter(last)) {
+      return;
+    }
+    job.parts().forEach(part -> shoes(job.date(), part));
+    job.nails().ifPresent(nails -> item(job.date(), nails));
+    job.extras().forEach(extra -> item(job.date(), extra));
+  }
+
+  private void shoes(LocalDate day, FittedPart part) {
+    if (part.newCount() == 0 || part.item().isEmpty()) {
+      return;
+    }
+    BigDecimal count = BigDecimal.valueOf(part.newCount());
+    StockKey shelf = materials.shelf(new StockKey(part.item(), part.size()));
+    Optional<Material> bar = part.material().flatMap(shoe -> bar(materials, shoe, day));
+    movements.add(
+        new Used(day, shelf, count, bar.isPresent() ? BigDecimal.ZERO : list(part.material())));
+    bar.flatMap(row -> part.material().flatMap(shoe -> PieceCost.barPerShoe(shoe, row)))
+        .ifPresent(
+            perShoe ->
+                movements.add(
+                    new Used(day, shelf(bar.orElseThrow()), perShoe.multiply(count), list(bar))));
+  }
+
+  private void item(LocalDate day, UsedItem used) {
+    StockKey shelf = materials.shelf(new StockKey(used.item(), used.size()));
+    BigDecimal count = BigDecimal.valueOf(used.count());
+    movements.add(new Used(day, shelf, count, list(used.material())));
+  }
+
+  /** The bar a handmade shoe is cut from, as in force that day. */
+  static Optional<Material> bar(MaterialList materials, Material shoe, LocalDate day) {
+    return Optional.of(shoe.bar())
+        .filter(name -> !name.isEmpty())
+        .flatMap(name -> materials.findKey(name, ""))
+        .flatMap(key -> materials.find(key, day));
+  }
+
+  private StockKey shelf(Material row) {
+    return materials.shelf(new StockKey(row.item(), row.size()));
+  }
+
+  private StockKey key(String item, String size) {
+    return materials.findKey(item, size).orElse(new StockKey(item, size));
+  }
+
+  private Optional<Material> row(StockKey key, LocalDate day) {
+    return materials.find(key, day).or(() -> materials.any(materials.shelf(key)));
+  }
+
+  private static BigDecimal list(Optional<Material> row) {
+    return row.flatMap(PieceCost::list).orElse(BigDecimal.ZERO);
+  }
+}
