@@ -95,15 +95,21 @@ public final class PieceCost {
         };
     boolean inMass = bar.unit() == Unit.KG;
     if (inMass == (bought == Unit.KG)
-        || (inMass && bought == Unit.PIECE && massOf(bar).isEmpty())) {
+        || (inMass && bought == Unit.PIECE && massOfBar(bar).isEmpty())) {
       return bars;
     }
     return inMass
-        ? massOf(bar).flatMap(mass -> bars.map(mass::multiply))
-        : massOf(bar).map(mass -> divide(BigDecimal.ONE, mass));
+        ? massOfBar(bar).flatMap(mass -> bars.map(mass::multiply))
+        : massOfBar(bar).map(mass -> divide(BigDecimal.ONE, mass));
   }
 
-  private static Optional<BigDecimal> massOf(Material bar) {
+  /**
+   * Mass of one whole stock bar.
+   *
+   * @param bar the bar's row of Materials
+   * @return kilograms; empty when its section or length is missing
+   */
+  public static Optional<BigDecimal> massOfBar(Material bar) {
     return bar.section()
         .flatMap(
             section ->

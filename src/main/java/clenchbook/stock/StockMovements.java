@@ -26,8 +26,8 @@ import java.util.Optional;
  * a day purchases, uses, counts, each in sheet and row order.
  *
  * <p>A handmade shoe moves two shelves: its own, by one piece, and its Bar's, by the Length and Cut
- * it takes. Shoes that were reset move nothing. A blank Quantity of a purchase is one; a purchase
- * whose Unit can't be turned into pieces is left out.
+ * it takes. Shoes that were reset move nothing. A blank Quantity of a purchase is one; one whose
+ * Unit can't be turned into pieces counts as written.
  */
 public final class StockMovements {
 
@@ -63,17 +63,16 @@ public final class StockMovements {
     }
     StockKey key = key(purchase.item(), purchase.size());
     Optional<Material> row = row(key, purchase.date());
-    Optional<BigDecimal> pieces =
-        row.isPresent() ? PieceCost.pieces(purchase, row.get()) : purchase.quantity();
+    BigDecimal pieces =
+        row.flatMap(found -> PieceCost.pieces(purchase, found))
+            .orElseGet(() -> purchase.quantity().orElse(BigDecimal.ONE));
     boolean net = index.book().settings().inputTaxRecovered();
     BigDecimal cost = net ? purchase.netAmount() : purchase.grossAmount();
-    pieces
-        .filter(count -> count.signum() != 0)
-        .ifPresent(
-            count ->
-                movements.add(
-                    new Bought(
-                        purchase.date(), materials.shelf(key), count, cost, purchase.supplier())));
+    boolean stock = pieces.signum() < 0 || (pieces.signum() > 0 && cost.signum() >= 0);
+    if (stock) {
+      StockKey shelf = shelf(key);
+      movements.add(new Bought(purchase.date(), shelf, pieces, cost, purchase.supplier()));
+    }
   }
 
   private void counted(StockCount count) {
@@ -84,7 +83,7 @@ public final class StockMovements {
     movements.add(
         new CountedUp(
             count.date(),
-            materials.shelf(key),
+            shelf(key),
             count.quantity().max(BigDecimal.ZERO),
             list(row(key, count.date()))));
   }
@@ -103,7 +102,7 @@ public final class StockMovements {
       return;
     }
     BigDecimal count = BigDecimal.valueOf(part.newCount());
-    StockKey shelf = materials.shelf(new StockKey(part.item(), part.size()));
+    StockKey shelf = shelf(new StockKey(part.item(), part.size()));
     Optional<Material> bar = part.material().flatMap(shoe -> bar(materials, shoe, day));
     movements.add(
         new Used(day, shelf, count, bar.isPresent() ? BigDecimal.ZERO : list(part.material())));
@@ -115,7 +114,7 @@ public final class StockMovements {
   }
 
   private void item(LocalDate day, UsedItem used) {
-    StockKey shelf = materials.shelf(new StockKey(used.item(), used.size()));
+    StockKey shelf = shelf(new StockKey(used.item(), used.size()));
     BigDecimal count = BigDecimal.valueOf(used.count());
     movements.add(new Used(day, shelf, count, list(used.material())));
   }
@@ -128,8 +127,13 @@ public final class StockMovements {
         .flatMap(key -> materials.find(key, day));
   }
 
-  private StockKey shelf(Material row) {
-    return materials.shelf(new StockKey(row.item(), row.size()));
+  private static StockKey shelf(Material row) {
+    return new StockKey(row.item(), row.size());
+  }
+
+  /** An item that Materials does not know keeps the size it was written with. */
+  private StockKey shelf(StockKey key) {
+    return materials.any(materials.shelf(key)).isPresent() ? materials.shelf(key) : key;
   }
 
   private StockKey key(String item, String size) {

@@ -50,6 +50,13 @@ public record CuttingOrder(long barLength, long kerf, List<Piece> pieces) {
     return pieces.stream().mapToLong(piece -> piece.length() * piece.count()).sum();
   }
 
+  /**
+   * Gives the bar's length in steps of what all lengths have in common: how much work a plan is.
+   */
+  public long commonLength() {
+    return pieces.isEmpty() ? 0 : Sizes.of(this).capacity();
+  }
+
   /** Gives the bar's length with one kerf added: what the enlarged pieces must fit. */
   long capacity() {
     return barLength + kerf;
