@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -33,8 +32,7 @@ public record UsualVisit(List<Job> rows, BigDecimal workMinutes) {
     List<List<Job>> all = horse.visits();
     List<List<Job>> recent = all.subList(Math.max(0, all.size() - VISITS_LOOKED_AT), all.size());
     Map<Set<String>, Long> tally =
-        recent.stream()
-            .collect(Collectors.groupingBy(UsualVisit::works, Collectors.counting()));
+        recent.stream().collect(Collectors.groupingBy(UsualVisit::works, Collectors.counting()));
     List<Job> usual = recent.get(0);
     for (List<Job> visit : recent) {
       if (tally.get(works(visit)) >= tally.get(works(usual))) {
@@ -63,8 +61,6 @@ public record UsualVisit(List<Job> rows, BigDecimal workMinutes) {
   }
 
   private static BigDecimal minutes(List<Job> visit) {
-    return visit.stream()
-        .map(job -> job.minutes().work())
-        .reduce(BigDecimal.ZERO, BigDecimal::add);
+    return visit.stream().map(job -> job.minutes().work()).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 }

@@ -1,12 +1,15 @@
 package clenchbook.stock;
 
 import clenchbook.book.Material;
+import clenchbook.book.Unit;
+import clenchbook.job.PieceCost;
 import clenchbook.job.StockKey;
 import clenchbook.stock.cutting.CuttingOrder;
 import clenchbook.stock.cutting.CuttingOrder.Piece;
 import clenchbook.stock.cutting.CuttingPlan;
 import clenchbook.stock.cutting.CuttingSolver;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -37,7 +40,7 @@ public record BarPlan(
 
   private static final int FINE = 100;
   private static final int COARSE = 10;
-  private static final long LONGEST_FINE_BAR = 60_000;
+  private static final long MOST_FINE_STEPS = 60_000;
 
   /** Copies the lists. */
   public BarPlan {
@@ -67,7 +70,7 @@ public record BarPlan(
       return new BarPlan(bar, fitting, tooLong, Optional.empty(), FINE);
     }
     CuttingOrder fine = order(barLength.get(), fitting, FINE);
-    boolean coarse = fine.commonLength() > LONGEST_FINE_BAR;
+    boolean coarse = fine.steps() > MOST_FINE_STEPS;
     CuttingOrder order = coarse ? order(barLength.get(), fitting, COARSE) : fine;
     return new BarPlan(
         bar, fitting, tooLong, Optional.of(CuttingSolver.solve(order)), coarse ? COARSE : FINE);
@@ -76,17 +79,16 @@ public record BarPlan(
   /** Pieces and kerf are rounded up to the unit and the bar down, so that the plan can be cut. */
   private static CuttingOrder order(BigDecimal barMm, List<BarNeed> needs, int unitsPerMm) {
     Map<Long, Integer> tally = new TreeMap<>(Comparator.reverseOrder());
+    long bar = units(barMm, unitsPerMm, RoundingMode.FLOOR);
     BigDecimal kerf = BigDecimal.ZERO;
     for (BarNeed need : needs) {
-      tally.merge(units(need.lengthMm(), unitsPerMm, RoundingMode.CEILING), need.count(), Integer::sum);
+      long length = units(need.lengthMm(), unitsPerMm, RoundingMode.CEILING);
+      tally.merge(Math.min(length, bar), need.count(), Integer::sum);
       kerf = kerf.max(need.cutMm());
     }
     List<Piece> pieces =
         tally.entrySet().stream().map(e -> new Piece(e.getKey(), e.getValue())).toList();
-    return new CuttingOrder(
-        units(barMm, unitsPerMm, RoundingMode.FLOOR),
-        units(kerf, unitsPerMm, RoundingMode.CEILING),
-        pieces);
+    return new CuttingOrder(bar, units(kerf, unitsPerMm, RoundingMode.CEILING), pieces);
   }
 
   private static long units(BigDecimal mm, int unitsPerMm, RoundingMode rounding) {
@@ -103,8 +105,31 @@ public record BarPlan(
     return needs.stream().mapToInt(BarNeed::count).sum();
   }
 
-  /** Gives how much bar, in millimetres, becomes no shoe: cuts and offcuts. */
-  public Optional<BigDecimal> wasteMm() {
-    return plan.map(cut -> mm(cut.waste()));
+  /** Gives how many millimetres of bar become no shoe, for each shoe, to 16 figures. */
+  public BigDecimal wasteMmPerShoe() {
+    return plan.map(cut -> mm(cut.waste()))
+        .map(waste -> waste.divide(BigDecimal.valueOf(shoes()), MathContext.DECIMAL64))
+        .orElse(BigDecimal.ZERO);
+  }
+
+  /**
+   * Gives what the waste costs a shoe at the bar's list cost, if no offcut is used again.
+   *
+   * @return unrounded; empty without a plan or a list cost
+   */
+  public Optional<BigDecimal> wasteCostPerShoe() {
+    Optional<BigDecimal> perBar =
+        PieceCost.list(bar)
+            .flatMap(
+                cost ->
+                    bar.unit() == Unit.KG
+                        ? PieceCost.massOfBar(bar).map(cost::multiply)
+                        : Optional.of(cost));
+    return plan.flatMap(
+        cut ->
+            perBar.map(
+                cost ->
+                    cost.multiply(wasteMmPerShoe())
+                        .divide(mm(cut.order().barLength()), MathContext.DECIMAL64)));
   }
 }

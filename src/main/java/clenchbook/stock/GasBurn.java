@@ -52,8 +52,7 @@ public record GasBurn(
       if (!job.cancelled()) {
         BigDecimal burning = job.minutes().forge().minutes().add(job.minutes().makingForge());
         boolean newStop = job.hot() && lit.add(job.date() + "\n" + Names.key(job.place()));
-        BigDecimal setUp =
-            newStop ? settings.number(Setting.FORGE_SETUP_GAS_MIN) : BigDecimal.ZERO;
+        BigDecimal setUp = newStop ? settings.number(Setting.FORGE_SETUP_GAS_MIN) : BigDecimal.ZERO;
         minutes.merge(job.date(), burning.add(setUp), BigDecimal::add);
       }
     }

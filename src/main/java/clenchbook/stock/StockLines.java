@@ -39,8 +39,7 @@ final class StockLines {
   private final Map<StockKey, WeeklyUse> uses;
   private final Map<StockKey, String> sellers = new TreeMap<>();
 
-  private StockLines(
-      Jobs jobs, List<StockMovement> movements, LocalDate end, int intervalDays) {
+  private StockLines(Jobs jobs, List<StockMovement> movements, LocalDate end, int intervalDays) {
     this.jobs = jobs;
     this.settings = jobs.index().book().settings();
     this.end = end;
@@ -148,10 +147,7 @@ final class StockLines {
             () ->
                 month.closing().signum() == 0
                     ? BigDecimal.ZERO
-                    : month
-                        .average()
-                        .closing()
-                        .divide(month.closing(), MathContext.DECIMAL64));
+                    : month.average().closing().divide(month.closing(), MathContext.DECIMAL64));
   }
 
   private BigDecimal orderCost(

@@ -25,8 +25,7 @@ public sealed interface StockMovement {
    * @param cost Net, or Gross where input tax is not recovered
    * @param supplier from whom; may be empty
    */
-  record Bought(
-      LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal cost, String supplier)
+  record Bought(LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal cost, String supplier)
       implements StockMovement {}
 
   /**

@@ -47,7 +47,8 @@ public record WeeklyUse(int weeks, BigDecimal mean, Optional<BigDecimal> spread)
       if (movement instanceof StockMovement.Used && week >= 0 && week < weeks) {
         List<BigDecimal> byWeek =
             used.computeIfAbsent(
-                movement.shelf(), key -> new ArrayList<>(Collections.nCopies(weeks, BigDecimal.ZERO)));
+                movement.shelf(),
+                key -> new ArrayList<>(Collections.nCopies(weeks, BigDecimal.ZERO)));
         byWeek.set((int) week, byWeek.get((int) week).add(movement.pieces()));
       }
     }

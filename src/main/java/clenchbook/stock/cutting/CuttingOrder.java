@@ -50,10 +50,8 @@ public record CuttingOrder(long barLength, long kerf, List<Piece> pieces) {
     return pieces.stream().mapToLong(piece -> piece.length() * piece.count()).sum();
   }
 
-  /**
-   * Gives the bar's length in steps of what all lengths have in common: how much work a plan is.
-   */
-  public long commonLength() {
+  /** Gives the bar's length in steps of what all pieces have in common: how much work a plan is. */
+  public long steps() {
     return pieces.isEmpty() ? 0 : Sizes.of(this).capacity();
   }
 

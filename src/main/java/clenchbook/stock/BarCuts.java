@@ -1,0 +1,83 @@
+package clenchbook.stock;
+
+import clenchbook.stock.cutting.CuttingPlan;
+import clenchbook.stock.cutting.CuttingPlan.Pattern;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A cutting plan in words and rows. */
+final class BarCuts {
+
+  static final List<String> COLUMNS =
+      List.of(
+          "bar",
+          "bar_size",
+          "bar_length_mm",
+          "pattern",
+          "bars",
+          "cuts",
+          "offcut_mm",
+          "bars_in_all",
+          "at_least",
+          "proved",
+          "lengths",
+          "waste_mm",
+          "waste_mm_per_shoe",
+          "waste_cost_per_shoe");
+
+  private BarCuts() {}
+
+  /** Adds one row a pattern. */
+  static void rows(BarPlan bar, CuttingPlan plan, List<List<String>> rows) {
+    int number = 1;
+    for (Pattern pattern : plan.patterns()) {
+      rows.add(
+          List.of(
+              bar.bar().item(),
+              bar.bar().size(),
+              Quantity.text(bar.mm(plan.order().barLength())),
+              Integer.toString(number),
+              Integer.toString(pattern.bars()),
+              cuts(bar, plan, pattern),
+              Quantity.text(bar.mm(pattern.offcut())),
+              Integer.toString(plan.bars()),
+              Integer.toString(plan.atLeast()),
+              plan.optimal() ? "yes" : "no",
+              Integer.toString(bar.shoes()),
+              Quantity.text(bar.mm(plan.waste())),
+              Quantity.text(bar.wasteMmPerShoe()),
+              bar.wasteCostPerShoe().map(BarCuts::cost).orElse("")));
+      number++;
+    }
+  }
+
+  /** Gives the lengths of one bar, longest first: {@code 3 x 330; 2 x 290}. */
+  static String cuts(BarPlan bar, CuttingPlan plan, Pattern pattern) {
+    List<String> cuts = new ArrayList<>();
+    for (int i = 0; i < pattern.counts().size(); i++) {
+      if (pattern.counts().get(i) > 0) {
+        String length = Quantity.text(bar.mm(plan.order().pieces().get(i).length()));
+        cuts.add(pattern.counts().get(i) + " x " + length);
+      }
+    }
+    return String.join("; ", cuts);
+  }
+
+  /** Gives a small cost at four decimals, half-up. */
+  static String cost(BigDecimal exact) {
+    return exact.setScale(4, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** Gives how sure the plan is, in words. */
+  static String proof(CuttingPlan plan) {
+    return plan.optimal()
+        ? "No plan needs fewer bars: proved."
+        : "At least "
+            + plan.atLeast()
+            + " bars are needed; a better plan might still save "
+            + plan.gap()
+            + ".";
+  }
+}
