@@ -7,6 +7,13 @@ import java.util.Optional;
  * outlive a power cut; where it cannot be written the method throws, and the mail goes no further.
  */
 public interface MailLedger {
+  /**
+   * Takes several steps as one: all of them are on disk when it returns, or none.
+   *
+   * @param steps calls of this ledger's other methods
+   */
+  void together(Runnable steps);
+
   /** How far the mail has come, or empty where it was never intended. */
   Optional<MailState> find(MailId id);
 

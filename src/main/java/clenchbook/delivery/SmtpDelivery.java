@@ -117,13 +117,18 @@ public final class SmtpDelivery {
 
     private List<QueuedMail> claimed() {
       List<QueuedMail> claimed = new ArrayList<>();
-      for (QueuedMail queued : mails) {
-        if (ledger.intend(queued.id(), queued.again())) {
-          claimed.add(queued);
-        } else {
-          finish(notSent(queued.id()));
-        }
-      }
+      List<DeliveryOutcome> left = new ArrayList<>();
+      ledger.together(
+          () -> {
+            for (QueuedMail queued : mails) {
+              if (ledger.intend(queued.id(), queued.again())) {
+                claimed.add(queued);
+              } else {
+                left.add(notSent(queued.id()));
+              }
+            }
+          });
+      left.forEach(this::finish);
       return claimed;
     }
 

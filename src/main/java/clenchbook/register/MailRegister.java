@@ -81,6 +81,22 @@ public final class MailRegister implements MailLedger {
   }
 
   @Override
+  public void together(Runnable steps) {
+    try {
+      connection.setAutoCommit(false);
+      try {
+        steps.run();
+        connection.commit();
+      } finally {
+        connection.rollback();
+        connection.setAutoCommit(true);
+      }
+    } catch (SQLException fault) {
+      throw new RegisterFault("the register cannot be written", fault);
+    }
+  }
+
+  @Override
   public Optional<MailState> find(MailId id) {
     try (PreparedStatement query = prepared(FIND, key(id));
         ResultSet row = query.executeQuery()) {

@@ -9,6 +9,11 @@ class MailLedgerInMemory implements MailLedger {
   private final Map<MailId, MailState> states = new HashMap<>();
 
   @Override
+  public void together(Runnable steps) {
+    steps.run();
+  }
+
+  @Override
   public Optional<MailState> find(MailId id) {
     return Optional.ofNullable(states.get(id));
   }
