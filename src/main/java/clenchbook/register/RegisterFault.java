@@ -1,16 +1,25 @@
 package clenchbook.register;
 
-/** The register's file cannot be read or written: the run cannot go on. */
+/** The register can't be used; the message is one line that says what to do. */
 public final class RegisterFault extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   /**
-   * A fault in one line.
+   * Says what is wrong.
    *
-   * @param line what could not be done
-   * @param cause what the database said
+   * @param message one line, with what to do
    */
-  public RegisterFault(String line, Throwable cause) {
-    super(line, cause);
+  public RegisterFault(String message) {
+    super(message);
+  }
+
+  /**
+   * Says what is wrong, and what caused it.
+   *
+   * @param message one line, with what to do
+   * @param cause the database's own word
+   */
+  public RegisterFault(String message, Throwable cause) {
+    super(message, cause);
   }
 }

@@ -1,8 +1,6 @@
 /**
- * The register: the invoices that were issued and the mails that were sent, in one file that common
- * tools open. Every step is on disk before the next is taken.
+ * The register: the one memory of invoices, credit notes, payments seen and mails. An embedded SQL
+ * database beside the workbook, readable by its owner only; nothing in it is ever deleted. Start at
+ * {@link clenchbook.register.Register}.
  */
-@NullMarked
 package clenchbook.register;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,326 @@
+package clenchbook.register;
+
+import clenchbook.billing.BilledDocument;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/**
+ * An open register. From opening to the first commit it is locked against other runs; each method
+ * that records commits durably before it returns.
+ */
+public final class Register implements AutoCloseable {
+  private final Path file;
+  private final Connection connection;
+  private boolean locked;
+
+  private Register(Path file, Connection connection) {
+    this.file = file;
+    this.connection = connection;
+  }
+
+  /**
+   * Opens the register, making it where it is missing and bringing an older one up to date.
+   *
+   * @param file the register's file
+   * @return the register, locked
+   * @throws RegisterFault when it is locked, damaged, of a newer version or can't be written
+   */
+  public static Register open(Path file) {
+    try {
+      if (!Files.exists(file)) {
+        make(file);
+      }
+      if (Files.size(file) == 0) {
+        throw damaged(file, null);
+      }
+      Register register = new Register(file, connect(file, false));
+      register.begin();
+      RegisterSchema.migrate(register.connection, file);
+      return register;
+    } catch (SQLException e) {
+      throw fault(file, e);
+    } catch (IOException e) {
+      throw new RegisterFault(
+          "the register "
+              + file.getFileName()
+              + " can't be made or read ("
+              + e.getClass().getSimpleName()
+              + "); mend the folder's rights or name another with --register",
+          e);
+    }
+  }
+
+  private static void make(Path file) throws SQLException, IOException {
+    Path making = RegisterFile.making(file);
+    try (Connection connection = connect(making, false)) {
+      begin(connection);
+      RegisterSchema.create(connection, RegisterSchema.VERSION);
+      commit(connection);
+    }
+    RegisterFile.made(making, file);
+  }
+
+  /**
+   * Reads the documents of a register without locking or changing it.
+   *
+   * @param file the register's file
+   * @return its documents; empty when there is no such file
+   * @throws RegisterFault when it is damaged or of a newer version
+   */
+  public static List<BilledDocument> read(Path file) {
+    if (!Files.exists(file)) {
+      return List.of();
+    }
+    try (Connection connection = connect(file, true)) {
+      if (RegisterSchema.version(connection) > RegisterSchema.VERSION) {
+        RegisterSchema.migrate(connection, file);
+      }
+      return new DocumentTable(connection).all();
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  private static Connection connect(Path file, boolean readOnly) throws SQLException {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setReadOnly(readOnly);
+    config.setJournalMode(SQLiteConfig.JournalMode.DELETE);
+    // EXTRA also syncs the folder once the journal is gone, so that a commit survives a power cut.
+    config.setPragma(SQLiteConfig.Pragma.SYNCHRONOUS, "EXTRA");
+    config.enforceForeignKeys(true);
+    config.setBusyTimeout(2000);
+    return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
+  }
+
+  private void begin() throws SQLException {
+    begin(connection);
+    locked = true;
+  }
+
+  private static void begin(Connection connection) throws SQLException {
+    execute(connection, "BEGIN IMMEDIATE");
+  }
+
+  private static void commit(Connection connection) throws SQLException {
+    execute(connection, "COMMIT");
+  }
+
+  private static void execute(Connection connection, String command) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute(command);
+    }
+  }
+
+  /** Commits what was done and locks again for what follows. */
+  private void committed() throws SQLException {
+    commit(connection);
+    begin();
+  }
+
+  /**
+   * All documents, with their lines.
+   *
+   * @return by series and sequence
+   * @throws RegisterFault when the register is damaged
+   */
+  public List<BilledDocument> documents() {
+    try {
+      return new DocumentTable(connection).all();
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  /**
+   * The stored bytes of a document.
+   *
+   * @param number its number
+   * @return its PDF; empty when none is stored
+   * @throws RegisterFault when the register is damaged
+   */
+  public Optional<byte[]> pdf(String number) {
+    try (PreparedStatement query =
+        connection.prepareStatement("SELECT pdf FROM document WHERE number = ?")) {
+      query.setString(1, number);
+      try (ResultSet result = query.executeQuery()) {
+        return result.next() ? Optional.ofNullable(result.getBytes(1)) : Optional.empty();
+      }
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  /**
+   * Records a month's documents in one durable step: new ones are added, drafts get a new version,
+   * states move on; fixed documents keep their lines and bytes.
+   *
+   * @param documents the month's documents after the run, and others whose state changed
+   * @param pdfs the PDF of each draft, by number
+   * @param payments the payments seen
+   * @throws RegisterFault when it can't be written; then nothing was changed
+   */
+  public void record(
+      List<BilledDocument> documents, Map<String, byte[]> pdfs, List<SeenPayment> payments) {
+    try {
+      DocumentTable table = new DocumentTable(connection);
+      for (BilledDocument document : documents) {
+        table.store(document, Optional.ofNullable(pdfs.get(document.number())));
+      }
+      seen(payments);
+      committed();
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  private void seen(List<SeenPayment> payments) throws SQLException {
+    try (PreparedStatement insert =
+        connection.prepareStatement(
+            "INSERT OR IGNORE INTO payment_seen VALUES (?, ?, ?, ?, ?, ?, ?)")) {
+      for (SeenPayment payment : payments) {
+        insert.setString(1, payment.date());
+        insert.setString(2, payment.owner());
+        insert.setString(3, payment.amount());
+        insert.setString(4, payment.invoice());
+        insert.setString(5, payment.kind());
+        insert.setString(6, payment.reference());
+        insert.setInt(7, payment.occurrence());
+        insert.addBatch();
+      }
+      insert.executeBatch();
+    }
+  }
+
+  /**
+   * The payments that earlier runs have seen.
+   *
+   * @return by date, owner, amount
+   * @throws RegisterFault when the register is damaged
+   */
+  public List<SeenPayment> payments() {
+    try (Statement statement = connection.createStatement();
+        ResultSet row =
+            statement.executeQuery(
+                "SELECT date, owner, amount, invoice, kind, reference, occurrence FROM payment_seen"
+                    + " ORDER BY date, owner, amount, invoice, kind, reference, occurrence")) {
+      List<SeenPayment> payments = new ArrayList<>();
+      while (row.next()) {
+        payments.add(
+            new SeenPayment(
+                row.getString(1),
+                row.getString(2),
+                row.getString(3),
+                row.getString(4),
+                row.getString(5),
+                row.getString(6),
+                row.getInt(7)));
+      }
+      return payments;
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  /**
+   * Moves documents on to another state, durably.
+   *
+   * @param numbers their numbers
+   * @param state the state; a document that is already further, or void, stays as it is
+   * @throws RegisterFault when it can't be written
+   */
+  public void move(Collection<String> numbers, clenchbook.billing.DocumentState state) {
+    try {
+      DocumentTable table = new DocumentTable(connection);
+      for (String number : numbers) {
+        table.move(number, state);
+      }
+      committed();
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  /**
+   * Gives up the lock and hands out the connection, for the steps of mails: each statement is a
+   * durable step of its own, and another run may read in between.
+   *
+   * @return the open connection, closed with this register
+   * @throws RegisterFault when it can't be used
+   */
+  public Connection unlocked() {
+    try {
+      release();
+      return connection;
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  private void release() throws SQLException {
+    if (locked) {
+      execute(connection, "ROLLBACK");
+      locked = false;
+    }
+  }
+
+  @Override
+  public void close() {
+    try (connection) {
+      release();
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
+  /** The database's word in one line that says what to do. */
+  static RegisterFault fault(Path file, SQLException e) {
+    SQLiteErrorCode code =
+        e instanceof SQLiteException lite ? lite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+    String name = "the register " + file.getFileName();
+    int primary = code.code & 0xff;
+    if (primary == SQLiteErrorCode.SQLITE_BUSY.code
+        || primary == SQLiteErrorCode.SQLITE_LOCKED.code) {
+      return new RegisterFault(name + " is in use by another run; wait for it, then run again", e);
+    }
+    if (primary == SQLiteErrorCode.SQLITE_CORRUPT.code
+        || primary == SQLiteErrorCode.SQLITE_NOTADB.code) {
+      return damaged(file, e);
+    }
+    if (primary == SQLiteErrorCode.SQLITE_FULL.code
+        || primary == SQLiteErrorCode.SQLITE_IOERR.code) {
+      return new RegisterFault(
+          name + " can't be written: the disk is full or failing; make room, then run again", e);
+    }
+    if (primary == SQLiteErrorCode.SQLITE_READONLY.code
+        || primary == SQLiteErrorCode.SQLITE_CANTOPEN.code
+        || primary == SQLiteErrorCode.SQLITE_PERM.code) {
+      return new RegisterFault(
+          name + " can't be written; mend the rights of the file and its folder", e);
+    }
+    return new RegisterFault(name + " can't be used: " + e.getMessage(), e);
+  }
+
+  private static RegisterFault damaged(
+      Path file, @org.jspecify.annotations.Nullable SQLException e) {
+    String message =
+        "the register "
+            + file.getFileName()
+            + " is damaged; put back a copy of it (nothing was changed), or name another with"
+            + " --register";
+    return e == null ? new RegisterFault(message) : new RegisterFault(message, e);
+  }
+}

@@ -1,0 +1,80 @@
+package clenchbook.register;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Where the register lies, and its first making. */
+public final class RegisterFile {
+  private static final String ENDING = ".register.db";
+
+  private RegisterFile() {}
+
+  /**
+   * The register of a book.
+   *
+   * @param book the workbook
+   * @return {@code <name without extension>.register.db} beside it
+   * @throws RegisterFault when it is missing but another register lies beside the book, as when the
+   *     book was renamed
+   */
+  public static Path beside(Path book) {
+    Path absolute = book.toAbsolutePath();
+    Path file = absolute.resolveSibling(name(absolute) + ENDING);
+    List<String> others = Files.exists(file) ? List.of() : others(absolute);
+    if (!others.isEmpty()) {
+      throw new RegisterFault(
+          "no register "
+              + file.getFileName()
+              + " beside the book, but "
+              + String.join(", ", others)
+              + " is there; was the book renamed? Say which one with --register");
+    }
+    return file;
+  }
+
+  private static String name(Path book) {
+    String name = String.valueOf(book.getFileName());
+    int dot = Files.isDirectory(book) ? -1 : name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  private static List<String> others(Path book) {
+    Path folder = book.getParent();
+    if (folder == null) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(path -> String.valueOf(path.getFileName()))
+          .filter(name -> name.endsWith(ENDING))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new RegisterFault("the folder of the book can't be listed: " + e.getMessage(), e);
+    }
+  }
+
+  /** An empty file for the database that only its owner can read, or the existing one. */
+  static Path making(Path file) throws IOException {
+    Path making = file.resolveSibling("." + file.getFileName() + ".making");
+    Files.deleteIfExists(making);
+    Files.deleteIfExists(making.resolveSibling(making.getFileName() + "-journal"));
+    if (Files.getFileStore(file.toAbsolutePath().getParent()).supportsFileAttributeView("posix")) {
+      Files.createFile(
+          making,
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+    } else {
+      Files.createFile(making);
+    }
+    return making;
+  }
+
+  static void made(Path making, Path file) throws IOException {
+    Files.move(making, file, StandardCopyOption.ATOMIC_MOVE);
+  }
+}

@@ -1,0 +1,107 @@
+package clenchbook.register;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+
+/** The register's versions: each is the one before it and a script. */
+final class RegisterSchema {
+  /** The version this program writes. */
+  static final int VERSION = 2;
+
+  /** Marks the file as a register of this program; the letters "Clnc". */
+  static final int APPLICATION = 0x436c6e63;
+
+  private RegisterSchema() {}
+
+  /** Lays out an empty database up to a version. */
+  static void create(Connection connection, int version) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("PRAGMA application_id = " + APPLICATION);
+    }
+    for (int step = 1; step <= version; step++) {
+      run(connection, step);
+    }
+  }
+
+  /** Brings a register up to this version, after a copy of the file has been made beside it. */
+  static void migrate(Connection connection, Path file) throws SQLException {
+    int version = version(connection);
+    if (application(connection) != APPLICATION || version == 0) {
+      throw new RegisterFault(
+          file.getFileName() + " is no register of this program; name another with --register");
+    }
+    if (version > VERSION) {
+      throw new RegisterFault(
+          file.getFileName()
+              + " was written by a newer version of the program; use that version, nothing was"
+              + " changed");
+    }
+    if (version < VERSION) {
+      copy(file, version);
+      for (int step = version + 1; step <= VERSION; step++) {
+        run(connection, step);
+      }
+    }
+  }
+
+  private static void copy(Path file, int version) {
+    Path copy = file.resolveSibling(file.getFileName() + ".version-" + version + "-copy");
+    try {
+      Files.copy(
+          file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+    } catch (IOException e) {
+      throw new RegisterFault(
+          "no copy of the register could be made before bringing it up to date ("
+              + copy.getFileName()
+              + "); make room or mend the folder's rights, nothing was changed",
+          e);
+    }
+  }
+
+  private static void run(Connection connection, int step) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      for (String command : script(step).split(";")) {
+        if (!command.isBlank()) {
+          statement.execute(command);
+        }
+      }
+      statement.execute("PRAGMA user_version = " + step);
+    }
+  }
+
+  private static String script(int step) {
+    String name = "/register/schema-" + step + ".sql";
+    try (InputStream stream = RegisterSchema.class.getResourceAsStream(name)) {
+      if (stream == null) {
+        throw new IllegalStateException(name);
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static int version(Connection connection) throws SQLException {
+    return pragma(connection, "user_version");
+  }
+
+  private static int application(Connection connection) throws SQLException {
+    return pragma(connection, "application_id");
+  }
+
+  private static int pragma(Connection connection, String name) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet result = statement.executeQuery("PRAGMA " + name)) {
+      return result.next() ? result.getInt(1) : 0;
+    }
+  }
+}
