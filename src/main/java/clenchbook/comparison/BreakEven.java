@@ -31,6 +31,9 @@ public record BreakEven(
   /** Name of the making minutes a shoe at which it does so at today's price. */
   public static final String MAKING_MINUTES = "making minutes per shoe";
 
+  /** Name of the making minutes a shoe takes now. */
+  public static final String MAKING_NOW = "making minutes per shoe now";
+
   /** Whether it never pays. */
   public boolean never() {
     return value.isPresent() && Double.isInfinite(value.getAsDouble());

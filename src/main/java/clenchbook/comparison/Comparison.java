@@ -7,11 +7,13 @@ import clenchbook.comparison.statistics.Side;
 import clenchbook.comparison.statistics.StratifiedDifference;
 import clenchbook.comparison.statistics.StratifiedEstimate;
 import clenchbook.comparison.statistics.StratumEstimate;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -58,7 +60,7 @@ public record Comparison(
   private static Map<Exclusion, Integer> ordered(Map<Exclusion, Integer> counts) {
     Map<Exclusion, Integer> ordered = new EnumMap<>(Exclusion.class);
     ordered.putAll(counts);
-    return java.util.Collections.unmodifiableMap(ordered);
+    return Collections.unmodifiableMap(ordered);
   }
 
   /**
@@ -68,6 +70,22 @@ public record Comparison(
    * @param rates the wages
    */
   public static Comparison of(
+      Question question, Measure measure, List<ComparedJob> jobs, CompareRates rates) {
+    Comparison once = withoutGuard(question, measure, jobs, rates);
+    List<Observation> effects =
+        once.entered.stream().map(entry -> underEffect(question, entry)).toList();
+    return new Comparison(
+        question,
+        measure,
+        once.jobs,
+        once.leftOut,
+        once.entered,
+        once.estimate,
+        EffectsModel.fit(effects));
+  }
+
+  /** The same without the second way. */
+  static Comparison withoutGuard(
       Question question, Measure measure, List<ComparedJob> jobs, CompareRates rates) {
     Map<Exclusion, Integer> leftOut = new EnumMap<>(Exclusion.class);
     List<Entry> entered =
@@ -80,10 +98,8 @@ public record Comparison(
     if (apart > 0) {
       leftOut.put(Exclusion.NO_COUNTERPART, apart);
     }
-    List<Observation> effects =
-        entered.stream().map(entry -> underEffect(question, entry)).toList();
     return new Comparison(
-        question, measure, jobs.size(), leftOut, entered, estimate, EffectsModel.fit(effects));
+        question, measure, jobs.size(), leftOut, entered, estimate, Optional.empty());
   }
 
   private static Optional<Entry> enter(
@@ -116,13 +132,11 @@ public record Comparison(
     return entered.stream().filter(entry -> strata.contains(entry.stratum())).toList();
   }
 
-  /** A stratum's name as the first of its jobs writes it. */
-  public String nameOf(String stratum) {
-    return entered.stream()
-        .filter(entry -> entry.stratum().equals(stratum))
-        .map(entry -> question.stratumName(entry.job()))
-        .findFirst()
-        .orElse(stratum);
+  /** The strata's names as the first of their jobs writes them. */
+  public Map<String, String> names() {
+    Map<String, String> names = new TreeMap<>();
+    entered.forEach(entry -> names.putIfAbsent(entry.stratum(), question.stratumName(entry.job())));
+    return names;
   }
 
   /** The used jobs as observations. */

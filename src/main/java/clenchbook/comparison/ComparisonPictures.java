@@ -10,9 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** The pictures of the comparisons; every number in them also stands in a file. */
 final class ComparisonPictures {
+
+  /** More dots than this only blacken the picture. */
+  private static final int MOST_DOTS = 800;
 
   private final Comparisons all;
   private final Reading reading;
@@ -58,10 +62,19 @@ final class ComparisonPictures {
             .filter(entry -> entry.side() == side)
             .map(Comparison.Entry::value)
             .toList();
+    int step = (values.size() + MOST_DOTS - 1) / MOST_DOTS;
+    String every = step > 1 ? ", one in " + step + " drawn" : "";
     return new Chart.DotGroup(
-        name + " (" + values.size() + ")",
-        values,
+        name + " (" + values.size() + every + ")",
+        step > 1 ? everyOf(values, step) : values,
         Optional.of(new Chart.Interval(mean, mean, mean)));
+  }
+
+  private static List<Double> everyOf(List<Double> values, int step) {
+    return IntStream.range(0, values.size())
+        .filter(i -> i % step == 0)
+        .mapToObj(values::get)
+        .toList();
   }
 
   /** What lighting the forge brings, over shoes at the stop; empty where unknown. */

@@ -15,6 +15,7 @@ import clenchbook.report.FigureTable;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The figures of the comparisons as tables for files. */
@@ -55,11 +56,10 @@ final class ComparisonTables {
         rows.add(lost(all.lostShoes()));
       }
       rows.add(overall(comparison));
-      comparison
-          .estimate()
-          .ifPresent(
-              found ->
-                  found.strata().forEach(stratum -> rows.add(stratumRow(comparison, stratum))));
+      Map<String, String> names = comparison.names();
+      comparison.estimate().stream()
+          .flatMap(found -> found.strata().stream())
+          .forEach(stratum -> rows.add(stratumRow(comparison, stratum, names)));
     }
     return table(
         "comparisons",
@@ -121,8 +121,9 @@ final class ComparisonTables {
     row.add(Numbers.high(interval));
   }
 
-  private static List<String> stratumRow(Comparison comparison, StratumEstimate stratum) {
-    List<String> row = start(comparison, comparison.nameOf(stratum.stratum()));
+  private static List<String> stratumRow(
+      Comparison comparison, StratumEstimate stratum, Map<String, String> names) {
+    List<String> row = start(comparison, names.getOrDefault(stratum.stratum(), stratum.stratum()));
     row.add(String.valueOf(stratum.a().n()));
     row.add(String.valueOf(stratum.b().n()));
     row.add(Numbers.file(stratum.a().mean()));

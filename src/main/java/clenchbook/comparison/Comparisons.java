@@ -94,7 +94,8 @@ public record Comparisons(
     HandmadeBreakEven handmade =
         HandmadeBreakEven.of(
             find(comparisons, Question.HANDMADE_WITH_KEG, Measure.EARNED_PER_HOUR));
-    List<BreakEven> breakEvens = new ArrayList<>(List.of(forge.figure()));
+    ForgeBreakEven.Answer lit = forge.answer();
+    List<BreakEven> breakEvens = new ArrayList<>(List.of(lit.figure()));
     breakEvens.addAll(handmade.figures());
     int stopShoes = stopShoes(done);
     return new Comparisons(
@@ -104,7 +105,7 @@ public record Comparisons(
         comparisons,
         LostShoes.of(jobs, from, to),
         breakEvens,
-        forge.curve(),
+        lit.curve(),
         stopShoes,
         Sensitivity.of(forge, handmade, stopShoes),
         Trend.of(done, from, to, rates),

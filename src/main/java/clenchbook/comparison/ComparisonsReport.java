@@ -13,6 +13,9 @@ import java.util.Optional;
 /** The report of the comparisons: plain words first, pictures, prices, then the strata. */
 final class ComparisonsReport {
 
+  /** A measure's strata beyond these stand in the file only. */
+  private static final int MOST_STRATA = 40;
+
   private static final String CAUTION =
       "This is a book, not an experiment. Nobody drew lots for which horse was shod which way, so a"
           + " difference may lie in the horses, the season or the place rather than in the method."
@@ -148,8 +151,8 @@ final class ComparisonsReport {
       blocks.add(
           new Block.Paragraph(
               "Each dot is a job that was compared; the bar is the mean of its side. On the right"
-                  + " stands the difference with the wider of its two intervals: where that crosses"
-                  + " nothing, no difference is shown."));
+                  + " stands the difference with the wider of its two intervals: where that holds"
+                  + " zero, no difference is shown."));
       blocks.addAll(drawn);
     }
   }
@@ -262,18 +265,21 @@ final class ComparisonsReport {
   private List<Block.Row> strata() {
     List<Block.Row> rows = new ArrayList<>();
     for (Comparison comparison : all.comparisons()) {
+      Map<String, String> names = comparison.names();
       comparison.estimate().stream()
           .flatMap(found -> found.strata().stream())
-          .forEach(stratum -> rows.add(stratumRow(comparison, stratum)));
+          .limit(MOST_STRATA)
+          .forEach(stratum -> rows.add(stratumRow(comparison, stratum, names)));
     }
     return rows;
   }
 
-  private static Block.Row stratumRow(Comparison comparison, StratumEstimate stratum) {
+  private static Block.Row stratumRow(
+      Comparison comparison, StratumEstimate stratum, Map<String, String> names) {
     Optional<Interval> interval = stratum.plain();
     return Block.Row.of(
         comparison.measure().title() + ", " + comparison.question().title(),
-        comparison.nameOf(stratum.stratum()),
+        names.getOrDefault(stratum.stratum(), stratum.stratum()),
         String.valueOf(stratum.a().n()),
         String.valueOf(stratum.b().n()),
         Numbers.people(stratum.a().mean(), 2),
@@ -285,7 +291,9 @@ final class ComparisonsReport {
 
   private static Block strataTable(List<Block.Row> rows) {
     return new Block.Table(
-        "a is hot or handmade, b is cold or keg",
+        "a is hot or handmade, b is cold or keg; at most "
+            + MOST_STRATA
+            + " sorts of each measure, the rest stand in comparisons.csv",
         List.of(
             Block.Column.words("Measure", 4),
             Block.Column.words("Sort of job", 4),

@@ -4,6 +4,8 @@ import clenchbook.book.MaterialKind;
 import clenchbook.book.Shaping;
 import clenchbook.comparison.statistics.GroupTotals;
 import clenchbook.comparison.statistics.Interval;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -69,7 +71,7 @@ public final class ForgeBreakEven {
   double gasPerShoe(int[] times, Shift shift) {
     double shoes = HorseDraws.weighted(times, hotShoes);
     double minutes = HorseDraws.weighted(times, forgeMinutes);
-    double perMinute = rates.gas(java.math.BigDecimal.ONE);
+    double perMinute = rates.gas(BigDecimal.ONE);
     return shoes > 0 ? minutes / shoes * perMinute * shift.gas() : 0;
   }
 
@@ -96,18 +98,36 @@ public final class ForgeBreakEven {
     return draws.asItIs();
   }
 
-  /** The figure. */
-  BreakEven figure() {
-    boolean told = enough();
+  /** The figure with the curve that it is read from. */
+  record Answer(BreakEven figure, List<Comparisons.CurvePoint> curve) {}
+
+  /** The figure, and the curve from one shoe up, empty where the book can't tell. */
+  Answer answer() {
+    if (!enough()) {
+      return new Answer(figure(OptionalDouble.empty(), Optional.empty()), List.of());
+    }
+    List<Optional<Interval>> intervals = draws.intervals(1 + LONGEST_STOP, this::figureAndCurve);
+    double[] now = figureAndCurve(asItIs());
+    List<Comparisons.CurvePoint> curve = new ArrayList<>();
+    for (int shoes = 1; shoes <= LONGEST_STOP; shoes++) {
+      curve.add(new Comparisons.CurvePoint(shoes, now[shoes], intervals.get(shoes)));
+    }
+    return new Answer(figure(OptionalDouble.of(now[0]), intervals.get(0)), List.copyOf(curve));
+  }
+
+  private double[] figureAndCurve(int[] times) {
+    double[] values = new double[1 + LONGEST_STOP];
+    values[0] = shoesPerStop(times, Shift.NONE);
+    double gain = gainPerShoe(times, Shift.NONE);
+    for (int shoes = 1; shoes <= LONGEST_STOP; shoes++) {
+      values[shoes] = shoes * gain - setup(Shift.NONE);
+    }
+    return values;
+  }
+
+  private BreakEven figure(OptionalDouble value, Optional<Interval> interval) {
     return new BreakEven(
-        Question.HOT_WITH_COLD,
-        BreakEven.SHOES_PER_STOP,
-        "shoes",
-        told ? OptionalDouble.of(shoesPerStop(asItIs(), Shift.NONE)) : OptionalDouble.empty(),
-        told
-            ? draws.interval(times -> shoesPerStop(times, Shift.NONE))
-            : Optional.<Interval>empty(),
-        basis());
+        Question.HOT_WITH_COLD, BreakEven.SHOES_PER_STOP, "shoes", value, interval, basis());
   }
 
   private String basis() {
@@ -120,20 +140,5 @@ public final class ForgeBreakEven {
         + (rates.gasPerMinute().isPresent() ? "given" : "not given")
         + "; forge set-up "
         + (rates.setupGiven() ? "given" : "default");
-  }
-
-  /** The curve from one shoe up; empty where the book can't tell. */
-  List<Comparisons.CurvePoint> curve() {
-    if (!enough()) {
-      return List.of();
-    }
-    return java.util.stream.IntStream.rangeClosed(1, LONGEST_STOP)
-        .mapToObj(
-            shoes ->
-                new Comparisons.CurvePoint(
-                    shoes,
-                    gain(shoes, asItIs(), Shift.NONE),
-                    draws.interval(times -> gain(shoes, times, Shift.NONE))))
-        .toList();
   }
 }

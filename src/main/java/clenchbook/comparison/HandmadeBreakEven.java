@@ -25,6 +25,8 @@ public final class HandmadeBreakEven {
 
   private static final int STEPS = 100;
 
+  private static final String MEASURED = "minutes measured; making minutes standard";
+
   /** Near enough to 0 for minutes and money alike. */
   private static final double NEAR = 1e-9;
 
@@ -205,27 +207,40 @@ public final class HandmadeBreakEven {
 
   /** The two figures and, for comparison, what making takes now. */
   List<BreakEven> figures() {
+    double[] now = enough() ? both(asItIs()) : new double[] {Double.NaN, Double.NaN};
+    List<Optional<Interval>> intervals =
+        enough() ? draws.intervals(2, this::both) : List.of(Optional.empty(), Optional.empty());
     return List.of(
-        figure(BreakEven.EXTRA_PRICE, "money", times -> extraPrice(times, Shift.NONE)),
-        figure(BreakEven.MAKING_MINUTES, "minutes", times -> makingMinutes(times, Shift.NONE)),
-        new BreakEven(
-            Question.HANDMADE_WITH_KEG,
-            "making minutes per shoe now",
+        figure(BreakEven.EXTRA_PRICE, "money", known(now[0]), intervals.get(0), MEASURED),
+        figure(BreakEven.MAKING_MINUTES, "minutes", known(now[1]), intervals.get(1), MEASURED),
+        figure(
+            BreakEven.MAKING_NOW,
             "minutes",
             enough() ? makingNow() : OptionalDouble.empty(),
             Optional.empty(),
-            enough() ? "standard of sheet Materials" : Verdict.NOT_ENOUGH_JOBS.word()));
+            "standard of sheet Materials"));
   }
 
-  private BreakEven figure(String quantity, String unit, ToDoubleFunction<int[]> estimate) {
-    double value = enough() ? estimate.applyAsDouble(asItIs()) : Double.NaN;
-    Optional<Interval> interval = Double.isNaN(value) ? Optional.empty() : draws.interval(estimate);
+  private double[] both(int[] times) {
+    return new double[] {extraPrice(times, Shift.NONE), makingMinutes(times, Shift.NONE)};
+  }
+
+  private static OptionalDouble known(double value) {
+    return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  private BreakEven figure(
+      String quantity,
+      String unit,
+      OptionalDouble value,
+      Optional<Interval> interval,
+      String basis) {
     return new BreakEven(
         Question.HANDMADE_WITH_KEG,
         quantity,
         unit,
-        Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value),
-        interval,
-        enough() ? "minutes measured; making minutes standard" : Verdict.NOT_ENOUGH_JOBS.word());
+        value,
+        value.isEmpty() ? Optional.empty() : interval,
+        enough() ? basis : Verdict.NOT_ENOUGH_JOBS.word());
   }
 }

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -29,7 +30,7 @@ final class HorseDraws {
 
   private HorseDraws(List<String> horses) {
     this.horses = horses;
-    this.draws = GroupBootstrap.of(horses.size(), TIMES, SEED);
+    this.draws = new GroupBootstrap(horses.size(), TIMES, SEED);
     horses.forEach(horse -> places.put(horse, places.size()));
   }
 
@@ -70,7 +71,8 @@ final class HorseDraws {
     return sum;
   }
 
-  Optional<Interval> interval(ToDoubleFunction<int[]> estimate) {
-    return draws.interval(estimate);
+  /** The intervals of several estimates over the same draws. */
+  List<Optional<Interval>> intervals(int count, Function<int[], double[]> estimates) {
+    return draws.intervals(count, estimates);
   }
 }

@@ -50,7 +50,8 @@ final class PriceBlocks {
             + ")";
     String wage =
         pricing.wageGiven()
-            ? "the hourly wage of " + money(rates.wage().orElse(BigDecimal.ZERO))
+            ? "the hourly wage of "
+                + money(rates.minor().round(rates.wage().orElse(BigDecimal.ZERO)))
             : "no wage, because none is given: time costs nothing here, so these prices are too"
                 + " low";
     return "All prices are without tax, in "

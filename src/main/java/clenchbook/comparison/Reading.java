@@ -356,7 +356,7 @@ final class Reading {
       return "at today's price it would not do so even if making took no time at all.";
     }
     String now =
-        all.breakEven("making minutes per shoe now").value().stream()
+        all.breakEven(BreakEven.MAKING_NOW).value().stream()
             .mapToObj(each -> ", against " + Numbers.people(each, 1) + " now")
             .findFirst()
             .orElse("");

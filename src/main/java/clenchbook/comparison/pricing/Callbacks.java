@@ -5,7 +5,6 @@ import clenchbook.comparison.ComparedJob;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,13 +48,19 @@ final class Callbacks {
 
   /** Of the latest earlier day's rows the one with most shoes, the first of equals. */
   private static Optional<Callback> cause(List<ComparedJob> earlier, ComparedJob job, int days) {
-    return earlier.stream()
-        .filter(before -> before.date().isBefore(job.date()))
-        .max(
-            Comparator.comparing(ComparedJob::date)
-                .thenComparingInt(ComparedJob::shoes)
-                .thenComparing(ComparedJob::source, Comparator.reverseOrder()))
-        .map(before -> new Callback(job, before, between(before, job)))
+    Optional<ComparedJob> best = Optional.empty();
+    for (int i = earlier.size() - 1; i >= 0; i--) {
+      ComparedJob before = earlier.get(i);
+      if (before.date().isBefore(job.date())) {
+        if (best.isPresent() && before.date().isBefore(best.get().date())) {
+          break;
+        }
+        if (best.isEmpty() || before.shoes() >= best.get().shoes()) {
+          best = Optional.of(before);
+        }
+      }
+    }
+    return best.map(before -> new Callback(job, before, between(before, job)))
         .filter(callback -> callback.days() <= days);
   }
 

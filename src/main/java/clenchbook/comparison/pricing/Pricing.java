@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * What the period says about prices.
@@ -68,6 +69,8 @@ public record Pricing(
     List<Callback> callbacks = Callbacks.find(jobs, from, to, rates.callbackDays());
     BigDecimal target = rates.targetMargin().orElse(DEFAULT_TARGET);
     Map<String, List<ComparedJob>> byWork = grouped(period, ComparedJob::work);
+    Map<String, List<Callback>> byCause =
+        callbacks.stream().collect(Collectors.groupingBy(each -> Names.key(each.cause().work())));
     Map<WorkPrice.Loss, BigDecimal> bookShares = parts(period, callbacks);
     BigDecimal bookCharged = sum(period, JobMoney::charged);
     List<WorkPrice> works =
@@ -76,7 +79,7 @@ public record Pricing(
                 some ->
                     price(
                         some,
-                        callbacks.stream().filter(each -> causedBy(each, some)).toList(),
+                        byCause.getOrDefault(Names.key(some.get(0).work()), List.of()),
                         new Usual(bookShares, bookCharged),
                         target,
                         rates))
@@ -107,10 +110,6 @@ public record Pricing(
     return jobs.stream()
         .map(job -> what.apply(job.money()))
         .reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  private static boolean causedBy(Callback callback, List<ComparedJob> jobs) {
-    return Names.same(callback.cause().work(), jobs.get(0).work());
   }
 
   private static WorkPrice price(
@@ -214,13 +213,14 @@ public record Pricing(
         grouped(
             period.stream().filter(job -> job.done() && job.shoes() > 0).toList(),
             job -> job.work() + " / " + method(job));
+    Map<String, List<Callback>> byCause =
+        callbacks.stream().collect(Collectors.groupingBy(each -> key(each.cause())));
     callbacks.forEach(
         each -> causes.computeIfAbsent(key(each.cause()), unused -> new ArrayList<>()));
     List<CallbackSum> sums = new ArrayList<>();
     causes.forEach(
         (key, jobs) -> {
-          List<Callback> own =
-              callbacks.stream().filter(each -> key(each.cause()).equals(key)).toList();
+          List<Callback> own = byCause.getOrDefault(key, List.of());
           ComparedJob named = jobs.isEmpty() ? own.get(0).cause() : jobs.get(0);
           sums.add(
               new CallbackSum(

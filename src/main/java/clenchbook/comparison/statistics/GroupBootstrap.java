@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 
 /**
  * Draws whole groups again, with replacement, and reads 95 % intervals off the middle of what comes
@@ -14,66 +14,54 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>The draws are the same in each run: the seed is the caller's and the generator is {@link
  * SplittableRandom}, whose sequence is fixed by its specification.
+ *
+ * @param groups how many groups there are; none gives no draws
+ * @param times how many draws
+ * @param seed where the draws start
  */
-public final class GroupBootstrap {
-
-  private final List<int[]> draws;
-
-  private GroupBootstrap(List<int[]> draws) {
-    this.draws = draws;
-  }
+public record GroupBootstrap(int groups, int times, long seed) {
 
   /**
-   * Draws {@code times} times from {@code groups} groups.
+   * The middle 95 % of several estimates over the same draws.
    *
-   * @param groups how many groups there are; none gives no draws
+   * @param count how many estimates
+   * @param estimates from how often each group was drawn; not a number where that draw gives none,
+   *     positive infinity where it is beyond all bounds
+   * @return one an estimate; empty where fewer than nine in ten draws give it
    */
-  public static GroupBootstrap of(int groups, int times, long seed) {
+  public List<Optional<Interval>> intervals(int count, Function<int[], double[]> estimates) {
+    double[][] found = new double[count][groups > 0 ? times : 0];
     SplittableRandom random = new SplittableRandom(seed);
-    List<int[]> draws = new ArrayList<>();
-    for (int draw = 0; draw < times && groups > 0; draw++) {
-      int[] counts = new int[groups];
+    int[] counts = new int[groups];
+    for (int draw = 0; draw < found[0].length; draw++) {
+      Arrays.fill(counts, 0);
       for (int i = 0; i < groups; i++) {
         counts[random.nextInt(groups)]++;
       }
-      draws.add(counts);
+      double[] values = estimates.apply(counts);
+      for (int i = 0; i < count; i++) {
+        found[i][draw] = values[i];
+      }
     }
-    return new GroupBootstrap(draws);
+    List<Optional<Interval>> intervals = new ArrayList<>();
+    for (double[] values : found) {
+      intervals.add(middle(values));
+    }
+    return intervals;
   }
 
-  /**
-   * The middle 95 % of an estimate over the draws.
-   *
-   * @param estimate from how often each group was drawn; not a number where that draw gives none,
-   *     positive infinity where it is beyond all bounds
-   * @return empty where fewer than nine in ten draws give an estimate
-   */
-  public Optional<Interval> interval(ToDoubleFunction<int[]> estimate) {
-    double[] found =
-        draws.stream()
-            .mapToDouble(estimate)
-            .filter(value -> !Double.isNaN(value))
-            .sorted()
-            .toArray();
-    if (found.length == 0 || found.length < 0.9 * draws.size()) {
+  private Optional<Interval> middle(double[] values) {
+    double[] sorted =
+        Arrays.stream(values).filter(value -> !Double.isNaN(value)).sorted().toArray();
+    if (sorted.length == 0 || sorted.length < 0.9 * times) {
       return Optional.empty();
     }
-    return Optional.of(new Interval(percentile(found, 0.025), percentile(found, 0.975)));
+    return Optional.of(new Interval(percentile(sorted, 0.025), percentile(sorted, 0.975)));
   }
 
   /** The k-th smallest with k = part · (n + 1), to the nearer whole k. */
   private static double percentile(double[] sorted, double part) {
     long rank = Math.round(part * (sorted.length + 1));
     return sorted[(int) Math.min(Math.max(rank, 1), sorted.length) - 1];
-  }
-
-  /** How many draws there are. */
-  public int size() {
-    return draws.size();
-  }
-
-  /** The counts of one draw, a copy. */
-  int[] draw(int number) {
-    return Arrays.copyOf(draws.get(number), draws.get(number).length);
   }
 }

@@ -14,6 +14,9 @@ public final class GroupTotals {
 
   private static final int WIDTH = 4;
 
+  /** The smallest weight a stratum can have is 1: two values on each side. */
+  private static final double LEAST_WEIGHT = 0.5;
+
   /** One stratum of a group: n_a, sum_a, n_b, sum_b. */
   private record Cell(int stratum, double[] totals) {}
 
@@ -110,8 +113,7 @@ public final class GroupTotals {
     return sum;
   }
 
-  /** Adds a group to the totals {@code times} times; −1 takes it out. */
-  void add(double[] sum, int group, int times) {
+  private void add(double[] sum, int group, int times) {
     if (times == 0) {
       return;
     }
@@ -122,6 +124,36 @@ public final class GroupTotals {
     }
   }
 
+  /**
+   * The difference without each group in turn, under the same rule.
+   *
+   * @param all the totals of all groups
+   */
+  double[] differencesWithoutEach(double[] all) {
+    double weighted = 0;
+    double weights = 0;
+    for (int at = 0; at < all.length; at += WIDTH) {
+      weighted += weight(all, at) * gap(all, at, 1, 1);
+      weights += weight(all, at);
+    }
+    double[] without = new double[cells.size()];
+    for (int group = 0; group < without.length; group++) {
+      double sum = weighted;
+      double rest = weights;
+      for (Cell cell : cells.get(group)) {
+        int at = cell.stratum() * WIDTH;
+        double[] less = new double[WIDTH];
+        for (int i = 0; i < WIDTH; i++) {
+          less[i] = all[at + i] - cell.totals()[i];
+        }
+        sum += weight(less, 0) * gap(less, 0, 1, 1) - weight(all, at) * gap(all, at, 1, 1);
+        rest += weight(less, 0) - weight(all, at);
+      }
+      without[group] = rest > LEAST_WEIGHT ? sum / rest : Double.NaN;
+    }
+    return without;
+  }
+
   static double difference(double[] sum) {
     return weighted(sum, 1, 1);
   }
@@ -130,14 +162,25 @@ public final class GroupTotals {
     double weighted = 0;
     double weights = 0;
     for (int at = 0; at < sum.length; at += WIDTH) {
-      double countA = sum[at];
-      double countB = sum[at + 2];
-      if (countA >= StratifiedDifference.FEWEST && countB >= StratifiedDifference.FEWEST) {
-        double weight = StratifiedDifference.weight(countA, countB);
-        weighted += weight * (timesA * sum[at + 1] / countA - timesB * sum[at + 3] / countB);
-        weights += weight;
-      }
+      weighted += weight(sum, at) * gap(sum, at, timesA, timesB);
+      weights += weight(sum, at);
     }
     return weights > 0 ? weighted / weights : Double.NaN;
+  }
+
+  /** The weight of the stratum at this place; 0 where it can't be used. */
+  private static double weight(double[] sum, int at) {
+    double countA = sum[at];
+    double countB = sum[at + 2];
+    return countA >= StratifiedDifference.FEWEST && countB >= StratifiedDifference.FEWEST
+        ? StratifiedDifference.weight(countA, countB)
+        : 0;
+  }
+
+  /** Mean of A less mean of B, each so many times; 0 where the stratum can't be used. */
+  private static double gap(double[] sum, int at, int timesA, int timesB) {
+    return weight(sum, at) > 0
+        ? timesA * sum[at + 1] / sum[at] - timesB * sum[at + 3] / sum[at + 2]
+        : 0;
   }
 }

@@ -34,7 +34,8 @@ public final class LeastSquares {
    * @param coefficients one a column; empty for a column left out
    * @param errors their standard errors; empty without degrees of freedom, too
    * @param residualSquares the sum of squared residuals
-   * @param degreesOfFreedom rows less columns kept less what was absorbed before; may be 0 or less
+   * @param degreesOfFreedom rows less columns kept, or what is left of those given; may be 0 or
+   *     less
    */
   public record Fit(
       List<OptionalDouble> coefficients,
@@ -54,13 +55,24 @@ public final class LeastSquares {
    *
    * @param columns one array a column, each as long as {@code y}; not changed
    * @param y the values to explain; not changed
-   * @param absorbed degrees of freedom spent before, as by taking means off
    */
-  public static Fit fit(List<double[]> columns, double[] y, int absorbed) {
+  public static Fit fit(List<double[]> columns, double[] y) {
+    return fit(columns, y, y.length, 0);
+  }
+
+  /**
+   * Fits data that were summed up before.
+   *
+   * @param columns one array a column, each as long as {@code y}; not changed
+   * @param y the values to explain; not changed
+   * @param freedom the degrees of freedom that are there before the columns take theirs
+   * @param squares squared residuals that were summed up before and that no column can explain
+   */
+  static Fit fit(List<double[]> columns, double[] y, int freedom, double squares) {
     double[][] copies = columns.stream().map(double[]::clone).toArray(double[][]::new);
     LeastSquares work = new LeastSquares(copies, y.clone());
     work.decompose();
-    return work.solve(absorbed);
+    return work.solve(freedom, squares);
   }
 
   private void decompose() {
@@ -97,10 +109,10 @@ public final class LeastSquares {
     }
   }
 
-  private Fit solve(int absorbed) {
+  private Fit solve(int freedomBefore, double squaresBefore) {
     int rank = kept.size();
-    double squares = Math.pow(norm(right, rank), 2);
-    int freedom = right.length - rank - absorbed;
+    double squares = Math.pow(norm(right, rank), 2) + squaresBefore;
+    int freedom = freedomBefore - rank;
     double[][] inverse = inverse(rank);
     List<OptionalDouble> coefficients = new ArrayList<>();
     List<OptionalDouble> errors = new ArrayList<>();

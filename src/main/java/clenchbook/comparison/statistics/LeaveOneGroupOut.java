@@ -28,12 +28,7 @@ public final class LeaveOneGroupOut {
     int[] once = new int[totals.groups()];
     Arrays.fill(once, 1);
     double[] all = totals.sum(once);
-    double[] without = new double[totals.groups()];
-    for (int group = 0; group < without.length; group++) {
-      double[] rest = all.clone();
-      totals.add(rest, group, -1);
-      without[group] = GroupTotals.difference(rest);
-    }
+    double[] without = totals.differencesWithoutEach(all);
     double largest = used.stream().mapToDouble(each -> Math.abs(each.value())).max().orElse(0);
     return interval(GroupTotals.difference(all), without, totals.strata(), largest);
   }

@@ -27,8 +27,7 @@ class LeastSquaresTest {
   @Test
   void norris_is_fitted_as_certified() {
     double[] y = PublishedSamples.NORRIS_Y;
-    LeastSquares.Fit fit =
-        LeastSquares.fit(List.of(ones(y.length), PublishedSamples.NORRIS_X), y, 0);
+    LeastSquares.Fit fit = LeastSquares.fit(List.of(ones(y.length), PublishedSamples.NORRIS_X), y);
     assertRelative(-0.262323073774029, fit.coefficients().get(0).getAsDouble(), 1e-10);
     assertRelative(1.00211681802045, fit.coefficients().get(1).getAsDouble(), 1e-10);
     assertRelative(0.232818234301152, fit.errors().get(0).getAsDouble(), 1e-10);
@@ -76,7 +75,7 @@ class LeastSquaresTest {
       columns.add(Arrays.stream(PublishedSamples.LONGLEY).mapToDouble(row -> row[at]).toArray());
     }
     return LeastSquares.fit(
-        columns, Arrays.stream(PublishedSamples.LONGLEY).mapToDouble(row -> row[0]).toArray(), 0);
+        columns, Arrays.stream(PublishedSamples.LONGLEY).mapToDouble(row -> row[0]).toArray());
   }
 
   /** A reference library: Apache Commons Math 3.6.1, OLSMultipleLinearRegression. */
@@ -97,7 +96,7 @@ class LeastSquaresTest {
       int at = j;
       columns.add(Arrays.stream(x).mapToDouble(row -> row[at]).toArray());
     }
-    LeastSquares.Fit fit = LeastSquares.fit(columns, y, 0);
+    LeastSquares.Fit fit = LeastSquares.fit(columns, y);
     assertArrayEquals(
         library.estimateRegressionParameters(),
         fit.coefficients().stream().mapToDouble(each -> each.getAsDouble()).toArray(),
@@ -113,7 +112,7 @@ class LeastSquaresTest {
     double[] first = {1, 0, 1, 0, 1};
     double[] second = {0, 1, 0, 1, 0};
     LeastSquares.Fit fit =
-        LeastSquares.fit(List.of(first, second, ones(5)), new double[] {3, 5, 3, 6, 4}, 0);
+        LeastSquares.fit(List.of(first, second, ones(5)), new double[] {3, 5, 3, 6, 4});
     assertTrue(fit.coefficients().get(2).isEmpty());
     assertEquals(5.5, fit.coefficients().get(1).getAsDouble(), 1e-12);
     assertEquals(3, fit.degreesOfFreedom());
@@ -121,8 +120,7 @@ class LeastSquaresTest {
 
   @Test
   void no_rows_and_no_columns_are_no_fault() {
-    assertTrue(LeastSquares.fit(List.of(), new double[0], 0).coefficients().isEmpty());
-    assertEquals(
-        14, LeastSquares.fit(List.of(), new double[] {1, 2, 3}, 0).residualSquares(), 1e-12);
+    assertTrue(LeastSquares.fit(List.of(), new double[0]).coefficients().isEmpty());
+    assertEquals(14, LeastSquares.fit(List.of(), new double[] {1, 2, 3}).residualSquares(), 1e-12);
   }
 }

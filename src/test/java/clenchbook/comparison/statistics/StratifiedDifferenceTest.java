@@ -100,7 +100,7 @@ class StratifiedDifferenceTest {
     }
     columns.add(observations.stream().mapToDouble(each -> each.side() == Side.A ? 1 : 0).toArray());
     double[] y = observations.stream().mapToDouble(Observation::value).toArray();
-    double coefficient = LeastSquares.fit(columns, y, 0).coefficients().get(3).getAsDouble();
+    double coefficient = LeastSquares.fit(columns, y).coefficients().get(3).getAsDouble();
     assertEquals(coefficient, estimate(observations).difference(), 1e-10);
   }
 
