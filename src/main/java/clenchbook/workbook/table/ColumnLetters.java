@@ -1,0 +1,32 @@
+package clenchbook.workbook.table;
+
+/** Columns as a spreadsheet letters them: A is 0, Z is 25, AA is 26. */
+public final class ColumnLetters {
+  private ColumnLetters() {}
+
+  /** The letters of a column, 0 being A. */
+  public static String letters(int column) {
+    StringBuilder letters = new StringBuilder();
+    for (int rest = column + 1; rest > 0; rest = (rest - 1) / 26) {
+      letters.append((char) ('A' + (rest - 1) % 26));
+    }
+    return letters.reverse().toString();
+  }
+
+  /**
+   * The column that a reference such as {@code AB12} begins with.
+   *
+   * @return the column, 0 for A; -1 where it begins with no letter
+   */
+  static int column(String reference) {
+    int column = 0;
+    for (int i = 0; i < reference.length() && i < 4; i++) {
+      int letter = (reference.charAt(i) | 0x20) - 'a';
+      if (letter < 0 || letter > 25) {
+        break;
+      }
+      column = column * 26 + letter + 1;
+    }
+    return column - 1;
+  }
+}

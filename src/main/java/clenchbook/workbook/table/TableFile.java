@@ -1,0 +1,73 @@
+package clenchbook.workbook.table;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.zip.ZipException;
+
+/** Opens a workbook of any accepted format, known by its content, not by its name. */
+public final class TableFile {
+  private static final int OLE = 0xD0CF11E0;
+  private static final int ZIP = 0x504B0304;
+
+  private TableFile() {}
+
+  /**
+   * Opens a workbook for reading.
+   *
+   * @param file a workbook, or a folder of CSV files
+   * @param password for an encrypted one; empty when none is known
+   * @throws UnreadableWorkbook when it is none, with the reason in one line
+   */
+  public static TableSource open(Path file, Optional<String> password) throws IOException {
+    String name = String.valueOf(file.getFileName());
+    if (!Files.exists(file)) {
+      throw new UnreadableWorkbook(name + " is not there");
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new UnreadableWorkbook(name + " is no workbook");
+    }
+    try {
+      return byContent(file, password);
+    } catch (UnreadableWorkbook refusal) {
+      throw new UnreadableWorkbook(name + ": " + refusal.getMessage(), refusal);
+    }
+  }
+
+  private static TableSource byContent(Path file, Optional<String> password) throws IOException {
+    int first = firstFourBytes(file);
+    if (first == ZIP) {
+      return zipped(file);
+    }
+    throw new UnreadableWorkbook("the file is no workbook (.xlsx, .xlsm, .xls, .ods)");
+  }
+
+  private static int firstFourBytes(Path file) throws IOException {
+    byte[] start = new byte[4];
+    try (InputStream stream = Files.newInputStream(file)) {
+      int got = stream.readNBytes(start, 0, 4);
+      if (got == 0) {
+        throw new UnreadableWorkbook("the file is empty");
+      }
+    }
+    return java.nio.ByteBuffer.wrap(start).getInt();
+  }
+
+  private static TableSource zipped(Path file) throws IOException {
+    Parts parts;
+    try {
+      parts = new ZipParts(file);
+    } catch (ZipException | IllegalArgumentException damaged) {
+      throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
+    }
+    return new XlsxSource(parts);
+  }
+
+  /** The code page of Windows in western Europe and the Americas. */
+  static Charset windows() {
+    return Charset.forName("windows-1252");
+  }
+}
