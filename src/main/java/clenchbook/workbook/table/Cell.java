@@ -62,9 +62,7 @@ public sealed interface Cell {
         if (exact.signum() == 0) {
           return Optional.of(BigDecimal.ZERO);
         }
-        return Math.abs(exponent) > LARGEST_EXPONENT
-            ? Optional.empty()
-            : Optional.of(plain(exact));
+        return Math.abs(exponent) > LARGEST_EXPONENT ? Optional.empty() : Optional.of(plain(exact));
       } catch (NumberFormatException | ArithmeticException notANumber) {
         return Optional.empty();
       }

@@ -99,7 +99,8 @@ public record CellFormat(String code, Kind kind) {
       char c = marks.charAt(i);
       boolean unit = "ymdhs".indexOf(c) >= 0;
       boolean other = "tegbn".indexOf(c) >= 0 || !Character.isLetter(c) || c > 0x2E80;
-      boolean fraction = c == '0' && i > 0 && (marks.charAt(i - 1) == '.' || marks.charAt(i - 1) == '0');
+      boolean fraction =
+          c == '0' && i > 0 && (marks.charAt(i - 1) == '.' || marks.charAt(i - 1) == '0');
       if (!unit && !other || c == '0' && !fraction) {
         return false;
       }

@@ -1,17 +1,8 @@
 package clenchbook.workbook.table;
 
 /** Columns as a spreadsheet letters them: A is 0, Z is 25, AA is 26. */
-public final class ColumnLetters {
+final class ColumnLetters {
   private ColumnLetters() {}
-
-  /** The letters of a column, 0 being A. */
-  public static String letters(int column) {
-    StringBuilder letters = new StringBuilder();
-    for (int rest = column + 1; rest > 0; rest = (rest - 1) / 26) {
-      letters.append((char) ('A' + (rest - 1) % 26));
-    }
-    return letters.reverse().toString();
-  }
 
   /**
    * The column that a reference such as {@code AB12} begins with.

@@ -35,7 +35,8 @@ final class CompactTexts {
   void add(String text, boolean wasCut) throws UnreadableWorkbook {
     byte[] encoded = text.getBytes(StandardCharsets.UTF_8);
     if (bytes + (long) encoded.length > MOST_BYTES) {
-      throw new UnreadableWorkbook("the file holds more than 192 MB of text; no farrier's book does");
+      throw new UnreadableWorkbook(
+          "the file holds more than 192 MB of text; no farrier's book does");
     }
     for (int done = 0; done < encoded.length; ) {
       int inPage = (bytes + done) % PAGE;

@@ -15,6 +15,9 @@ public interface TableSource extends Closeable {
   /** The sheets' names, in the file's order. */
   List<String> sheetNames();
 
+  /** Whether the book counts its days from 1904; else from 1900. */
+  boolean countsFrom1904();
+
   /**
    * Hands on the rows of one sheet from the top. May be called again for the same sheet.
    *

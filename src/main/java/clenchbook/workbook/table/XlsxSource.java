@@ -80,6 +80,11 @@ final class XlsxSource implements TableSource {
   }
 
   @Override
+  public boolean countsFrom1904() {
+    return from1904;
+  }
+
+  @Override
   public List<MergedCells> rows(int sheet, RowSink sink) throws IOException {
     XlsxBookParts book = bookParts();
     try (Xml xml = Xml.open(factory, parts.open(sheetParts.get(sheet)))) {

@@ -1,0 +1,16 @@
+package clenchbook.workbook;
+
+import clenchbook.workbook.table.Row;
+import java.util.List;
+
+/**
+ * The first rows of a sheet, among which its headings are looked for.
+ *
+ * @param name the sheet's own name
+ * @param index its position in the workbook, from 0
+ * @param rows its first rows that hold something
+ */
+record SheetHead(String name, int index, List<Row> rows) {
+  /** How many rows that hold something may stand above the headings. */
+  static final int MOST_ROWS = 100;
+}
