@@ -69,14 +69,15 @@ public record Period(String name, LocalDate from, LocalDate to) {
   }
 
   /**
-   * The calendar months that this one touches, the first and last cut to it.
+   * The calendar months that this one touches; the first is whole even where it began before, the
+   * last ends with this one.
    *
    * @return in order
    */
   public List<Period> months() {
     List<Period> months = new ArrayList<>();
     for (LocalDate day = from; !day.isAfter(to); day = month(day).to().plusDays(1)) {
-      months.add(month(day).within(from, to));
+      months.add(month(day).upTo(to));
     }
     return months;
   }
@@ -90,7 +91,7 @@ public record Period(String name, LocalDate from, LocalDate to) {
   public List<Period> weeks() {
     List<Period> weeks = new ArrayList<>();
     for (LocalDate day = from; !day.isAfter(to); day = week(day).to().plusDays(1)) {
-      weeks.add(week(day).within(LocalDate.MIN, to));
+      weeks.add(week(day).upTo(to));
     }
     return weeks;
   }
@@ -104,7 +105,7 @@ public record Period(String name, LocalDate from, LocalDate to) {
     return (int) ChronoUnit.DAYS.between(from, to) + 1;
   }
 
-  private Period within(LocalDate first, LocalDate last) {
-    return new Period(name, from.isBefore(first) ? first : from, to.isAfter(last) ? last : to);
+  private Period upTo(LocalDate last) {
+    return to.isAfter(last) ? new Period(name, from, last) : this;
   }
 }

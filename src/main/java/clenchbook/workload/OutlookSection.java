@@ -1,0 +1,165 @@
+package clenchbook.workload;
+
+import clenchbook.report.Block;
+import clenchbook.report.Block.Column;
+import clenchbook.report.Block.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The part of the pages that looks ahead: Stop age, hot against cold, a changed week. */
+final class OutlookSection {
+
+  private static final String NOT_SAID = "not computed";
+
+  private final WorkYear work;
+
+  OutlookSection(WorkYear work) {
+    this.work = work;
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(1, "Blows and the stall jack until you stop"));
+    blocks.addAll(stopAge());
+    blocks.add(new Block.Heading(1, "What hot shaping saves or costs in minutes"));
+    blocks.add(new Block.Paragraph(hotShaping()));
+    blocks.add(new Block.Heading(1, "What a changed week would have done"));
+    blocks.addAll(changes());
+    return blocks;
+  }
+
+  private List<Block> stopAge() {
+    if (work.stop().isEmpty()) {
+      return List.of(
+          new Block.Paragraph(
+              "Give Birth year and Stop age in Settings to see what is still to come."));
+    }
+    StopAge stop = work.stop().get();
+    List<Row> rows = new ArrayList<>();
+    for (Mix mix : Mix.values()) {
+      rows.add(
+          Row.of(
+              mix.words(),
+              number(stop.blows(mix)),
+              interval(stop.blows(mix), 0),
+              number(stop.stallJackHours(mix)),
+              interval(stop.stallJackHours(mix), 0)));
+    }
+    return List.of(
+        new Block.Paragraph(toDate(stop)),
+        new Block.Table(
+            "Still to come, if every year is like the past one",
+            List.of(
+                Column.words("Mix", 4),
+                Column.number("Blows", 3),
+                Column.words("95 % interval", 4),
+                Column.number("Hours at the stall jack", 3),
+                Column.words("95 % interval", 4)),
+            rows),
+        new Block.Paragraph(
+            "The intervals come from the spread of the weeks of the past year, taken as"
+                + " independent, and from the comparison of hot with cold where a mix needs it."
+                + " They do not cover a change of the round, of the ratings or of health. Steel"
+                + " shoes change their shaping and are keg; aluminium is worked cold only and stays"
+                + " as it is."));
+  }
+
+  private String toDate(StopAge stop) {
+    String blows =
+        work.ratings().ratesBlows()
+            ? "Blows in the year to date: "
+                + Digits.fixed(work.ratings().blows(work.load().shoes()).orElse(0), 0)
+                + ". "
+            : "";
+    return blows
+        + "Hours at the stall jack in the year to date: "
+        + Digits.fixed(work.load().hours(HoursMeasure.AT_THE_STALL_JACK), 2)
+        + ". Years left, to the end of the year in which Stop age is reached: "
+        + Digits.fixed(stop.years(), 2)
+        + ".";
+  }
+
+  private static String number(Optional<Estimate> estimate) {
+    return estimate.map(one -> Digits.fixed(one.value(), 0)).orElse(NOT_SAID);
+  }
+
+  private static String interval(Optional<Estimate> estimate, int decimals) {
+    return estimate
+        .flatMap(Estimate::interval)
+        .map(
+            ends ->
+                Digits.fixed(ends.low(), decimals) + " to " + Digits.fixed(ends.high(), decimals))
+        .orElse("");
+  }
+
+  private String hotShaping() {
+    double shoes = work.past().load().shoes().hotSteel();
+    if (shoes == 0) {
+      return "No steel shoe was shaped hot in the past year.";
+    }
+    if (work.hotLessCold().isEmpty()) {
+      return "The book does not hold enough measured jobs of both kinds to compare: give Shape min"
+          + " for at least two hot and two cold jobs of one Work. See the comparisons.";
+    }
+    ShapeDifference difference = work.hotLessCold().get();
+    Estimate minutes =
+        work.mixed().hotShapingMinutes().orElseThrow().map(each -> each * work.past().scale());
+    double setUp = work.mixed().setUpSpent() * work.past().scale();
+    return "On your own jobs hot shaping takes "
+        + Digits.fixed(Math.abs(difference.minutesPerShoe()), 2)
+        + " minutes a shoe "
+        + (difference.minutesPerShoe() < 0 ? "less" : "more")
+        + " than cold, like with like ("
+        + difference.verdict()
+        + "; see the comparisons). Over "
+        + OutlookFigures.pastYear(work)
+        + " that is "
+        + withInterval(minutes)
+        + " minutes a year on the steel shoes shaped hot (below 0: saved). Setting the forge up"
+        + " took "
+        + Digits.fixed(setUp, 0)
+        + " minutes; both together: "
+        + withInterval(minutes.map(each -> each + setUp))
+        + ".";
+  }
+
+  private static String withInterval(Estimate estimate) {
+    String ends = interval(Optional.of(estimate), 0);
+    return Digits.fixed(estimate.value(), 0) + (ends.isEmpty() ? "" : " (" + ends + ")");
+  }
+
+  private List<Block> changes() {
+    List<Row> rows = new ArrayList<>();
+    for (ChangedWeek.Change change : work.changes()) {
+      rows.add(
+          Row.of(
+              change.name(),
+              change.hours().map(one -> Digits.fixed(one.value(), 1)).orElse(NOT_SAID),
+              interval(change.hours(), 1),
+              Digits.fixed(change.horses(), 0),
+              change.stallJackHours().map(one -> Digits.fixed(one.value(), 1)).orElse(NOT_SAID),
+              change.blows().isPresent()
+                  ? Digits.fixed(change.blows().getAsDouble(), 0)
+                  : NOT_SAID));
+    }
+    return List.of(
+        new Block.Table(
+            "Arithmetic on " + OutlookFigures.pastYear(work) + ", change over a year",
+            List.of(
+                Column.words("Change", 5),
+                Column.number("Hours in all", 2),
+                Column.words("95 % interval", 3),
+                Column.number("Horse-visits", 2),
+                Column.number("Hours at the stall jack", 2),
+                Column.number("Blows", 2)),
+            rows),
+        new Block.Paragraph(
+            "This is arithmetic on what happened, not a forecast: the horses taken off would have"
+                + " to be seen on other days or by someone else. A rest day takes one average day"
+                + " off each week worked; a day above the limit loses the horses beyond it with"
+                + " their share of the work, not of the drive; hot or cold moves the minutes of the"
+                + " steel shoes as the comparison shows, drops making by hand, and lights the forge"
+                + " at every stop with steel shoes or at none."));
+  }
+}
