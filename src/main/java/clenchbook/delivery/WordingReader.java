@@ -88,7 +88,7 @@ public final class WordingReader {
   }
 
   private static Map<WordingPart, String> builtInEntries(String code) {
-    String resource = "/" + FOLDER + "/" + fileName(code);
+    String resource = "/" + FOLDER + "/wording/" + fileName(code);
     try (InputStream stream = WordingReader.class.getResourceAsStream(resource)) {
       if (stream == null) {
         throw new IllegalStateException("the program lacks " + resource);
