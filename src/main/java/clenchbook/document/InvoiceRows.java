@@ -40,6 +40,7 @@ final class InvoiceRows {
 
   private String details(PrintedLine line) {
     List<String> details = new ArrayList<>(line.details());
+    line.notes().forEach(note -> details.add(wording.say("note." + note)));
     line.discountPercent()
         .ifPresent(percent -> details.add(wording.say("line.discount", formats.percent(percent))));
     line.sharePercent()

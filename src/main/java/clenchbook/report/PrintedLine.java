@@ -18,6 +18,7 @@ import java.util.Optional;
  *     currency
  * @param taxCode the code of its tax; empty for none
  * @param free true for a visit made free of charge, printed as such
+ * @param notes what the smaller print adds in the document's language
  */
 public record PrintedLine(
     LocalDate date,
@@ -28,9 +29,49 @@ public record PrintedLine(
     Optional<BigDecimal> sharePercent,
     BigDecimal amount,
     String taxCode,
-    boolean free) {
-  /** Copies its list. */
+    boolean free,
+    List<Note> notes) {
+  /** Copies its lists. */
   public PrintedLine {
     details = List.copyOf(details);
+    notes = List.copyOf(notes);
+  }
+
+  /** What the smaller print may say in any language. */
+  public enum Note {
+    /** The part of the charge that is goods. */
+    GOODS,
+    /** The part of the charge that is not goods. */
+    WORK_PART,
+    /** A shoe was lost. */
+    LOST_SHOE,
+    /** The horse was lame. */
+    LAMENESS,
+    /** The horse's first visit. */
+    NEW_HORSE
+  }
+
+  /** A line without notes. */
+  public PrintedLine(
+      LocalDate date,
+      String horse,
+      String work,
+      List<String> details,
+      Optional<BigDecimal> discountPercent,
+      Optional<BigDecimal> sharePercent,
+      BigDecimal amount,
+      String taxCode,
+      boolean free) {
+    this(
+        date,
+        horse,
+        work,
+        details,
+        discountPercent,
+        sharePercent,
+        amount,
+        taxCode,
+        free,
+        List.of());
   }
 }
