@@ -1,6 +1,8 @@
 package clenchbook.duelist;
 
 import clenchbook.job.Job;
+import clenchbook.job.Measured;
+import clenchbook.measure.Basis;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -16,9 +18,10 @@ import java.util.stream.Collectors;
  * two equally frequent, the later one. Its shoes are those of the last such visit.
  *
  * @param rows the rows of the last visit with the usual Work
- * @param workMinutes median minutes of work of the visits with it, at half a minute
+ * @param workMinutes median minutes of work of the visits with it, to a tenth, half-up
+ * @param basis measured where all those visits were, else standard; default where no minutes are known
  */
-public record UsualVisit(List<Job> rows, BigDecimal workMinutes) {
+public record UsualVisit(List<Job> rows, BigDecimal workMinutes, Basis basis) {
 
   private static final int VISITS_LOOKED_AT = 6;
 
@@ -40,8 +43,10 @@ public record UsualVisit(List<Job> rows, BigDecimal workMinutes) {
       }
     }
     Set<String> works = works(usual);
+    List<List<Job>> alike = recent.stream().filter(visit -> works(visit).equals(works)).toList();
+    BigDecimal minutes = median(alike);
     return new UsualVisit(
-        usual, median(recent.stream().filter(visit -> works(visit).equals(works)).toList()));
+        usual, minutes, minutes.signum() == 0 ? Basis.DEFAULT : basis(alike));
   }
 
   /** Gives the names of its Works, each once. */
@@ -51,6 +56,14 @@ public record UsualVisit(List<Job> rows, BigDecimal workMinutes) {
 
   private static Set<String> works(List<Job> visit) {
     return visit.stream().map(Job::workName).collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Basis basis(List<List<Job>> visits) {
+    boolean measured =
+        visits.stream()
+            .flatMap(List::stream)
+            .allMatch(job -> job.minutes().measured() == Measured.YES);
+    return measured ? Basis.MEASURED : Basis.STANDARD;
   }
 
   private static BigDecimal median(List<List<Job>> visits) {

@@ -1,0 +1,273 @@
+package clenchbook.duelist;
+
+import clenchbook.measure.Basis;
+import clenchbook.report.Block;
+import clenchbook.report.Block.Cell;
+import clenchbook.report.Block.Column;
+import clenchbook.report.Block.Heading;
+import clenchbook.report.Block.KeyFigure;
+import clenchbook.report.Block.KeyFigures;
+import clenchbook.report.Block.Paragraph;
+import clenchbook.report.Block.Row;
+import clenchbook.report.Block.Table;
+import clenchbook.report.Chart;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The due list as blocks of a report and of the month's page. */
+final class DuePages {
+
+  private static final List<Column> HORSE_COLUMNS =
+      List.of(
+          Column.words("Place", 14),
+          Column.words("Horse", 12),
+          Column.words("Owner", 12),
+          Column.words("Last", 8),
+          Column.number("Interval (weeks)", 7),
+          Column.words("Interval from", 11),
+          Column.words("Due", 8),
+          Column.number("Days overdue", 7));
+
+  private static final int ROUNDS_ON_PAGE = 6;
+
+  private DuePages() {}
+
+  static List<Block> inShort(DueDates due, List<WeekAhead> weeks, List<Round> rounds) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(1, "Who is due"));
+    blocks.add(keyFigures(due, weeks));
+    List<DueHorse> overdue = overdue(due);
+    if (!overdue.isEmpty()) {
+      blocks.add(horseTable("Overdue", overdue));
+    }
+    List<Round> next = rounds.stream().limit(ROUNDS_ON_PAGE).toList();
+    if (!next.isEmpty()) {
+      blocks.add(roundTable("The next rounds", next));
+    }
+    return blocks;
+  }
+
+  static List<Block> full(
+      DueDates due, List<WeekAhead> weeks, List<Round> rounds, Optional<Integer> limit) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(1, "Who is due"));
+    blocks.add(keyFigures(due, weeks));
+    blocks.add(
+        new Paragraph(
+            "A horse is due one interval after its last visit that was no lost-shoe call. The"
+                + " interval is the one in Horses; where none is given it is the median of the"
+                + " horse's own visits, and the table says so."));
+    addHorses(blocks, "Overdue", overdue(due));
+    byWeek(due).forEach((monday, horses) -> blocks.add(horseTable("Week of " + monday, horses)));
+    weeksAhead(blocks, weeks, limit);
+    if (!rounds.isEmpty()) {
+      blocks.add(new Heading(2, "Rounds"));
+      blocks.add(
+          new Paragraph(
+              "Horses of one place that come due within a week of each other. Neighbours are places"
+                  + " that shared a day with it at least twice in the last twelve months and have a"
+                  + " round within the same week."));
+      blocks.add(roundTable("", rounds));
+    }
+    goneQuiet(blocks, due);
+    return blocks;
+  }
+
+  private static List<DueHorse> overdue(DueDates due) {
+    return due.expected().stream()
+        .filter(horse -> horse.daysOverdue() > 0)
+        .sorted(
+            java.util.Comparator.comparing(DueHorse::place, clenchbook.book.Names.ORDER)
+                .thenComparing(DueHorse.BY_DATE))
+        .toList();
+  }
+
+  private static Map<String, List<DueHorse>> byWeek(DueDates due) {
+    Map<java.time.LocalDate, List<DueHorse>> weeks = new TreeMap<>();
+    due.expected().stream()
+        .filter(horse -> horse.daysOverdue() == 0)
+        .sorted(
+            java.util.Comparator.comparing(DueHorse::place, clenchbook.book.Names.ORDER)
+                .thenComparing(DueHorse.BY_DATE))
+        .forEach(
+            horse ->
+                weeks
+                    .computeIfAbsent(ComingVisit.monday(horse.due()), day -> new ArrayList<>())
+                    .add(horse));
+    Map<String, List<DueHorse>> named = new java.util.LinkedHashMap<>();
+    weeks.forEach((monday, horses) -> named.put(Words.day(monday), horses));
+    return named;
+  }
+
+  private static KeyFigures keyFigures(DueDates due, List<WeekAhead> weeks) {
+    Basis basis = weeks.stream().map(WeekAhead::basis).reduce(Basis.MEASURED, Basis::weaker);
+    int horses = weeks.stream().mapToInt(WeekAhead::horses).sum();
+    return new KeyFigures(
+        List.of(
+            figure("Overdue", Words.horses(overdue(due).size())),
+            figure("Visits in the next four weeks", Integer.toString(horses)),
+            new KeyFigure(
+                "Hours of work they ask",
+                DueTables.total(weeks, WeekAhead::jobHours) + " h",
+                horses == 0 ? Optional.empty() : Optional.of(basis)),
+            figure("Gone quiet", Words.horses(due.goneQuiet().size()))));
+  }
+
+  private static KeyFigure figure(String label, String value) {
+    return new KeyFigure(label, value, Optional.empty());
+  }
+
+  private static void addHorses(List<Block> blocks, String caption, List<DueHorse> horses) {
+    if (!horses.isEmpty()) {
+      blocks.add(horseTable(caption, horses));
+    }
+  }
+
+  private static Table horseTable(String caption, List<DueHorse> horses) {
+    return new Table(caption, HORSE_COLUMNS, horses.stream().map(DuePages::horseRow).toList());
+  }
+
+  private static Row horseRow(DueHorse horse) {
+    return new Row(
+        List.of(
+            Cell.of(Words.placeOrNone(horse.place())),
+            Cell.of(horse.id().name()),
+            Cell.of(horse.owner()),
+            Cell.of(Words.day(horse.last())),
+            Cell.of(horse.interval().weeks(), horse.interval().source().basis()),
+            Cell.of(horse.interval().source().words()),
+            Cell.of(Words.day(horse.due())),
+            Cell.of(Long.toString(horse.daysOverdue()))),
+        false);
+  }
+
+  private static void weeksAhead(
+      List<Block> blocks, List<WeekAhead> weeks, Optional<Integer> limit) {
+    blocks.add(new Heading(2, "The next four weeks"));
+    blocks.add(weekTable(weeks));
+    blocks.add(weekPicture(weeks));
+    blocks.add(
+        new Paragraph(
+            "Hours of work are the median of each horse's own visits with its usual Work. Overdue"
+                + " horses count in the first week. Driving is reckoned out and back for every"
+                + " place, which overstates rounds."));
+    limit.ifPresent(most -> blocks.add(new Paragraph(overLimit(weeks, most))));
+  }
+
+  private static String overLimit(List<WeekAhead> weeks, int limit) {
+    List<String> days =
+        weeks.stream().map(DueTables::overLimit).filter(text -> !text.isEmpty()).toList();
+    return days.isEmpty()
+        ? "On no day do more than " + Words.horses(limit) + ", your limit, come due."
+        : "More than "
+            + Words.horses(limit)
+            + ", your limit, come due on: "
+            + String.join("; ", days)
+            + ".";
+  }
+
+  private static Table weekTable(List<WeekAhead> weeks) {
+    List<Row> rows = new ArrayList<>();
+    for (WeekAhead week : weeks) {
+      rows.add(
+          new Row(
+              List.of(
+                  Cell.of(Words.day(week.from()) + " to " + Words.day(week.to())),
+                  Cell.of(Integer.toString(week.horses())),
+                  Cell.of(Integer.toString(week.places())),
+                  Cell.of(week.jobHours().toPlainString(), week.basis()),
+                  Cell.of(week.driveHours().toPlainString()),
+                  Cell.of(week.hours().toPlainString()),
+                  Cell.of(week.daysNeeded().map(Object::toString).orElse("–"))),
+              false));
+    }
+    rows.add(
+        Row.total(
+            "Four weeks",
+            Integer.toString(weeks.stream().mapToInt(WeekAhead::horses).sum()),
+            "",
+            DueTables.total(weeks, WeekAhead::jobHours),
+            DueTables.total(weeks, WeekAhead::driveHours),
+            DueTables.total(weeks, WeekAhead::hours),
+            ""));
+    return new Table(
+        "",
+        List.of(
+            Column.words("Week", 18),
+            Column.number("Horses", 7),
+            Column.number("Places", 7),
+            Column.number("Work (h)", 8),
+            Column.number("Driving (h)", 8),
+            Column.number("In all (h)", 8),
+            Column.number("Days at your limit", 9)),
+        rows);
+  }
+
+  private static Block weekPicture(List<WeekAhead> weeks) {
+    List<String> names = weeks.stream().map(week -> Words.day(week.from())).toList();
+    Chart chart =
+        new Chart.Columns(
+            "Week from",
+            "Hours",
+            names,
+            List.of(
+                new Chart.Series(
+                    "Work", weeks.stream().map(week -> week.jobHours().doubleValue()).toList()),
+                new Chart.Series(
+                    "Driving",
+                    weeks.stream().map(week -> week.driveHours().doubleValue()).toList())),
+            true,
+            false,
+            List.of());
+    String words =
+        "The next four weeks ask "
+            + DueTables.total(weeks, WeekAhead::hours)
+            + " hours of work and driving.";
+    return new Block.Picture("Hours the next four weeks ask", words, chart);
+  }
+
+  private static Table roundTable(String caption, List<Round> rounds) {
+    return new Table(
+        caption,
+        List.of(
+            Column.words("From", 8),
+            Column.words("To", 8),
+            Column.words("Place", 12),
+            Column.number("Horses", 6),
+            Column.words("Which", 22),
+            Column.number("Work (min)", 7),
+            Column.words("Neighbours due too", 16)),
+        rows(rounds));
+  }
+
+  private static List<Row> rows(List<Round> rounds) {
+    return rounds.stream()
+        .map(
+            round ->
+                Row.of(
+                    Words.day(round.from()),
+                    Words.day(round.to()),
+                    Words.placeOrNone(round.place()),
+                    Integer.toString(round.horses().size()),
+                    DueTables.names(round.horses()),
+                    round.workMinutes().setScale(0, RoundingMode.HALF_UP).toPlainString(),
+                    String.join("; ", round.neighbours())))
+        .toList();
+  }
+
+  private static void goneQuiet(List<Block> blocks, DueDates due) {
+    if (due.goneQuiet().isEmpty()) {
+      return;
+    }
+    blocks.add(new Heading(2, "Gone quiet"));
+    blocks.add(
+        new Paragraph(
+            "Not seen for two of their intervals or more. A call may bring them back; an Until in"
+                + " Horses takes them off the list."));
+    blocks.add(horseTable("", due.goneQuiet()));
+  }
+}
