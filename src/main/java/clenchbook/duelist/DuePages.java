@@ -137,10 +137,10 @@ final class DuePages {
             Cell.of(Words.placeOrNone(horse.place())),
             Cell.of(horse.id().name()),
             Cell.of(horse.owner()),
-            Cell.of(Words.day(horse.last())),
+            Cell.of(Words.date(horse.last())),
             Cell.of(horse.interval().weeks(), horse.interval().source().basis()),
             Cell.of(horse.interval().source().words()),
-            Cell.of(Words.day(horse.due())),
+            Cell.of(Words.date(horse.due())),
             Cell.of(Long.toString(horse.daysOverdue()))),
         false);
   }

@@ -17,8 +17,19 @@ final class DueTables {
     return new FigureTable(
         "due",
         List.of(
-            "horse", "owner", "place", "last", "interval_weeks", "due", "days_overdue", "state",
-            "interval_from", "week", "last_seen", "usual_work", "usual_minutes"),
+            "horse",
+            "owner",
+            "place",
+            "last",
+            "interval_weeks",
+            "due",
+            "days_overdue",
+            "state",
+            "interval_from",
+            "week",
+            "last_seen",
+            "usual_work",
+            "usual_minutes"),
         due.horses().stream().map(DueTables::dueRow).toList());
   }
 
@@ -44,8 +55,21 @@ final class DueTables {
     return new FigureTable(
         "horses",
         List.of(
-            "horse", "owner", "place", "last", "work", "shoe", "size", "shoes", "nails", "extras",
-            "notes", "due", "horse_notes", "nail", "shaping"),
+            "horse",
+            "owner",
+            "place",
+            "last",
+            "work",
+            "shoe",
+            "size",
+            "shoes",
+            "nails",
+            "extras",
+            "notes",
+            "due",
+            "horse_notes",
+            "nail",
+            "shaping"),
         cards.stream().map(DueTables::horseRow).toList());
   }
 
@@ -88,8 +112,17 @@ final class DueTables {
     return new FigureTable(
         "due-weeks",
         List.of(
-            "week", "from", "to", "horses", "places", "job_hours", "drive_hours", "hours", "basis",
-            "days_needed_at_limit", "days_over_limit"),
+            "week",
+            "from",
+            "to",
+            "horses",
+            "places",
+            "job_hours",
+            "drive_hours",
+            "hours",
+            "basis",
+            "days_needed_at_limit",
+            "days_over_limit"),
         rows);
   }
 

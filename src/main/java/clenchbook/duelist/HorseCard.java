@@ -58,8 +58,7 @@ public record HorseCard(
         counted(parts, FittedPart::size),
         rows.stream().mapToInt(Job::shoes).sum(),
         rows.stream().mapToInt(Job::nailCount).sum(),
-        joined(
-            rows.stream().flatMap(row -> row.nails().stream()).toList(), HorseCard::itemAndSize),
+        joined(rows.stream().flatMap(row -> row.nails().stream()).toList(), HorseCard::itemAndSize),
         rows.stream()
             .flatMap(row -> row.extras().stream())
             .map(extra -> itemAndSize(extra) + ": " + extra.count())

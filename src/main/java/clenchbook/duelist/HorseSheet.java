@@ -60,7 +60,7 @@ final class HorseSheet {
     return Row.of(
         horse.id().name(),
         horse.owner(),
-        Words.day(horse.last()),
+        Words.date(horse.last()),
         card.work(),
         card.shoe(),
         card.size(),
@@ -68,6 +68,6 @@ final class HorseSheet {
         Integer.toString(card.nails()),
         card.extras(),
         notes,
-        Words.day(horse.due()));
+        Words.date(horse.due()));
   }
 }

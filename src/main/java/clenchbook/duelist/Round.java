@@ -13,8 +13,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * Horses of one place that come due within a week of each other and can be done in one go, with
- * the places that could be joined to it.
+ * Horses of one place that come due within a week of each other and can be done in one go, with the
+ * places that could be joined to it.
  *
  * <p>Neighbours are places that were visited on one day with this one at least twice in the last
  * twelve months and have a round that begins within seven days of this one: the farrier's own days

@@ -19,7 +19,8 @@ import java.util.stream.Collectors;
  *
  * @param rows the rows of the last visit with the usual Work
  * @param workMinutes median minutes of work of the visits with it, to a tenth, half-up
- * @param basis measured where all those visits were, else standard; default where no minutes are known
+ * @param basis measured where all those visits were, else standard; default where no minutes are
+ *     known
  */
 public record UsualVisit(List<Job> rows, BigDecimal workMinutes, Basis basis) {
 
@@ -45,8 +46,7 @@ public record UsualVisit(List<Job> rows, BigDecimal workMinutes, Basis basis) {
     Set<String> works = works(usual);
     List<List<Job>> alike = recent.stream().filter(visit -> works(visit).equals(works)).toList();
     BigDecimal minutes = median(alike);
-    return new UsualVisit(
-        usual, minutes, minutes.signum() == 0 ? Basis.DEFAULT : basis(alike));
+    return new UsualVisit(usual, minutes, minutes.signum() == 0 ? Basis.DEFAULT : basis(alike));
   }
 
   /** Gives the names of its Works, each once. */

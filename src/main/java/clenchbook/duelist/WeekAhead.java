@@ -77,8 +77,7 @@ public record WeekAhead(
       Optional<Integer> limit) {
     BigDecimal minutes =
         visits.stream().map(v -> v.usual().workMinutes()).reduce(BigDecimal.ZERO, BigDecimal::add);
-    Basis basis =
-        visits.stream().map(v -> v.usual().basis()).reduce(Basis.MEASURED, Basis::weaker);
+    Basis basis = visits.stream().map(v -> v.usual().basis()).reduce(Basis.MEASURED, Basis::weaker);
     List<String> places = visits.stream().map(v -> v.horse().place()).distinct().toList();
     BigDecimal drive =
         places.stream()

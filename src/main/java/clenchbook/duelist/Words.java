@@ -10,6 +10,8 @@ final class Words {
 
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
 
@@ -17,6 +19,10 @@ final class Words {
 
   static String day(LocalDate day) {
     return DAY.format(day);
+  }
+
+  static String date(LocalDate day) {
+    return DATE.format(day);
   }
 
   static String month(YearMonth month) {
