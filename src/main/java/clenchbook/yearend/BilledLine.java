@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param row the visit's row
  * @param day the visit's day
  * @param what what was done, and on which horse
+ * @param part {@code goods} or {@code services} where the Work splits them, else empty
  * @param taxCode its tax code; empty for a line without tax
  * @param ratePercent the code's rate; empty without a code
  * @param net its net in the minor unit
@@ -22,6 +23,7 @@ public record BilledLine(
     int row,
     LocalDate day,
     String what,
+    String part,
     String taxCode,
     Optional<BigDecimal> ratePercent,
     BigDecimal net,

@@ -1,0 +1,102 @@
+package clenchbook.yearend;
+
+import clenchbook.money.MinorUnit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Puts the lines of a summary together; mutable while one summary is made. */
+final class SummaryBuilder {
+  private final LineScheme scheme;
+  private final MinorUnit unit;
+  private final LocalDate day;
+  private final List<SummaryLine> lines = new ArrayList<>();
+
+  SummaryBuilder(LineScheme scheme, MinorUnit unit, LocalDate day) {
+    this.scheme = scheme;
+    this.unit = unit;
+    this.day = day;
+  }
+
+  LineScheme scheme() {
+    return scheme;
+  }
+
+  /** A line made of rows; also when it has none. */
+  SummaryLine income(String code, List<LineItem> items, String basis) {
+    return add(scheme.head(code), items, basis, SummaryLine.Kind.INCOME);
+  }
+
+  /**
+   * One cost line for each line number that the items' codes lead to, in the form's order; those of nothing left out.
+   */
+  List<SummaryLine> costs(List<LineItem> items, String basis) {
+    TreeMap<String, List<LineItem>> byLine = new TreeMap<>(BY_NUMBER);
+    items.forEach(
+        item -> byLine.computeIfAbsent(scheme.head(item.code()).line(), unused -> new ArrayList<>()).add(item));
+    List<SummaryLine> added = new ArrayList<>();
+    byLine.values().forEach(ofLine -> added.add(cost(ofLine, basis)));
+    return added;
+  }
+
+  private SummaryLine cost(List<LineItem> ofLine, String basis) {
+    String code = ofLine.stream().map(LineItem::code).min(Comparator.naturalOrder()).orElseThrow();
+    return add(scheme.head(code), ofLine, basis, SummaryLine.Kind.COST);
+  }
+
+  SummaryLine beside(LineHead head, List<LineItem> items, String basis) {
+    return add(head, items, basis, SummaryLine.Kind.BESIDE);
+  }
+
+  private SummaryLine add(LineHead head, List<LineItem> items, String basis, SummaryLine.Kind kind) {
+    BigDecimal amount = unit.zero().add(LineItem.sum(items));
+    SummaryLine line = new SummaryLine(head, amount, basis, items, kind);
+    lines.add(line);
+    return line;
+  }
+
+  /** A total that adds some lines and takes others away. */
+  SummaryLine total(String code, List<SummaryLine> plus, List<SummaryLine> minus) {
+    List<LineItem> items = new ArrayList<>();
+    plus.forEach(line -> items.add(from(line, line.amount())));
+    minus.forEach(line -> items.add(from(line, line.amount().negate())));
+    return add(scheme.head(code), items, "computed", SummaryLine.Kind.TOTAL);
+  }
+
+  /** A figure made from others by a rate, with the rule in words as its one row. */
+  SummaryLine figure(LineHead head, BigDecimal amount, String how) {
+    LineItem item = new LineItem("", "tax-summary", 0, day, how, amount, unit.zero(), amount);
+    return add(head, List.of(item), "computed", SummaryLine.Kind.BESIDE);
+  }
+
+  private LineItem from(SummaryLine line, BigDecimal amount) {
+    String who = "line " + line.head().line() + ", " + line.head().name();
+    return new LineItem("", "tax-summary", 0, day, who, amount, unit.zero(), amount);
+  }
+
+  /** Every line so far. */
+  List<SummaryLine> lines() {
+    return List.copyOf(lines);
+  }
+
+  Optional<SummaryLine> find(String code) {
+    String number = scheme.head(code).line();
+    return lines.stream().filter(line -> line.head().line().equals(number)).findFirst();
+  }
+
+  /** Numbers before words, {@code 9} before {@code 10}, {@code 24a} before {@code 24b}. */
+  static final Comparator<String> BY_NUMBER =
+      Comparator.comparingInt(SummaryBuilder::number).thenComparing(Comparator.naturalOrder());
+
+  private static int number(String line) {
+    int digits = 0;
+    while (digits < line.length() && Character.isDigit(line.charAt(digits))) {
+      digits++;
+    }
+    return digits == 0 ? Integer.MAX_VALUE : Integer.parseInt(line.substring(0, digits));
+  }
+}

@@ -1,0 +1,41 @@
+package clenchbook.yearend;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * One line of the summary, with the rows that add to it to the cent.
+ *
+ * @param head its number, name and source
+ * @param amount the sum of its items
+ * @param basis what it rests on
+ * @param items the rows behind it; for a total, the lines behind it
+ * @param kind what it is
+ */
+record SummaryLine(LineHead head, BigDecimal amount, String basis, List<LineItem> items, Kind kind) {
+
+  /** What a line is. */
+  enum Kind {
+    /** Money in. */
+    INCOME,
+    /** Money out that counts. */
+    COST,
+    /** Made from other lines. */
+    TOTAL,
+    /** Shown beside the others and part of no total. */
+    BESIDE
+  }
+
+  /** Refuses an amount that its rows do not add to. */
+  SummaryLine {
+    items = items.stream().sorted(LineItem.BY_DATE).toList();
+    if (LineItem.sum(items).compareTo(amount) != 0) {
+      throw new IllegalArgumentException(head + " is not the sum of its rows: " + amount);
+    }
+  }
+
+  /** Whether it is a cost that counts. */
+  boolean isCost() {
+    return kind == Kind.COST;
+  }
+}

@@ -1,0 +1,127 @@
+package clenchbook.yearend;
+
+import clenchbook.book.TaxKind;
+import clenchbook.book.TaxRate;
+import clenchbook.money.MinorUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Everything reckoned for one period before it is laid out in the regime's lines.
+ *
+ * @param input what it was made from
+ * @param period the period
+ * @param basis the basis
+ * @param income the income
+ * @param expenses the costs
+ * @param log the mileage log
+ * @param vehicle the vehicle both ways
+ * @param assets the asset register
+ * @param reconstructed what was driven without a row in the log
+ */
+record YearFigures(
+    YearEndInput input,
+    Period period,
+    TaxBasis basis,
+    Income income,
+    Expenses expenses,
+    MileageLog log,
+    Vehicle vehicle,
+    List<DepreciatedAsset> assets,
+    List<Reconstructed> reconstructed) {
+
+  Regime regime() {
+    return input.taxYear().regime();
+  }
+
+  MinorUnit unit() {
+    return input.book().settings().minorUnit();
+  }
+
+  boolean wholeYear() {
+    return input.quarter().isEmpty();
+  }
+
+  DistanceUnit distanceUnit() {
+    return DistanceUnit.of(input.book().settings().text(clenchbook.book.Setting.DISTANCE_UNIT));
+  }
+
+  /** The kind of each tax code of the book, by code. */
+  TreeMap<String, TaxKind> taxKinds() {
+    TreeMap<String, TaxKind> kinds = new TreeMap<>();
+    for (TaxRate rate : input.book().taxRates()) {
+      kinds.put(rate.code(), rate.kind());
+    }
+    return kinds;
+  }
+
+  /** The costs of goods bought, row by row. */
+  List<LineItem> goods() {
+    return LineItem.of(Expenses.GOODS, expenses.items());
+  }
+
+  /** The costs that are neither goods, vehicle nor parking. */
+  List<LineItem> otherCosts() {
+    return expenses.items().stream()
+        .filter(item -> !item.code().equals(Expenses.GOODS) && !item.code().equals(Expenses.PARKING))
+        .toList();
+  }
+
+  /** Everything that counts on the vehicle's line: the way that counts, and parking and tolls. */
+  List<LineItem> vehicleLine() {
+    String code = PurchaseJournal.vehicleCode(regime());
+    List<LineItem> items = new java.util.ArrayList<>(LineItem.within(period, vehicle.counted()));
+    LineItem.of(Expenses.PARKING, expenses.items()).forEach(item -> items.add(item.on(code)));
+    return items;
+  }
+
+  /** The depreciation of the year that counts: a vehicle's only where its actual cost counts. */
+  List<LineItem> depreciation() {
+    if (regime() != Regime.US || !wholeYear()) {
+      return List.of();
+    }
+    return assets.stream()
+        .filter(asset -> asset.thisYear().signum() != 0)
+        .filter(asset -> !asset.vehicle() || !vehicle.byMileage())
+        .map(this::depreciationItem)
+        .toList();
+  }
+
+  /** One asset's depreciation as a row. */
+  LineItem depreciationItem(DepreciatedAsset asset) {
+    return new LineItem(
+        "depreciation",
+        asset.asset().source().sheet(),
+        asset.asset().source().row(),
+        input.taxYear().last(),
+        asset.asset().name(),
+        asset.thisYear(),
+        unit().zero(),
+        asset.thisYear());
+  }
+
+  /** The sales of the period for value-added tax, by the date of the bill. */
+  List<LineItem> sales() {
+    return input.billed().stream()
+        .flatMap(bill -> bill.lines().stream().map(line -> sale(bill, line)))
+        .toList();
+  }
+
+  private static LineItem sale(Billed bill, BilledLine line) {
+    return new LineItem(
+        line.taxCode(),
+        line.sheet(),
+        line.row(),
+        bill.date(),
+        bill.owner(),
+        line.net(),
+        line.tax(),
+        line.net().add(line.tax()));
+  }
+
+  /** What the book says of the tax code. */
+  Optional<TaxRate> taxRate(String code) {
+    return input.book().taxRates().stream().filter(rate -> rate.code().equals(code)).findFirst();
+  }
+}
