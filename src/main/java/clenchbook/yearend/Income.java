@@ -24,8 +24,8 @@ record Income(
     BigDecimal writtenOff,
     List<Receipt> receipts) {
 
-  static Income of(YearEndInput input, Period period, TaxBasis basis, LineScheme lines) {
-    return new Reckoning(input, period, basis, lines).income();
+  static Income of(YearEndInput input, List<Billed> billed, Period period, TaxBasis basis, LineScheme lines) {
+    return new Reckoning(input, billed, period, basis, lines).income();
   }
 
   /** The code of the regime's line for work done. */
@@ -36,6 +36,7 @@ record Income(
   /** One calculation; mutable while it runs. */
   private static final class Reckoning {
     private final YearEndInput input;
+    private final List<Billed> billed;
     private final Period period;
     private final TaxBasis basis;
     private final LineScheme lines;
@@ -45,8 +46,9 @@ record Income(
     private final TreeMap<String, List<LineItem>> parts = new TreeMap<>();
     private final List<JournalEntry> journal = new ArrayList<>();
 
-    Reckoning(YearEndInput input, Period period, TaxBasis basis, LineScheme lines) {
+    Reckoning(YearEndInput input, List<Billed> billed, Period period, TaxBasis basis, LineScheme lines) {
       this.input = input;
+      this.billed = billed;
       this.period = period;
       this.basis = basis;
       this.lines = lines;
@@ -56,12 +58,12 @@ record Income(
 
     Income income() {
       List<Receipt> all = Receipt.all(input);
-      ReceiptTax taxes = ReceiptTax.of(all, input.billed(), unit);
+      ReceiptTax taxes = ReceiptTax.of(all, billed, unit);
       List<Receipt> received =
           all.stream().filter(receipt -> period.holds(receipt.date())).toList();
       received.forEach(receipt -> receive(receipt, taxes));
       if (!basis.cashIncome()) {
-        input.billed().stream().filter(bill -> period.holds(bill.date())).forEach(this::bill);
+        billed.stream().filter(bill -> bill.isIncome() && period.holds(bill.date())).forEach(this::bill);
       }
       BigDecimal writtenOff =
           received.stream()
@@ -163,9 +165,9 @@ record Income(
                 line.net().add(line.tax()));
         add(item, partOf(bill));
       }
-      String name = bill.fromVisits() ? "Visit on no invoice" : "Invoice " + bill.number();
+      String name = bill.isOfRegister() ? "Invoice " + bill.number() : "Visit before the register";
       BilledLine first = bill.lines().get(0);
-      boolean visit = bill.fromVisits();
+      boolean visit = !bill.isOfRegister();
       journal.add(
           JournalEntry.of(
               bill.date(),
@@ -178,10 +180,11 @@ record Income(
     }
 
     private static String partOf(Billed bill) {
-      if (bill.fromVisits()) {
-        return "from visits that no invoice bears";
-      }
-      return bill.gross().signum() < 0 ? "credit notes" : "invoices";
+      return switch (bill.standing()) {
+        case INVOICE -> "invoices";
+        case CREDIT_NOTE -> "credit notes";
+        case BEFORE_REGISTER, ON_NO_INVOICE -> "from visits before the register";
+      };
     }
 
     private void add(LineItem item, String part) {

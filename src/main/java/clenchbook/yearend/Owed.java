@@ -1,23 +1,40 @@
 package clenchbook.yearend;
 
+import clenchbook.billing.Account;
+import clenchbook.billing.Accounts;
+import clenchbook.billing.BilledDocument;
+import clenchbook.billing.BillingDecision;
+import clenchbook.book.Setting;
+import clenchbook.job.Jobs;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * What the register says owners owe, to tie the year's money to.
+ * What the register says owners owe at both ends of a period, to tie the period's money to.
  *
- * @param openingDate the day from which the register keeps balances; empty without a register
- * @param openingBalances the opening balances taken up on that day
- * @param before owed on the evening before the period
- * @param after owed on the evening of its last day
+ * @param openingDate the day from which the register keeps balances; payments before it do not count there
+ * @param before owed on the evening before the first day, opening balances included
+ * @param after owed on the evening of the last day
  */
-public record Owed(
-    Optional<LocalDate> openingDate,
-    BigDecimal openingBalances,
-    BigDecimal before,
-    BigDecimal after) {
-  /** No register. */
-  public static final Owed NONE =
-      new Owed(Optional.empty(), BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
+record Owed(LocalDate openingDate, BigDecimal before, BigDecimal after) {
+
+  /** Empty without a register. */
+  static Optional<Owed> of(Jobs jobs, List<BilledDocument> register, Period period) {
+    return BilledBook.begins(register)
+        .map(begins -> jobs.index().book().settings().findDate(Setting.OPENING_DATE).orElse(begins))
+        .map(opening -> of(jobs, register, period, opening));
+  }
+
+  private static Owed of(Jobs jobs, List<BilledDocument> register, Period period, LocalDate opening) {
+    BillingDecision state =
+        new BillingDecision(List.of(), register, List.of(), List.of(), List.of(), opening);
+    List<Account> accounts = Accounts.of(jobs, state, period.first(), period.last());
+    return new Owed(opening, sum(accounts.stream().map(Account::broughtForward).toList()), sum(accounts.stream().map(Account::balance).toList()));
+  }
+
+  private static BigDecimal sum(List<BigDecimal> amounts) {
+    return amounts.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
 }

@@ -4,6 +4,7 @@ import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.SourceRow;
 import clenchbook.job.Job;
+import clenchbook.job.Jobs;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -36,17 +37,17 @@ record Receipt(
 
   /** Every receipt of the book, whatever the year, oldest first. */
   static List<Receipt> all(YearEndInput input) {
-    Stream<Receipt> typed = input.book().payments().stream().map(Receipt::of);
+    Stream<Receipt> typed = input.book().payments().stream().map(payment -> of(payment, input.jobs()));
     Stream<Receipt> truck =
         input.jobs().all().stream().flatMap(job -> Receipt.atTruck(job).stream());
     return Stream.concat(typed, truck).sorted(ORDER).toList();
   }
 
-  private static Receipt of(Payment payment) {
+  private static Receipt of(Payment payment, Jobs jobs) {
     return new Receipt(
         payment.source(),
         payment.date(),
-        payment.owner(),
+        jobs.index().ownerName(payment.owner()),
         payment.kind(),
         payment.amount(),
         payment.invoice(),

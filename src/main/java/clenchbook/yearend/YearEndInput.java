@@ -1,5 +1,6 @@
 package clenchbook.yearend;
 
+import clenchbook.billing.BilledDocument;
 import clenchbook.book.Book;
 import clenchbook.job.Jobs;
 import clenchbook.rates.RateTables;
@@ -9,28 +10,28 @@ import java.util.Optional;
 /**
  * Everything a year's end is made from, frozen.
  *
- * @param book the farrier's book
- * @param jobs its visits, resolved
+ * @param jobs the book's visits, resolved
+ * @param register every document of the register, of any date; empty without a register
  * @param taxYear the tax year
  * @param quarter only this quarter of it, 1 to 4; empty for the whole year
  * @param rates the rate tables with any overlay
- * @param billed every invoice and credit note that is not void, of any date, and every visit that
- *     no invoice bears
- * @param stock the stock's cost at both ends of the period
- * @param owed the register's balances at both ends of the period
+ * @param stock the stock's cost at both ends of the period; counts on the invoiced basis only
  */
 public record YearEndInput(
-    Book book,
     Jobs jobs,
+    List<BilledDocument> register,
     TaxYear taxYear,
     Optional<Integer> quarter,
     RateTables rates,
-    List<Billed> billed,
-    StockValue stock,
-    Owed owed) {
-  /** Sorts what was billed, oldest first. */
+    StockValue stock) {
+  /** Copies its list. */
   public YearEndInput {
-    billed = billed.stream().sorted(Billed.OLDEST_FIRST).toList();
+    register = List.copyOf(register);
+  }
+
+  /** The farrier's book. */
+  public Book book() {
+    return jobs.index().book();
   }
 
   /** The quarter, or the whole year. */

@@ -11,6 +11,7 @@ import java.util.TreeMap;
  * Everything reckoned for one period before it is laid out in the regime's lines.
  *
  * @param input what it was made from
+ * @param billed everything billed, of any date
  * @param period the period
  * @param basis the basis
  * @param income the income
@@ -22,6 +23,7 @@ import java.util.TreeMap;
  */
 record YearFigures(
     YearEndInput input,
+    List<Billed> billed,
     Period period,
     TaxBasis basis,
     Income income,
@@ -103,7 +105,8 @@ record YearFigures(
 
   /** The sales of the period for value-added tax, by the date of the bill. */
   List<LineItem> sales() {
-    return input.billed().stream()
+    return billed.stream()
+        .filter(Billed::isIncome)
         .flatMap(bill -> bill.lines().stream().map(line -> sale(bill, line)))
         .toList();
   }

@@ -1,0 +1,33 @@
+package clenchbook.yearend;
+
+import clenchbook.report.FigureTable;
+import clenchbook.report.Report;
+import java.util.List;
+
+/**
+ * Everything the year's end says.
+ *
+ * @param period the days it covers
+ * @param report the tax summary as pages
+ * @param mileageLog the table {@code mileage-log}: the rows of Trips only
+ * @param figures the tables of the folder {@code figures}
+ * @param accountant the tables of the folder {@code accountant}
+ * @param errors figures that could not be made for want of a rate, each naming its table
+ * @param notes what the farrier should look at
+ */
+public record YearEndFindings(
+    Period period,
+    Report report,
+    FigureTable mileageLog,
+    List<FigureTable> figures,
+    List<FigureTable> accountant,
+    List<String> errors,
+    List<String> notes) {
+  /** Copies its lists. */
+  public YearEndFindings {
+    figures = List.copyOf(figures);
+    accountant = List.copyOf(accountant);
+    errors = List.copyOf(errors);
+    notes = List.copyOf(notes);
+  }
+}
