@@ -1,0 +1,36 @@
+package clenchbook.yearend;
+
+import clenchbook.book.Book;
+import clenchbook.book.Purchase;
+import clenchbook.money.MinorUnit;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Purchases as value-added tax sees them: by their date, private ones left out, tax where it comes back. */
+final class VatPurchases {
+  private VatPurchases() {}
+
+  static List<LineItem> of(Book book) {
+    MinorUnit unit = book.settings().minorUnit();
+    boolean recovered = book.settings().inputTaxRecovered();
+    return book.purchases().stream()
+        .filter(purchase -> !purchase.category().equalsIgnoreCase("private"))
+        .map(purchase -> item(purchase, unit, recovered))
+        .toList();
+  }
+
+  private static LineItem item(Purchase purchase, MinorUnit unit, boolean recovered) {
+    BigDecimal gross = unit.round(purchase.grossAmount());
+    BigDecimal net = unit.round(purchase.netAmount());
+    BigDecimal tax = recovered ? gross.subtract(net) : unit.zero();
+    return new LineItem(
+        "purchases",
+        purchase.source().sheet(),
+        purchase.source().row(),
+        purchase.date(),
+        purchase.supplier(),
+        net,
+        tax,
+        gross);
+  }
+}
