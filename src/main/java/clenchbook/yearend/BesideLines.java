@@ -3,7 +3,10 @@ package clenchbook.yearend;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the summary shows beside its lines: the parts of the income, the vehicle both ways, and what does not count. */
+/**
+ * What the summary shows beside its lines: the parts of the income, the vehicle both ways, and what
+ * does not count.
+ */
 final class BesideLines {
   private BesideLines() {}
 
@@ -20,7 +23,9 @@ final class BesideLines {
     figures
         .income()
         .parts()
-        .forEach((part, items) -> lines.beside(named(head, part, "of which " + part), items, figures.basis().word()));
+        .forEach(
+            (part, items) ->
+                lines.beside(named(head, part, "of which " + part), items, figures.basis().word()));
   }
 
   private static void vehicle(YearFigures figures, SummaryBuilder lines) {
@@ -50,7 +55,8 @@ final class BesideLines {
         .forEach(
             code ->
                 lines.beside(
-                    new LineHead("not counted: " + code, "Not counted: " + code, "categories of the regime"),
+                    new LineHead(
+                        "not counted: " + code, "Not counted: " + code, "categories of the regime"),
                     LineItem.of(code, figures.expenses().left()),
                     figures.basis().costWord()));
   }

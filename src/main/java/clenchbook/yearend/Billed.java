@@ -6,7 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Something billed to one owner: an invoice or credit note of the register, or a visit that no invoice bears.
+ * Something billed to one owner: an invoice or credit note of the register, or a visit that no
+ * invoice bears.
  *
  * @param standing what it is
  * @param number the invoice's number; empty for a visit that no invoice bears
@@ -14,7 +15,8 @@ import java.util.List;
  * @param owner who is billed
  * @param lines what it bears, at least one; amounts of a credit note are negative
  */
-record Billed(Standing standing, String number, LocalDate date, String owner, List<BilledLine> lines) {
+record Billed(
+    Standing standing, String number, LocalDate date, String owner, List<BilledLine> lines) {
   static final Comparator<Billed> OLDEST_FIRST =
       Comparator.comparing(Billed::date).thenComparing(Billed::number).thenComparing(Billed::owner);
 
@@ -39,7 +41,9 @@ record Billed(Standing standing, String number, LocalDate date, String owner, Li
     return standing == Standing.INVOICE || standing == Standing.CREDIT_NOTE;
   }
 
-  /** Whether it counts as invoiced income: everything but a visit that still waits for its invoice. */
+  /**
+   * Whether it counts as invoiced income: everything but a visit that still waits for its invoice.
+   */
   boolean isIncome() {
     return standing != Standing.ON_NO_INVOICE;
   }

@@ -24,8 +24,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Everything that was billed, whatever the year: the register's documents that are not void, and each visit that none
- * of them bears, net of credits.
+ * Everything that was billed, whatever the year: the register's documents that are not void, and
+ * each visit that none of them bears, net of credits.
  */
 final class BilledBook {
   private final Jobs jobs;
@@ -102,7 +102,8 @@ final class BilledBook {
     return spread(document.taxes(), taxes, nets);
   }
 
-  private List<BigDecimal> spread(List<TaxTotal> totals, List<LineTax> taxes, List<BigDecimal> nets) {
+  private List<BigDecimal> spread(
+      List<TaxTotal> totals, List<LineTax> taxes, List<BigDecimal> nets) {
     List<BigDecimal> parts = new ArrayList<>(nets.stream().map(net -> unit.zero()).toList());
     for (TaxTotal total : totals) {
       List<Integer> turns = new ArrayList<>();
@@ -112,7 +113,8 @@ final class BilledBook {
         }
       }
       List<BigDecimal> split =
-          LargestRemainder.split(total.tax(), turns.stream().map(turn -> nets.get(turn).abs()).toList(), unit);
+          LargestRemainder.split(
+              total.tax(), turns.stream().map(turn -> nets.get(turn).abs()).toList(), unit);
       for (int i = 0; i < split.size(); i++) {
         parts.set(turns.get(i), split.get(i));
       }
@@ -142,13 +144,20 @@ final class BilledBook {
 
   private List<Billed> visit(Job job, Optional<LocalDate> begins) {
     boolean waits = begins.filter(first -> !job.date().isBefore(first)).isPresent();
-    Billed.Standing standing = waits ? Billed.Standing.ON_NO_INVOICE : Billed.Standing.BEFORE_REGISTER;
+    Billed.Standing standing =
+        waits ? Billed.Standing.ON_NO_INVOICE : Billed.Standing.BEFORE_REGISTER;
     Map<String, List<ChargeLine>> byPayer = new LinkedHashMap<>();
     charges
         .lines(job)
-        .forEach(line -> byPayer.computeIfAbsent(line.payer().name(), unused -> new ArrayList<>()).add(line));
+        .forEach(
+            line ->
+                byPayer
+                    .computeIfAbsent(line.payer().name(), unused -> new ArrayList<>())
+                    .add(line));
     List<Billed> bills = new ArrayList<>();
-    byPayer.forEach((payer, lines) -> bills.add(new Billed(standing, "", job.date(), payer, lines(job, lines))));
+    byPayer.forEach(
+        (payer, lines) ->
+            bills.add(new Billed(standing, "", job.date(), payer, lines(job, lines))));
     return bills.stream().filter(bill -> bill.gross().signum() != 0).toList();
   }
 

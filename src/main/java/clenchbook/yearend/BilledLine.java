@@ -13,7 +13,8 @@ import java.time.LocalDate;
  * @param taxCode its tax code; empty for a line without tax
  * @param ratePercent the code's rate; zero without a code
  * @param net its net in the minor unit
- * @param tax its part of the bill's tax, split by largest remainder so that the parts add to the whole
+ * @param tax its part of the bill's tax, split by largest remainder so that the parts add to the
+ *     whole
  */
 record BilledLine(
     String sheet,

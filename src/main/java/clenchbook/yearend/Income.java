@@ -24,7 +24,8 @@ record Income(
     BigDecimal writtenOff,
     List<Receipt> receipts) {
 
-  static Income of(YearEndInput input, List<Billed> billed, Period period, TaxBasis basis, LineScheme lines) {
+  static Income of(
+      YearEndInput input, List<Billed> billed, Period period, TaxBasis basis, LineScheme lines) {
     return new Reckoning(input, billed, period, basis, lines).income();
   }
 
@@ -46,7 +47,8 @@ record Income(
     private final TreeMap<String, List<LineItem>> parts = new TreeMap<>();
     private final List<JournalEntry> journal = new ArrayList<>();
 
-    Reckoning(YearEndInput input, List<Billed> billed, Period period, TaxBasis basis, LineScheme lines) {
+    Reckoning(
+        YearEndInput input, List<Billed> billed, Period period, TaxBasis basis, LineScheme lines) {
       this.input = input;
       this.billed = billed;
       this.period = period;
@@ -63,7 +65,9 @@ record Income(
           all.stream().filter(receipt -> period.holds(receipt.date())).toList();
       received.forEach(receipt -> receive(receipt, taxes));
       if (!basis.cashIncome()) {
-        billed.stream().filter(bill -> bill.isIncome() && period.holds(bill.date())).forEach(this::bill);
+        billed.stream()
+            .filter(bill -> bill.isIncome() && period.holds(bill.date()))
+            .forEach(this::bill);
       }
       BigDecimal writtenOff =
           received.stream()

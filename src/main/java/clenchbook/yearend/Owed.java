@@ -14,7 +14,8 @@ import java.util.Optional;
 /**
  * What the register says owners owe at both ends of a period, to tie the period's money to.
  *
- * @param openingDate the day from which the register keeps balances; payments before it do not count there
+ * @param openingDate the day from which the register keeps balances; payments before it do not
+ *     count there
  * @param before owed on the evening before the first day, opening balances included
  * @param after owed on the evening of the last day
  */
@@ -27,11 +28,15 @@ record Owed(LocalDate openingDate, BigDecimal before, BigDecimal after) {
         .map(opening -> of(jobs, register, period, opening));
   }
 
-  private static Owed of(Jobs jobs, List<BilledDocument> register, Period period, LocalDate opening) {
+  private static Owed of(
+      Jobs jobs, List<BilledDocument> register, Period period, LocalDate opening) {
     BillingDecision state =
         new BillingDecision(List.of(), register, List.of(), List.of(), List.of(), opening);
     List<Account> accounts = Accounts.of(jobs, state, period.first(), period.last());
-    return new Owed(opening, sum(accounts.stream().map(Account::broughtForward).toList()), sum(accounts.stream().map(Account::balance).toList()));
+    return new Owed(
+        opening,
+        sum(accounts.stream().map(Account::broughtForward).toList()),
+        sum(accounts.stream().map(Account::balance).toList()));
   }
 
   private static BigDecimal sum(List<BigDecimal> amounts) {

@@ -38,7 +38,8 @@ final class PlainSummary {
     if (!figures.basis().cashCost()) {
       StockValue stock = figures.input().stock();
       goods.add(change(code, "stock at the beginning", figures.unit().round(stock.opening())));
-      goods.add(change(code, "less stock at the end", figures.unit().round(stock.closing()).negate()));
+      goods.add(
+          change(code, "less stock at the end", figures.unit().round(stock.closing()).negate()));
     }
     return goods.stream().filter(item -> item.net().signum() != 0).toList();
   }

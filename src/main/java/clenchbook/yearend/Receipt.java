@@ -37,7 +37,8 @@ record Receipt(
 
   /** Every receipt of the book, whatever the year, oldest first. */
   static List<Receipt> all(YearEndInput input) {
-    Stream<Receipt> typed = input.book().payments().stream().map(payment -> of(payment, input.jobs()));
+    Stream<Receipt> typed =
+        input.book().payments().stream().map(payment -> of(payment, input.jobs()));
     Stream<Receipt> truck =
         input.jobs().all().stream().flatMap(job -> Receipt.atTruck(job).stream());
     return Stream.concat(typed, truck).sorted(ORDER).toList();

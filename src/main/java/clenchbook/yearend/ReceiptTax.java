@@ -19,6 +19,7 @@ final class ReceiptTax {
   private final Map<String, List<OpenBill>> open = new HashMap<>();
   private final Map<Receipt, BigDecimal> taxes = new HashMap<>();
   private final Map<Receipt, BigDecimal> unmatched = new HashMap<>();
+  private final Map<String, BigDecimal> paidTooMuch = new HashMap<>();
 
   private ReceiptTax(MinorUnit unit) {
     this.unit = unit;
@@ -76,10 +77,15 @@ final class ReceiptTax {
     }
     taxes.put(receipt, tax);
     unmatched.put(receipt, left);
+    paidTooMuch.merge(Names.key(receipt.owner()), left, BigDecimal::add);
   }
 
+  /** Money given back is first what was paid too much, then what paid the latest bills. */
   private void giveBack(Receipt receipt, BigDecimal amount) {
-    BigDecimal left = amount;
+    BigDecimal spare =
+        paidTooMuch.getOrDefault(Names.key(receipt.owner()), BigDecimal.ZERO).min(amount);
+    paidTooMuch.merge(Names.key(receipt.owner()), spare.negate(), BigDecimal::add);
+    BigDecimal left = amount.subtract(spare);
     BigDecimal tax = unit.zero();
     List<OpenBill> bills = bills(receipt.owner());
     for (int i = bills.size() - 1; i >= 0; i--) {
@@ -88,7 +94,7 @@ final class ReceiptTax {
       left = left.subtract(returned);
     }
     taxes.put(receipt, tax);
-    unmatched.put(receipt, left.negate());
+    unmatched.put(receipt, left.add(spare).negate());
   }
 
   private List<OpenBill> inTurn(Receipt receipt) {

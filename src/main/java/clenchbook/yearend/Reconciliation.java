@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Ties the summary's income to the register and the book, step by step, each part ending in what is left over: nothing,
- * or amounts that are listed by row.
+ * Ties the summary's income to the register and the book, step by step, each part ending in what is
+ * left over: nothing, or amounts that are listed by row.
  *
  * @param steps the steps, in order
  * @param left what is left over, by row; empty where every part ends in nothing
@@ -74,13 +74,17 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       step(part, "invoices that differ from the book (by row below)", differing(rows, true));
       step(part, "cents of rounding between invoices and visits", differing(rows, false));
       step(part, "invoiced in another period, and the reverse", sum(rows, RowSum::moved));
-      step(part, "less invoiced in the period, and visits before the register", invoiced(Billed::net).negate());
+      step(
+          part,
+          "less invoiced in the period, and visits before the register",
+          invoiced(Billed::net).negate());
       result(part, steps.stream().map(Step::amount).reduce(unit.zero(), BigDecimal::add));
     }
 
     private void add(TreeMap<String, RowSum> rows, Billed bill, BilledLine line) {
       RowSum row =
-          rows.computeIfAbsent(BookNets.key(line.sheet(), line.row()), unused -> new RowSum(line, bill.owner()));
+          rows.computeIfAbsent(
+              BookNets.key(line.sheet(), line.row()), unused -> new RowSum(line, bill.owner()));
       row.add(bill, line, period);
     }
 
@@ -94,14 +98,18 @@ record Reconciliation(List<Step> steps, List<Left> left) {
     private BigDecimal differing(TreeMap<String, RowSum> rows, boolean more) {
       BigDecimal cent = BigDecimal.ONE.movePointLeft(unit.digits());
       List<RowSum> found =
-          rows.values().stream().filter(row -> row.difference.abs().compareTo(cent) > 0 == more).toList();
+          rows.values().stream()
+              .filter(row -> row.difference.abs().compareTo(cent) > 0 == more)
+              .toList();
       if (more) {
-        found.forEach(row -> left.add(row.left("the invoice differs from the book", row.difference)));
+        found.forEach(
+            row -> left.add(row.left("the invoice differs from the book", row.difference)));
       }
       return found.stream().map(row -> row.difference).reduce(unit.zero(), BigDecimal::add);
     }
 
-    private BigDecimal sum(TreeMap<String, RowSum> rows, java.util.function.Function<RowSum, BigDecimal> part) {
+    private BigDecimal sum(
+        TreeMap<String, RowSum> rows, java.util.function.Function<RowSum, BigDecimal> part) {
       return rows.values().stream().map(part).reduce(unit.zero(), BigDecimal::add);
     }
 
@@ -120,15 +128,26 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       step(part, "invoices of the period", register(Billed.Standing.INVOICE));
       step(part, "credit notes of the period", register(Billed.Standing.CREDIT_NOTE));
       step(part, "less owed by owners on " + period.last(), owed.after().negate());
-      step(part, "less written off", received(owed.openingDate(), PaymentKind.WRITTEN_OFF).negate());
-      step(part, "less payments in the book", received(owed.openingDate(), PaymentKind.PAYMENT).negate());
-      step(part, "less deposits in the book", received(owed.openingDate(), PaymentKind.DEPOSIT).negate());
+      step(
+          part, "less written off", received(owed.openingDate(), PaymentKind.WRITTEN_OFF).negate());
+      step(
+          part,
+          "less payments in the book",
+          received(owed.openingDate(), PaymentKind.PAYMENT).negate());
+      step(
+          part,
+          "less deposits in the book",
+          received(owed.openingDate(), PaymentKind.DEPOSIT).negate());
       step(part, "refunds in the book", received(owed.openingDate(), PaymentKind.REFUND).negate());
       BigDecimal rest =
-          steps.subList(from, steps.size()).stream().map(Step::amount).reduce(unit.zero(), BigDecimal::add);
+          steps.subList(from, steps.size()).stream()
+              .map(Step::amount)
+              .reduce(unit.zero(), BigDecimal::add);
       result(part, rest);
       if (rest.signum() != 0) {
-        left.add(new Left("register", 0, period.last(), "", "register and book tell different money", rest));
+        left.add(
+            new Left(
+                "register", 0, period.last(), "", "register and book tell different money", rest));
       }
     }
 
@@ -152,15 +171,25 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       String part = cash ? "from the money to the income" : "from the invoices to the income";
       int from = steps.size();
       if (cash) {
-        step(part, "payments, deposits and refunds of the period in the book", money(receipt -> receipt.kind() != PaymentKind.TIP));
+        step(
+            part,
+            "payments, deposits and refunds of the period in the book",
+            money(receipt -> receipt.kind() != PaymentKind.TIP));
         step(part, "tips", money(receipt -> receipt.kind() == PaymentKind.TIP));
         step(part, "less the tax within them", tax().negate());
       } else {
-        step(part, "invoices and credit notes of the period, and visits before the register, without tax", invoiced(Billed::net));
+        step(
+            part,
+            "invoices and credit notes of the period, and visits before the register, without tax",
+            invoiced(Billed::net));
         step(part, "tips", money(receipt -> receipt.kind() == PaymentKind.TIP));
       }
       step(part, "less the income on the summary's lines", summary().negate());
-      result(part, steps.subList(from, steps.size()).stream().map(Step::amount).reduce(unit.zero(), BigDecimal::add));
+      result(
+          part,
+          steps.subList(from, steps.size()).stream()
+              .map(Step::amount)
+              .reduce(unit.zero(), BigDecimal::add));
     }
 
     private BigDecimal money(java.util.function.Predicate<Receipt> which) {
@@ -222,7 +251,10 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       }
     }
 
-    /** Sets the difference to the book for a visit of the period: billed and waiting less what the book has now. */
+    /**
+     * Sets the difference to the book for a visit of the period: billed and waiting less what the
+     * book has now.
+     */
     void compare(BookNets book, Period period) {
       inPeriod = isOf(period);
       if (inPeriod) {

@@ -32,12 +32,16 @@ final class SummaryBuilder {
   }
 
   /**
-   * One cost line for each line number that the items' codes lead to, in the form's order; those of nothing left out.
+   * One cost line for each line number that the items' codes lead to, in the form's order; those of
+   * nothing left out.
    */
   List<SummaryLine> costs(List<LineItem> items, String basis) {
     TreeMap<String, List<LineItem>> byLine = new TreeMap<>(BY_NUMBER);
     items.forEach(
-        item -> byLine.computeIfAbsent(scheme.head(item.code()).line(), unused -> new ArrayList<>()).add(item));
+        item ->
+            byLine
+                .computeIfAbsent(scheme.head(item.code()).line(), unused -> new ArrayList<>())
+                .add(item));
     List<SummaryLine> added = new ArrayList<>();
     byLine.values().forEach(ofLine -> added.add(cost(ofLine, basis)));
     return added;
@@ -52,7 +56,8 @@ final class SummaryBuilder {
     return add(head, items, basis, SummaryLine.Kind.BESIDE);
   }
 
-  private SummaryLine add(LineHead head, List<LineItem> items, String basis, SummaryLine.Kind kind) {
+  private SummaryLine add(
+      LineHead head, List<LineItem> items, String basis, SummaryLine.Kind kind) {
     BigDecimal amount = unit.zero().add(LineItem.sum(items));
     SummaryLine line = new SummaryLine(head, amount, basis, items, kind);
     lines.add(line);

@@ -12,7 +12,8 @@ import java.util.List;
  * @param items the rows behind it; for a total, the lines behind it
  * @param kind what it is
  */
-record SummaryLine(LineHead head, BigDecimal amount, String basis, List<LineItem> items, Kind kind) {
+record SummaryLine(
+    LineHead head, BigDecimal amount, String basis, List<LineItem> items, Kind kind) {
 
   /** What a line is. */
   enum Kind {

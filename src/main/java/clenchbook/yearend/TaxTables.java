@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** Tax on sales by rate and period, VAT boxes, turnover against the threshold, due days and the figures by quarter. */
+/**
+ * Tax on sales by rate and period, VAT boxes, turnover against the threshold, due days and the
+ * figures by quarter.
+ */
 final class TaxTables {
   private final YearFigures figures;
   private final RateLookup rates;
@@ -41,7 +44,10 @@ final class TaxTables {
     return tables.stream().filter(table -> !table.rows().isEmpty()).toList();
   }
 
-  /** Sales by quarter of the year, tax code and rate, goods and services apart, by the date of the bill. */
+  /**
+   * Sales by quarter of the year, tax code and rate, goods and services apart, by the date of the
+   * bill.
+   */
   FigureTable salesTax() {
     TreeMap<String, Sum> sums = new TreeMap<>();
     for (Billed bill : figures.billed()) {
@@ -56,10 +62,13 @@ final class TaxTables {
 
   private void add(TreeMap<String, Sum> sums, LocalDate date, BilledLine line) {
     String quarter = figures.input().taxYear().label() + " Q" + quarterOf(date);
-    String rate = line.taxCode().isEmpty() ? "" : line.ratePercent().stripTrailingZeros().toPlainString();
+    String rate =
+        line.taxCode().isEmpty() ? "" : line.ratePercent().stripTrailingZeros().toPlainString();
     String part = line.part().isEmpty() ? "goods and services" : line.part();
     String key = String.join("\n", quarter, line.taxCode(), rate, part);
-    sums.computeIfAbsent(key, unused -> new Sum(List.of(quarter, line.taxCode(), rate, part), figures.unit().zero()))
+    sums.computeIfAbsent(
+            key,
+            unused -> new Sum(List.of(quarter, line.taxCode(), rate, part), figures.unit().zero()))
         .add(line);
   }
 
@@ -97,7 +106,9 @@ final class TaxTables {
     }
   }
 
-  /** Each line of rows by quarter; in the United Kingdom cumulative, as the quarterly updates are. */
+  /**
+   * Each line of rows by quarter; in the United Kingdom cumulative, as the quarterly updates are.
+   */
   FigureTable quarters(List<SummaryLine> summary) {
     boolean cumulative = figures.regime() == Regime.UK;
     TaxYear year = figures.input().taxYear();
@@ -114,7 +125,8 @@ final class TaxTables {
         rows);
   }
 
-  private void addQuarter(List<List<String>> rows, int quarter, Period period, List<SummaryLine> summary) {
+  private void addQuarter(
+      List<List<String>> rows, int quarter, Period period, List<SummaryLine> summary) {
     String due = figures.regime() == Regime.UK ? updateDue(quarter) : "";
     for (SummaryLine line : summary) {
       if (line.kind() == SummaryLine.Kind.TOTAL || line.kind() == SummaryLine.Kind.BESIDE) {
@@ -142,17 +154,21 @@ final class TaxTables {
         .orElse("");
   }
 
-  /** The four instalments with an equal part of the self-employment tax; income tax is not in it. */
+  /**
+   * The four instalments with an equal part of the self-employment tax; income tax is not in it.
+   */
   FigureTable instalments(List<SummaryLine> summary) {
     TaxYear year = figures.input().taxYear();
-    Optional<BigDecimal> tax = summary.stream()
-        .filter(line -> line.head().line().equals("SE 12"))
-        .map(SummaryLine::amount)
-        .findFirst();
+    Optional<BigDecimal> tax =
+        summary.stream()
+            .filter(line -> line.head().line().equals("SE 12"))
+            .map(SummaryLine::amount)
+            .findFirst();
     List<Instalment> found = Instalment.of(year.year(), rates);
-    List<BigDecimal> parts = tax.isEmpty() || found.isEmpty()
-        ? List.of()
-        : LargestRemainder.splitEqually(tax.get(), found.size(), figures.unit());
+    List<BigDecimal> parts =
+        tax.isEmpty() || found.isEmpty()
+            ? List.of()
+            : LargestRemainder.splitEqually(tax.get(), found.size(), figures.unit());
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
       Instalment instalment = found.get(i);
@@ -164,7 +180,9 @@ final class TaxTables {
               parts.isEmpty() ? "" : parts.get(i).toPlainString()));
     }
     return new FigureTable(
-        "instalments", List.of("instalment", "period_ends", "due", "part_of_self_employment_tax"), rows);
+        "instalments",
+        List.of("instalment", "period_ends", "due", "part_of_self_employment_tax"),
+        rows);
   }
 
   private FigureTable allowances(String table) {
@@ -210,28 +228,54 @@ final class TaxTables {
     add(rows, vat, "standard", "3", "Total VAT due", vat.salesTax());
     add(rows, vat, "standard", "4", "VAT reclaimed on purchases", vat.purchaseTax());
     add(rows, vat, "standard", "5", "Net VAT to pay (below zero: to reclaim)", vat.payable());
-    add(rows, vat, "standard", "6", "Sales without VAT, whole pounds", VatPeriod.wholePounds(vat.sales()));
-    add(rows, vat, "standard", "7", "Purchases without VAT, whole pounds", VatPeriod.wholePounds(vat.purchases()));
+    add(
+        rows,
+        vat,
+        "standard",
+        "6",
+        "Sales without VAT, whole pounds",
+        VatPeriod.wholePounds(vat.sales()));
+    add(
+        rows,
+        vat,
+        "standard",
+        "7",
+        "Purchases without VAT, whole pounds",
+        VatPeriod.wholePounds(vat.purchases()));
     add(rows, vat, "standard", "8", "Supplies to the European Union", BigDecimal.ZERO);
     add(rows, vat, "standard", "9", "Acquisitions from the European Union", BigDecimal.ZERO);
     for (String code : List.of("other activity", "limited cost")) {
-      rates.find("uk/flat-rate", code, vat.period().last()).ifPresent(rate -> addFlat(rows, vat, rate));
+      rates
+          .find("uk/flat-rate", code, vat.period().last())
+          .ifPresent(rate -> addFlat(rows, vat, rate));
     }
   }
 
   private void addFlat(List<List<String>> rows, VatPeriod vat, Rate rate) {
-    String scheme = "flat rate " + rate.value() + " % (" + rate.name().toLowerCase(java.util.Locale.ROOT) + ")";
+    String scheme =
+        "flat rate " + rate.value() + " % (" + rate.name().toLowerCase(java.util.Locale.ROOT) + ")";
     BigDecimal due = vat.flatRateTax(rate.factor(), figures.unit());
     add(rows, vat, scheme, "1", "VAT due at the flat rate", due);
     add(rows, vat, scheme, "3", "Total VAT due", due);
     add(rows, vat, scheme, "4", "VAT reclaimed (large equipment only)", figures.unit().zero());
     add(rows, vat, scheme, "5", "Net VAT to pay", due);
-    add(rows, vat, scheme, "6", "Turnover with VAT, whole pounds", VatPeriod.wholePounds(vat.flatRateTurnover()));
+    add(
+        rows,
+        vat,
+        scheme,
+        "6",
+        "Turnover with VAT, whole pounds",
+        VatPeriod.wholePounds(vat.flatRateTurnover()));
     add(rows, vat, scheme, "7", "Purchases", BigDecimal.ZERO);
   }
 
   private static void add(
-      List<List<String>> rows, VatPeriod vat, String scheme, String box, String name, BigDecimal amount) {
+      List<List<String>> rows,
+      VatPeriod vat,
+      String scheme,
+      String box,
+      String name,
+      BigDecimal amount) {
     rows.add(
         List.of(
             vat.period().first().toString(),
@@ -243,18 +287,21 @@ final class TaxTables {
   }
 
   FigureTable turnover() {
-    List<List<String>> rows = RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates).stream()
-        .map(
-            row ->
-                List.of(
-                    row.month().toString(),
-                    row.turnover().toPlainString(),
-                    row.threshold().toPlainString(),
-                    row.isOver() ? "yes" : "no",
-                    row.complete() ? "yes" : "no"))
-        .toList();
+    List<List<String>> rows =
+        RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates).stream()
+            .map(
+                row ->
+                    List.of(
+                        row.month().toString(),
+                        row.turnover().toPlainString(),
+                        row.threshold().toPlainString(),
+                        row.isOver() ? "yes" : "no",
+                        row.complete() ? "yes" : "no"))
+            .toList();
     return new FigureTable(
-        "turnover", List.of("month", "twelve_months", "threshold", "over", "all_twelve_months_in_the_book"), rows);
+        "turnover",
+        List.of("month", "twelve_months", "threshold", "over", "all_twelve_months_in_the_book"),
+        rows);
   }
 
   /** The same figures in the boxes of the short form. */
@@ -276,7 +323,9 @@ final class TaxTables {
                           }));
     }
     List<List<String>> rows = new ArrayList<>();
-    boxes.forEach((box, amount) -> rows.add(List.of(box, names.getOrDefault(box, ""), amount.toPlainString())));
+    boxes.forEach(
+        (box, amount) ->
+            rows.add(List.of(box, names.getOrDefault(box, ""), amount.toPlainString())));
     return new FigureTable("short-form", List.of("box", "name", "amount"), rows);
   }
 

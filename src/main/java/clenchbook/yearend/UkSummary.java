@@ -23,7 +23,8 @@ final class UkSummary {
 
   void build() {
     String basis = figures.basis().word();
-    SummaryLine turnover = lines.income("turnover", LineItem.of("turnover", figures.income().items()), basis);
+    SummaryLine turnover =
+        lines.income("turnover", LineItem.of("turnover", figures.income().items()), basis);
     SummaryLine other = lines.income("other income", proceeds(), figures.basis().costWord());
     List<LineItem> counted = new ArrayList<>(figures.otherCosts());
     counted.addAll(goods());
@@ -48,10 +49,14 @@ final class UkSummary {
 
   private LineItem change(String what, BigDecimal amount) {
     LocalDate day = figures.period().last();
-    return new LineItem("cost of goods", "tax-summary", 0, day, what, amount, figures.unit().zero(), amount);
+    return new LineItem(
+        "cost of goods", "tax-summary", 0, day, what, amount, figures.unit().zero(), amount);
   }
 
-  /** On the cash basis: what the year's equipment cost, cars left out, and a vehicle under simplified mileage too. */
+  /**
+   * On the cash basis: what the year's equipment cost, cars left out, and a vehicle under
+   * simplified mileage too.
+   */
   List<LineItem> equipment() {
     if (!figures.basis().cashCost()) {
       return List.of();
@@ -69,8 +74,15 @@ final class UkSummary {
       return List.of();
     }
     return figures.input().book().assets().stream()
-        .filter(asset -> asset.sold().filter(figures.period()::holds).isPresent() && isExpensed(asset))
-        .map(asset -> item("other income", asset, asset.sold().orElseThrow(), business(asset, asset.proceeds())))
+        .filter(
+            asset -> asset.sold().filter(figures.period()::holds).isPresent() && isExpensed(asset))
+        .map(
+            asset ->
+                item(
+                    "other income",
+                    asset,
+                    asset.sold().orElseThrow(),
+                    business(asset, asset.proceeds())))
         .filter(item -> item.net().signum() != 0)
         .toList();
   }
@@ -86,9 +98,14 @@ final class UkSummary {
   /** The class the asset's word leads to; equipment where no table knows it. */
   static String kind(Asset asset, RateLookup rates) {
     String word = Names.key(asset.assetClass().isBlank() ? asset.name() : asset.assetClass());
-    Optional<Rate> found = rates.inForce("uk/asset-classes", asset.bought()).stream()
-        .filter(row -> row.code().equals(word) || row.code().equals(word + "s") || word.equals(row.code() + "s"))
-        .findFirst();
+    Optional<Rate> found =
+        rates.inForce("uk/asset-classes", asset.bought()).stream()
+            .filter(
+                row ->
+                    row.code().equals(word)
+                        || row.code().equals(word + "s")
+                        || word.equals(row.code() + "s"))
+            .findFirst();
     return found.map(Rate::value).orElse("equipment");
   }
 
@@ -99,6 +116,13 @@ final class UkSummary {
 
   private LineItem item(String code, Asset asset, LocalDate day, BigDecimal amount) {
     return new LineItem(
-        code, asset.source().sheet(), asset.source().row(), day, asset.name(), amount, figures.unit().zero(), amount);
+        code,
+        asset.source().sheet(),
+        asset.source().row(),
+        day,
+        asset.name(),
+        amount,
+        figures.unit().zero(),
+        amount);
   }
 }

@@ -22,8 +22,10 @@ final class UsSummary {
   void build() {
     String income = figures.basis().word();
     SummaryLine receipts =
-        lines.income("gross receipts", LineItem.of("gross receipts", figures.income().items()), income);
-    SummaryLine returns = lines.income("returns", LineItem.of("returns", figures.income().items()), income);
+        lines.income(
+            "gross receipts", LineItem.of("gross receipts", figures.income().items()), income);
+    SummaryLine returns =
+        lines.income("returns", LineItem.of("returns", figures.income().items()), income);
     SummaryLine net = lines.total("net receipts", List.of(receipts), List.of(returns));
     SummaryLine sold = goods();
     SummaryLine goods = lines.total("cost of goods", List.of(sold), List.of());
@@ -41,9 +43,11 @@ final class UsSummary {
       return lines.total("cost of goods sold", List.of(purchases), List.of());
     }
     StockValue stock = figures.input().stock();
-    SummaryLine opening = stockLine("opening inventory", stock.opening(), "stock before the first day");
+    SummaryLine opening =
+        stockLine("opening inventory", stock.opening(), "stock before the first day");
     SummaryLine purchases = lines.income("purchases", bought, basis);
-    SummaryLine available = lines.total("inventory available", List.of(opening, purchases), List.of());
+    SummaryLine available =
+        lines.total("inventory available", List.of(opening, purchases), List.of());
     SummaryLine closing = stockLine("closing inventory", stock.closing(), "stock on the last day");
     return lines.total("cost of goods sold", List.of(available), List.of(closing));
   }
@@ -61,7 +65,9 @@ final class UsSummary {
     List<SummaryLine> costs = lines.costs(counted, figures.basis().costWord());
     SummaryLine total = lines.total("total expenses", costs, List.of());
     SummaryLine tentative = lines.total("tentative profit", List.of(grossIncome), List.of(total));
-    SummaryLine home = lines.income("home", LineItem.of("home", figures.expenses().items()), figures.basis().costWord());
+    SummaryLine home =
+        lines.income(
+            "home", LineItem.of("home", figures.expenses().items()), figures.basis().costWord());
     SummaryLine profit = lines.total("net profit", List.of(tentative), List.of(home));
     if (figures.wholeYear()) {
       selfEmployment(profit);
@@ -78,7 +84,10 @@ final class UsSummary {
   private void addSelfEmployment(SummaryLine profit, SelfEmploymentTax tax) {
     figure("net profit", profit.amount(), "line " + profit.head().line());
     figure("net earnings", tax.netEarnings(), percent("net earnings share") + " of net profit");
-    figure("social security", tax.socialSecurity(), percent("social security") + " of net earnings up to the base");
+    figure(
+        "social security",
+        tax.socialSecurity(),
+        percent("social security") + " of net earnings up to the base");
     figure("medicare", tax.medicare(), percent("medicare") + " of net earnings");
     figure("tax", tax.tax(), "the two lines above; nothing below the threshold of net earnings");
     figure("deductible part", tax.deductible(), percent("deductible part") + " of the tax");
@@ -98,7 +107,10 @@ final class UsSummary {
             head ->
                 lines.figure(
                     rates
-                        .ask("us/self-employment", code.equals("net earnings") ? "net earnings share" : code, yearEnd)
+                        .ask(
+                            "us/self-employment",
+                            code.equals("net earnings") ? "net earnings share" : code,
+                            yearEnd)
                         .map(rate -> new LineHead(head.line(), head.name(), rate.citation()))
                         .orElse(head),
                     amount,

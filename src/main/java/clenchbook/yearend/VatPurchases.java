@@ -6,7 +6,10 @@ import clenchbook.money.MinorUnit;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** Purchases as value-added tax sees them: by their date, private ones left out, tax where it comes back. */
+/**
+ * Purchases as value-added tax sees them: by their date, private ones left out, tax where it comes
+ * back.
+ */
 final class VatPurchases {
   private VatPurchases() {}
 

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The vehicle both ways: at the regime's money for a mile, and at what it cost. The mileage way counts where the
- * regime has one and the log has business miles; the other is shown beside it.
+ * The vehicle both ways: at the regime's money for a mile, and at what it cost. The mileage way
+ * counts where the regime has one and the log has business miles; the other is shown beside it.
  *
  * @param mileage the year's mileage allowance, one item a trip
  * @param actual the business part of what was paid for the vehicle, one item a row
@@ -20,12 +20,24 @@ import java.util.Optional;
  * @param byMileage whether the mileage way counts
  */
 record Vehicle(
-    MileageAllowance mileage, List<LineItem> actual, BigDecimal share, String shareBasis, boolean byMileage) {
+    MileageAllowance mileage,
+    List<LineItem> actual,
+    BigDecimal share,
+    String shareBasis,
+    boolean byMileage) {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
   static Vehicle of(
-      MileageAllowance mileage, MileageLog log, List<LineItem> rows, List<Asset> vehicles, Regime regime, MinorUnit unit) {
-    Share share = regime == Regime.PLAIN ? new Share(BigDecimal.ONE, "all of it; a preparer sets the share") : Share.of(log, vehicles);
+      MileageAllowance mileage,
+      MileageLog log,
+      List<LineItem> rows,
+      List<Asset> vehicles,
+      Regime regime,
+      MinorUnit unit) {
+    Share share =
+        regime == Regime.PLAIN
+            ? new Share(BigDecimal.ONE, "all of it; a preparer sets the share")
+            : Share.of(log, vehicles);
     List<LineItem> actual = counted(rows, share.factor(), regime, unit);
     return new Vehicle(mileage, actual, share.factor(), share.basis(), !mileage.items().isEmpty());
   }
@@ -34,24 +46,30 @@ record Vehicle(
   private record Share(BigDecimal factor, String basis) {
     static Share of(MileageLog log, List<Asset> vehicles) {
       if (log.tellsShare()) {
-        BigDecimal factor = log.business().divide(log.total(), MathContext.DECIMAL64).min(BigDecimal.ONE);
+        BigDecimal factor =
+            log.business().divide(log.total(), MathContext.DECIMAL64).min(BigDecimal.ONE);
         return new Share(factor, "business distance over all distance of the log");
       }
       Optional<BigDecimal> given =
           vehicles.stream().flatMap(asset -> asset.businessUsePercent().stream()).findFirst();
       return given
-          .map(percent -> new Share(percent.divide(HUNDRED), "Business use % of the vehicle in Assets"))
-          .orElseGet(() -> new Share(BigDecimal.ONE, "default: all of it, for want of odometer readings"));
+          .map(
+              percent ->
+                  new Share(percent.divide(HUNDRED), "Business use % of the vehicle in Assets"))
+          .orElseGet(
+              () -> new Share(BigDecimal.ONE, "default: all of it, for want of odometer readings"));
     }
   }
 
-  private static List<LineItem> counted(List<LineItem> rows, BigDecimal factor, Regime regime, MinorUnit unit) {
+  private static List<LineItem> counted(
+      List<LineItem> rows, BigDecimal factor, Regime regime, MinorUnit unit) {
     BigDecimal whole = unit.round(LineItem.sum(rows).multiply(factor));
     boolean weighable = rows.stream().allMatch(row -> row.net().signum() >= 0);
     List<BigDecimal> weights = rows.stream().map(LineItem::net).toList();
-    List<BigDecimal> parts = weighable
-        ? LargestRemainder.split(whole, weights, unit)
-        : weights.stream().map(weight -> unit.round(weight.multiply(factor))).toList();
+    List<BigDecimal> parts =
+        weighable
+            ? LargestRemainder.split(whole, weights, unit)
+            : weights.stream().map(weight -> unit.round(weight.multiply(factor))).toList();
     List<LineItem> items = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       LineItem row = rows.get(i);
@@ -74,7 +92,10 @@ record Vehicle(
     return byMileage ? mileage.items() : actual;
   }
 
-  /** The journal's view of the vehicle rows: the counted part where the actual cost counts, the rest as private. */
+  /**
+   * The journal's view of the vehicle rows: the counted part where the actual cost counts, the rest
+   * as private.
+   */
   List<LineItem> forJournal(List<LineItem> rows) {
     if (byMileage) {
       return rows;
@@ -85,7 +106,14 @@ record Vehicle(
       BigDecimal rest = row.net().subtract(actual.get(i).net());
       parts.add(
           new LineItem(
-              "private", row.sheet(), row.row(), row.date(), row.who(), rest, row.tax(), row.gross()));
+              "private",
+              row.sheet(),
+              row.row(),
+              row.date(),
+              row.who(),
+              rest,
+              row.tax(),
+              row.gross()));
     }
     return parts;
   }

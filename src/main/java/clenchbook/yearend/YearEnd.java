@@ -26,8 +26,8 @@ public final class YearEnd {
   }
 
   /**
-   * Makes the year's end. A figure whose rate the tables lack for its day is left out, and the findings' errors name the
-   * table; no figure ever rests on another year's rate.
+   * Makes the year's end. A figure whose rate the tables lack for its day is left out, and the
+   * findings' errors name the table; no figure ever rests on another year's rate.
    */
   public static YearEndFindings of(YearEndInput input) {
     return new YearEnd(input).findings();
@@ -46,7 +46,11 @@ public final class YearEnd {
     BesideLines.add(figures, builder);
     boolean britain = regime == Regime.UK;
     List<JournalEntry> journal =
-        YearJournal.of(figures, lines, britain ? uk.equipment() : List.of(), britain ? uk.proceeds() : List.of());
+        YearJournal.of(
+            figures,
+            lines,
+            britain ? uk.equipment() : List.of(),
+            britain ? uk.proceeds() : List.of());
     Reconciliation ties =
         Reconciliation.of(figures, Owed.of(input.jobs(), input.register(), input.period()));
     YearTables tables = new YearTables(figures, lines, rates);
@@ -79,10 +83,16 @@ public final class YearEnd {
   }
 
   private Vehicle vehicle(
-      Book book, MileageLog log, Expenses expenses, List<DepreciatedAsset> assets, DistanceUnit distance) {
+      Book book,
+      MileageLog log,
+      Expenses expenses,
+      List<DepreciatedAsset> assets,
+      DistanceUnit distance) {
     MileageAllowance mileage =
         MileageAllowance.of(
-            book.trips().stream().filter(trip -> input.taxYear().days().holds(trip.date())).toList(),
+            book.trips().stream()
+                .filter(trip -> input.taxYear().days().holds(trip.date()))
+                .toList(),
             regime,
             distance,
             rates,
@@ -106,7 +116,10 @@ public final class YearEnd {
 
   private DepreciatedAsset undepreciated(Asset asset) {
     String kind = regime == Regime.UK ? UkSummary.kind(asset, rates) : "";
-    boolean vehicle = Optional.of(kind).filter(found -> !found.equals("equipment") && !found.isEmpty()).isPresent();
+    boolean vehicle =
+        Optional.of(kind)
+            .filter(found -> !found.equals("equipment") && !found.isEmpty())
+            .isPresent();
     java.math.BigDecimal use = asset.businessUsePercent().orElse(java.math.BigDecimal.valueOf(100));
     java.math.BigDecimal basis =
         unit.round(asset.cost().orElse(java.math.BigDecimal.ZERO).multiply(use).movePointLeft(2));

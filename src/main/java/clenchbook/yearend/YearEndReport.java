@@ -11,11 +11,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The tax summary as pages: the lines first, then what stands beside them, the ties, and the sources. */
+/**
+ * The tax summary as pages: the lines first, then what stands beside them, the ties, and the
+ * sources.
+ */
 final class YearEndReport {
   private static final String CAUTION =
-      "A summary for whoever prepares the return: not a return, and not advice. Each rate's year and source stand in the"
-          + " last table. Local rules and a licensed adviser decide.";
+      "A summary for whoever prepares the return: not a return, and not advice. Each rate's year"
+          + " and source stand in the last table. Local rules and a licensed adviser decide.";
 
   private final YearFigures figures;
   private final List<SummaryLine> summary;
@@ -45,9 +48,14 @@ final class YearEndReport {
     List<String> notes = YearNotes.of(figures, ties, rates);
     List<String> errors = rates.missing().stream().map(MissingRate::sentence).distinct().toList();
     FigureTable lines = tables.summary(summary, errors);
-    List<FigureTable> figureTables = new ArrayList<>(List.of(lines, tables.mileage(), tables.flags()));
+    List<FigureTable> figureTables =
+        new ArrayList<>(List.of(lines, tables.mileage(), tables.flags()));
     figureTables.addAll(
-        List.of(tables.reconstructed(), tables.categories(), tables.reconciliation(ties), tables.rates()));
+        List.of(
+            tables.reconstructed(),
+            tables.categories(),
+            tables.reconciliation(ties),
+            tables.rates()));
     figureTables.addAll(tax);
     Report report = report(errors, notes, tax);
     List<FigureTable> accountant =
@@ -71,8 +79,10 @@ final class YearEndReport {
     sources();
     String business = figures.input().book().settings().text(Setting.BUSINESS_NAME);
     String subtitle = (business.isEmpty() ? "" : business + ", ") + figures.period().text();
-    String title = "Tax summary " + figures.input().taxYear().label()
-        + figures.input().quarter().map(number -> ", quarter " + number).orElse("");
+    String title =
+        "Tax summary "
+            + figures.input().taxYear().label()
+            + figures.input().quarter().map(number -> ", quarter " + number).orElse("");
     return new Report("tax-summary", title, subtitle, CAUTION, blocks);
   }
 
@@ -83,14 +93,21 @@ final class YearEndReport {
           .ifPresent(
               line ->
                   figuresSet.add(
-                      new Block.KeyFigure(line.head().name(), money(line.amount()), Optional.empty())));
+                      new Block.KeyFigure(
+                          line.head().name(), money(line.amount()), Optional.empty())));
     }
     blocks.add(new Block.KeyFigures(figuresSet));
     blocks.add(
         new Block.Paragraph(
-            "Regime " + figures.regime().word() + ". Income: " + figures.basis().word() + ". Costs: "
-                + figures.basis().costWord() + ". Amounts in "
-                + figures.input().book().settings().currency() + "."));
+            "Regime "
+                + figures.regime().word()
+                + ". Income: "
+                + figures.basis().word()
+                + ". Costs: "
+                + figures.basis().costWord()
+                + ". Amounts in "
+                + figures.input().book().settings().currency()
+                + "."));
   }
 
   private List<String> keyCodes() {
@@ -151,11 +168,14 @@ final class YearEndReport {
     blocks.add(new Block.Heading(1, "Beside the lines"));
     blocks.add(
         new Block.Paragraph(
-            "Parts of the lines above, the vehicle the other way, and what counts on no line. None of it is in a total."));
-    List<Block.Row> rows = summary.stream()
-        .filter(line -> line.kind() == SummaryLine.Kind.BESIDE && !line.basis().equals("computed"))
-        .map(this::row)
-        .toList();
+            "Parts of the lines above, the vehicle the other way, and what counts on no line. None"
+                + " of it is in a total."));
+    List<Block.Row> rows =
+        summary.stream()
+            .filter(
+                line -> line.kind() == SummaryLine.Kind.BESIDE && !line.basis().equals("computed"))
+            .map(this::row)
+            .toList();
     blocks.add(new Block.Table("", columns(), rows));
   }
 
@@ -185,13 +205,16 @@ final class YearEndReport {
     for (int i = 0; i < table.columns().size(); i++) {
       int column = i;
       String header = sentence(table.columns().get(i));
-      boolean number = table.rows().stream().map(row -> row.get(column)).allMatch(YearEndReport::isNumber);
+      boolean number =
+          table.rows().stream().map(row -> row.get(column)).allMatch(YearEndReport::isNumber);
       int longest = table.rows().stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
       int weight = Math.min(Math.max(Math.max(longest, header.length()), 5), 28);
       columns.add(new Block.Column(header, number, weight));
     }
     return new Block.Table(
-        "", columns, table.rows().stream().map(row -> Block.Row.of(row.toArray(String[]::new))).toList());
+        "",
+        columns,
+        table.rows().stream().map(row -> Block.Row.of(row.toArray(String[]::new))).toList());
   }
 
   private static String sentence(String column) {
@@ -210,7 +233,8 @@ final class YearEndReport {
       table("What is odd in the log", tables.flags());
     }
     if (!figures.reconstructed().isEmpty()) {
-      table("Driven without a trip in the log, as reconstructed from Places", tables.reconstructed());
+      table(
+          "Driven without a trip in the log, as reconstructed from Places", tables.reconstructed());
     }
   }
 
@@ -234,7 +258,8 @@ final class YearEndReport {
   }
 
   private Block.Row asset(DepreciatedAsset asset) {
-    String kind = asset.convention().isEmpty() ? asset.kind() : asset.kind() + ", " + asset.convention();
+    String kind =
+        asset.convention().isEmpty() ? asset.kind() : asset.kind() + ", " + asset.convention();
     return Block.Row.of(
         asset.asset().name(),
         asset.asset().bought().toString(),
@@ -254,11 +279,13 @@ final class YearEndReport {
         part = step.part();
         rows.add(Block.Row.of(part, ""));
       }
-      List<Block.Cell> cells = List.of(Block.Cell.of(step.label()), Block.Cell.of(money(step.amount())));
+      List<Block.Cell> cells =
+          List.of(Block.Cell.of(step.label()), Block.Cell.of(money(step.amount())));
       rows.add(new Block.Row(cells, step.result()));
     }
     blocks.add(
-        new Block.Table("", List.of(Block.Column.words("Step", 12), Block.Column.number("Amount", 3)), rows));
+        new Block.Table(
+            "", List.of(Block.Column.words("Step", 12), Block.Column.number("Amount", 3)), rows));
     left();
   }
 
@@ -267,16 +294,17 @@ final class YearEndReport {
       blocks.add(new Block.Paragraph("Nothing is left over."));
       return;
     }
-    List<Block.Row> rows = ties.left().stream()
-        .map(
-            left ->
-                Block.Row.of(
-                    left.sheet() + " " + YearTables.row(left.row()),
-                    left.date().toString(),
-                    left.who(),
-                    left.why(),
-                    money(left.amount())))
-        .toList();
+    List<Block.Row> rows =
+        ties.left().stream()
+            .map(
+                left ->
+                    Block.Row.of(
+                        left.sheet() + " " + YearTables.row(left.row()),
+                        left.date().toString(),
+                        left.who(),
+                        left.why(),
+                        money(left.amount())))
+            .toList();
     blocks.add(
         new Block.Table(
             "Left over, by row",
@@ -300,7 +328,10 @@ final class YearEndReport {
     for (Rate rate : rates.used()) {
       rows.add(
           Block.Row.of(
-              rate.name(), rate.value() + " " + rate.unit().text(), rate.from() + " to " + rate.to(), rate.citation()));
+              rate.name(),
+              rate.value() + " " + rate.unit().text(),
+              rate.from() + " to " + rate.to(),
+              rate.citation()));
     }
     blocks.add(
         new Block.Table(

@@ -66,7 +66,8 @@ record YearFigures(
   /** The costs that are neither goods, vehicle nor parking. */
   List<LineItem> otherCosts() {
     return expenses.items().stream()
-        .filter(item -> !item.code().equals(Expenses.GOODS) && !item.code().equals(Expenses.PARKING))
+        .filter(
+            item -> !item.code().equals(Expenses.GOODS) && !item.code().equals(Expenses.PARKING))
         .toList();
   }
 

@@ -9,7 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The double-entry journal of a period: every row that moved money or cost, and the year's own figures. */
+/**
+ * The double-entry journal of a period: every row that moved money or cost, and the year's own
+ * figures.
+ */
 final class YearJournal {
   private final YearFigures figures;
   private final LineScheme lines;
@@ -23,7 +26,8 @@ final class YearJournal {
   }
 
   /** The entries by date, sheet, row and description; each balances. */
-  static List<JournalEntry> of(YearFigures figures, LineScheme lines, List<LineItem> equipment, List<LineItem> proceeds) {
+  static List<JournalEntry> of(
+      YearFigures figures, LineScheme lines, List<LineItem> equipment, List<LineItem> proceeds) {
     YearJournal journal = new YearJournal(figures, lines);
     journal.entries.addAll(figures.income().journal());
     journal.purchases();
@@ -40,7 +44,10 @@ final class YearJournal {
     PurchaseJournal purchases = new PurchaseJournal(lines, figures.basis(), figures.regime());
     Expenses expenses = figures.expenses();
     Stream<LineItem> rows =
-        Stream.of(expenses.items(), expenses.left(), figures.vehicle().forJournal(expenses.vehicleRows()))
+        Stream.of(
+                expenses.items(),
+                expenses.left(),
+                figures.vehicle().forJournal(expenses.vehicleRows()))
             .flatMap(List::stream);
     entries.addAll(purchases.costs(rows));
     entries.addAll(purchases.payments(figures.input().book(), figures.period()));
@@ -50,14 +57,17 @@ final class YearJournal {
   /** Purchases of Category asset that no row of Assets repeats. */
   List<LineItem> unregisteredAssets() {
     return LineItem.of("asset", figures.expenses().left()).stream()
-        .filter(item -> figures.input().book().assets().stream().noneMatch(asset -> repeats(asset, item)))
+        .filter(
+            item ->
+                figures.input().book().assets().stream().noneMatch(asset -> repeats(asset, item)))
         .toList();
   }
 
   private boolean repeats(Asset asset, LineItem item) {
-    boolean sameDay = figures.input().book().purchases().stream()
-        .filter(purchase -> isRow(purchase, item))
-        .anyMatch(purchase -> purchase.date().equals(asset.bought()));
+    boolean sameDay =
+        figures.input().book().purchases().stream()
+            .filter(purchase -> isRow(purchase, item))
+            .anyMatch(purchase -> purchase.date().equals(asset.bought()));
     BigDecimal cost = asset.cost().map(unit::round).orElse(unit.zero());
     return sameDay && (cost.compareTo(item.net()) == 0 || cost.compareTo(item.gross()) == 0);
   }
@@ -75,7 +85,8 @@ final class YearJournal {
             item.row(),
             Posting.debit(Accounts.ASSETS, item.net()),
             Posting.debit(Accounts.TAX_PAID, item.tax()),
-            Posting.credit(figures.basis().cashCost() ? Accounts.BANK : Accounts.PAYABLE, item.gross())));
+            Posting.credit(
+                figures.basis().cashCost() ? Accounts.BANK : Accounts.PAYABLE, item.gross())));
   }
 
   private void mileage() {
@@ -101,7 +112,10 @@ final class YearJournal {
       if (figures.period().holds(asset.bought())) {
         bought(asset, expensed ? business(equipment, asset) : unit.zero());
       }
-      asset.sold().filter(figures.period()::holds).ifPresent(day -> sold(asset, day, business(proceeds, asset)));
+      asset
+          .sold()
+          .filter(figures.period()::holds)
+          .ifPresent(day -> sold(asset, day, business(proceeds, asset)));
     }
     figures.depreciation().forEach(this::depreciation);
   }
@@ -111,7 +125,10 @@ final class YearJournal {
   }
 
   private BigDecimal business(List<LineItem> items, Asset asset) {
-    return items.stream().filter(item -> isRow(asset, item)).map(LineItem::net).reduce(unit.zero(), BigDecimal::add);
+    return items.stream()
+        .filter(item -> isRow(asset, item))
+        .map(LineItem::net)
+        .reduce(unit.zero(), BigDecimal::add);
   }
 
   private void bought(Asset asset, BigDecimal expensed) {
@@ -151,8 +168,10 @@ final class YearJournal {
             Posting.credit(Accounts.DEPRECIATION, item.net())));
   }
 
-  private static JournalEntry entry(Asset asset, LocalDate day, String description, Posting... postings) {
-    return JournalEntry.of(day, description, asset.source().sheet(), asset.source().row(), postings);
+  private static JournalEntry entry(
+      Asset asset, LocalDate day, String description, Posting... postings) {
+    return JournalEntry.of(
+        day, description, asset.source().sheet(), asset.source().row(), postings);
   }
 
   private void stock() {
@@ -161,7 +180,8 @@ final class YearJournal {
     }
     StockValue stock = figures.input().stock();
     BigDecimal change = unit.round(stock.closing()).subtract(unit.round(stock.opening()));
-    String cost = Accounts.cost(lines.head(PurchaseJournal.goodsCode(figures.regime(), figures.basis())));
+    String cost =
+        Accounts.cost(lines.head(PurchaseJournal.goodsCode(figures.regime(), figures.basis())));
     entries.add(
         JournalEntry.of(
             figures.period().last(),

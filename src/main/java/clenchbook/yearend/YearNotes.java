@@ -34,12 +34,20 @@ final class YearNotes {
     if (cashWanted && !figures.basis().cashIncome()) {
       BigDecimal truck = truck();
       notes.add(
-          "The book has no Payments sheet, so income on the cash basis can't be told: what was invoiced stands in its"
-              + " place, marked so. Taken at the truck, from the visits: " + truck.toPlainString() + ".");
+          "The book has no Payments sheet, so income on the cash basis can't be told: what was"
+              + " invoiced stands in its place, marked so. Taken at the truck, from the visits: "
+              + truck.toPlainString()
+              + ".");
     }
-    part("from visits before the register", "comes from visits before the register begins, not from invoices");
-    part("received on account", "was received on account as deposits; it counts as income when received");
-    part("matched with no bill", "received or given back matches no invoice or visit; no tax is taken out of it");
+    part(
+        "from visits before the register",
+        "comes from visits before the register begins, not from invoices");
+    part(
+        "received on account",
+        "was received on account as deposits; it counts as income when received");
+    part(
+        "matched with no bill",
+        "received or given back matches no invoice or visit; no tax is taken out of it");
   }
 
   private BigDecimal truck() {
@@ -67,39 +75,53 @@ final class YearNotes {
     }
     long unsorted = figures.assets().stream().filter(asset -> asset.kind().isEmpty()).count();
     if (figures.regime() == Regime.US && unsorted > 0) {
-      notes.add(unsorted + " assets have a Class that no table knows: listed without depreciation.");
+      notes.add(
+          unsorted + " assets have a Class that no table knows: listed without depreciation.");
     }
     unregisteredAssets();
   }
 
   private static String unknown(Expenses.Mapped mapped) {
-    return "Category '" + mapped.word() + "' (" + mapped.rows() + " rows, " + mapped.amount().toPlainString()
-        + ") is unknown: it stands on a line of its own and counts as a cost. Teach it in rates/<regime>/categories.csv.";
+    return "Category '"
+        + mapped.word()
+        + "' ("
+        + mapped.rows()
+        + " rows, "
+        + mapped.amount().toPlainString()
+        + ") is unknown: it stands on a line of its own and counts as a cost. Teach it in"
+        + " rates/<regime>/categories.csv.";
   }
 
   private void unregisteredAssets() {
     long bought = LineItem.of("asset", figures.expenses().left()).size();
     if (bought > 0) {
-      notes.add(bought + " purchases are marked as assets: they count through the Assets sheet only.");
+      notes.add(
+          bought + " purchases are marked as assets: they count through the Assets sheet only.");
     }
   }
 
   private void vehicle() {
     MileageLog log = figures.log();
     if (!log.flags().isEmpty()) {
-      notes.add(log.flags().size() + " oddities in the mileage log (gaps, overlaps, jumps) are listed below.");
+      notes.add(
+          log.flags().size()
+              + " oddities in the mileage log (gaps, overlaps, jumps) are listed below.");
     }
     if (!figures.reconstructed().isEmpty()) {
-      String distance = Reconstructed.total(figures.reconstructed()).stripTrailingZeros().toPlainString();
+      String distance =
+          Reconstructed.total(figures.reconstructed()).stripTrailingZeros().toPlainString();
       notes.add(
-          "On days with visits but no business trip in the log about " + distance + " " + figures.distanceUnit().word()
-              + " must have been driven, as reconstructed from Places. It is not counted: mileage is proved by a record"
-              + " made at the time.");
+          "On days with visits but no business trip in the log about "
+              + distance
+              + " "
+              + figures.distanceUnit().word()
+              + " must have been driven, as reconstructed from Places. It is not counted: mileage"
+              + " is proved by a record made at the time.");
     }
     if (figures.vehicle().byMileage()) {
       notes.add(
-          "The vehicle counts by mileage; the actual cost stands beside it. Which may be used, and whether one may change,"
-              + " depends on the vehicle's first year: ask the preparer.");
+          "The vehicle counts by mileage; the actual cost stands beside it. Which may be used, and"
+              + " whether one may change, depends on the vehicle's first year: ask the preparer.");
     }
   }
 
@@ -108,21 +130,32 @@ final class YearNotes {
       case US -> us();
       case UK -> uk();
       case PLAIN ->
-          notes.add("No country's rules are applied: no depreciation, no private share, no limits. A preparer sets them.");
+          notes.add(
+              "No country's rules are applied: no depreciation, no private share, no limits. A"
+                  + " preparer sets them.");
     }
   }
 
   private void us() {
     notes.add(
-        "Section 179 and bonus depreciation are named, not computed: they are elections. So are the deduction for"
-            + " qualified business income, state taxes, health insurance and the 0.9 % additional Medicare tax.");
+        "Section 179 and bonus depreciation are named, not computed: they are elections. So are the"
+            + " deduction for qualified business income, state taxes, health insurance and the 0.9"
+            + " % additional Medicare tax.");
     if (!figures.wholeYear()) {
-      notes.add("A quarter leaves out depreciation and self-employment tax, which are figured for the whole year.");
+      notes.add(
+          "A quarter leaves out depreciation and self-employment tax, which are figured for the"
+              + " whole year.");
     }
-    boolean midQuarter = figures.assets().stream()
-        .anyMatch(asset -> asset.convention().startsWith("quarter") && figures.input().taxYear().days().holds(asset.asset().bought()));
+    boolean midQuarter =
+        figures.assets().stream()
+            .anyMatch(
+                asset ->
+                    asset.convention().startsWith("quarter")
+                        && figures.input().taxYear().days().holds(asset.asset().bought()));
     if (midQuarter) {
-      notes.add("More than the test's share of this year's assets came in its last quarter: the mid-quarter tables count.");
+      notes.add(
+          "More than the test's share of this year's assets came in its last quarter: the"
+              + " mid-quarter tables count.");
     }
   }
 
@@ -130,9 +163,9 @@ final class YearNotes {
     boolean registered = !figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty();
     if (registered) {
       notes.add(
-          "VAT periods are taken to end in March, June, September and December, and box 1 goes by the invoice's date. No"
-              + " flat-rate category names farriers: both rates shown are examples, and the limited-cost test is the"
-              + " adviser's.");
+          "VAT periods are taken to end in March, June, September and December, and box 1 goes by"
+              + " the invoice's date. No flat-rate category names farriers: both rates shown are"
+              + " examples, and the limited-cost test is the adviser's.");
     }
     List<RollingTurnover> over =
         RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates).stream()
@@ -140,12 +173,14 @@ final class YearNotes {
             .toList();
     if (!registered && !over.isEmpty()) {
       notes.add(
-          "Twelve months' turnover passes the VAT registration threshold at the end of " + over.get(0).month()
+          "Twelve months' turnover passes the VAT registration threshold at the end of "
+              + over.get(0).month()
               + ": registration may be due at once.");
     }
     trading();
     if (!figures.basis().cashCost()) {
-      notes.add("Capital allowances take the place of depreciation; they are named below, not computed.");
+      notes.add(
+          "Capital allowances take the place of depreciation; they are named below, not computed.");
     }
   }
 
@@ -155,12 +190,16 @@ final class YearNotes {
     allowance.ifPresent(
         rate ->
             notes.add(
-                "The trading allowance of " + rate.value() + " may be taken instead of all expenses: named, not computed."));
+                "The trading allowance of "
+                    + rate.value()
+                    + " may be taken instead of all expenses: named, not computed."));
   }
 
   private void ties(Reconciliation ties) {
     if (!ties.left().isEmpty()) {
-      notes.add(ties.left().size() + " rows are left over between book and register; they are listed below.");
+      notes.add(
+          ties.left().size()
+              + " rows are left over between book and register; they are listed below.");
     }
     long own = rates.used().stream().filter(Rate::overlaid).count();
     if (own > 0) {
@@ -171,7 +210,8 @@ final class YearNotes {
       notes.add(
           String.format(
               Locale.ROOT,
-              "%d of %d rates and line numbers used were not checked against their source; the table of rates marks them.",
+              "%d of %d rates and line numbers used were not checked against their source; the"
+                  + " table of rates marks them.",
               unchecked,
               rates.used().size()));
     }
@@ -179,6 +219,7 @@ final class YearNotes {
 
   private String ownTables() {
     return String.join(
-        ", ", rates.used().stream().filter(Rate::overlaid).map(Rate::table).distinct().sorted().toList());
+        ", ",
+        rates.used().stream().filter(Rate::overlaid).map(Rate::table).distinct().sorted().toList());
   }
 }

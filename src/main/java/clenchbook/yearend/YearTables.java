@@ -26,7 +26,9 @@ final class YearTables {
     String regime = figures.regime().word();
     for (SummaryLine line : summary) {
       LineHead head = line.head();
-      rows.add(List.of(regime, head.line(), head.name(), text(line.amount()), line.basis(), head.source()));
+      rows.add(
+          List.of(
+              regime, head.line(), head.name(), text(line.amount()), line.basis(), head.source()));
     }
     errors.forEach(error -> rows.add(List.of(regime, "error", error, "", "", "")));
     return new FigureTable(
@@ -58,7 +60,9 @@ final class YearTables {
       entry.postings().forEach(posting -> rows.add(posting(entry, posting)));
     }
     return new FigureTable(
-        "journal", List.of("date", "account", "description", "debit", "credit", "sheet", "row"), rows);
+        "journal",
+        List.of("date", "account", "description", "debit", "credit", "sheet", "row"),
+        rows);
   }
 
   private static List<String> posting(JournalEntry entry, Posting posting) {
@@ -93,7 +97,16 @@ final class YearTables {
     return new FigureTable(
         "mileage-log",
         List.of(
-            "row", "date", "from", "to", "purpose", "distance", "odometer_start", "odometer_end", "vehicle", "business"),
+            "row",
+            "date",
+            "from",
+            "to",
+            "purpose",
+            "distance",
+            "odometer_start",
+            "odometer_end",
+            "vehicle",
+            "business"),
         rows);
   }
 
@@ -114,7 +127,9 @@ final class YearTables {
     for (MileageAllowance.Step step : figures.vehicle().mileage().steps()) {
       Rate rate = step.rate();
       String name = rate.name() + " from " + rate.from();
-      rows.add(List.of("miles at " + name, text(rounded(step.miles())), "miles", "of the whole tax year"));
+      rows.add(
+          List.of(
+              "miles at " + name, text(rounded(step.miles())), "miles", "of the whole tax year"));
       rows.add(List.of("rate: " + name, rate.value(), rate.unit().text(), rate.citation()));
       rows.add(List.of("amount at " + name, text(step.amount()), "money", "of the whole tax year"));
     }
@@ -126,7 +141,8 @@ final class YearTables {
   }
 
   String share() {
-    return text(figures.vehicle().share().movePointRight(2).setScale(1, java.math.RoundingMode.HALF_UP));
+    return text(
+        figures.vehicle().share().movePointRight(2).setScale(1, java.math.RoundingMode.HALF_UP));
   }
 
   private static String totalBasis(MileageLog log) {
@@ -134,18 +150,25 @@ final class YearTables {
   }
 
   FigureTable flags() {
-    List<List<String>> rows = figures.log().flags().stream()
-        .map(
-            flag ->
-                List.of(flag.source().sheet(), flag.source().at(flag.heading()).cell(), row(flag.source().row()), flag.what(), flag.value()))
-        .toList();
+    List<List<String>> rows =
+        figures.log().flags().stream()
+            .map(
+                flag ->
+                    List.of(
+                        flag.source().sheet(),
+                        flag.source().at(flag.heading()).cell(),
+                        row(flag.source().row()),
+                        flag.what(),
+                        flag.value()))
+            .toList();
     return new FigureTable("mileage-flags", List.of("sheet", "cell", "row", "what", "value"), rows);
   }
 
   FigureTable reconstructed() {
-    List<List<String>> rows = figures.reconstructed().stream()
-        .map(row -> List.of(row.date().toString(), row.place(), text(row.distance())))
-        .toList();
+    List<List<String>> rows =
+        figures.reconstructed().stream()
+            .map(row -> List.of(row.date().toString(), row.place(), text(row.distance())))
+            .toList();
     return new FigureTable("reconstructed", List.of("date", "place", "distance"), rows);
   }
 
@@ -162,7 +185,8 @@ final class YearTables {
               String.valueOf(mapped.rows()),
               text(mapped.amount())));
     }
-    return new FigureTable("categories", List.of("word", "known_as", "line", "name", "rows", "amount"), rows);
+    return new FigureTable(
+        "categories", List.of("word", "known_as", "line", "name", "rows", "amount"), rows);
   }
 
   /** Where a category's code leads, in words. */
@@ -170,8 +194,10 @@ final class YearTables {
     String own = "categories of the regime";
     return switch (code) {
       case CategoryMap.UNKNOWN -> lines.head(CategoryMap.UNKNOWN);
-      case "private", "asset", "tax paid over", "not allowed" -> new LineHead("not counted: " + code, code, own);
-      case Expenses.VEHICLE, Expenses.PARKING -> lines.head(PurchaseJournal.vehicleCode(figures.regime()));
+      case "private", "asset", "tax paid over", "not allowed" ->
+          new LineHead("not counted: " + code, code, own);
+      case Expenses.VEHICLE, Expenses.PARKING ->
+          lines.head(PurchaseJournal.vehicleCode(figures.regime()));
       case "restaurant meals" -> lines.head("meals");
       default -> lines.head(code);
     };
@@ -179,7 +205,8 @@ final class YearTables {
 
   FigureTable reconciliation(Reconciliation ties) {
     List<List<String>> rows = new ArrayList<>();
-    ties.steps().forEach(step -> rows.add(List.of(step.part(), step.label(), text(step.amount()), "", "")));
+    ties.steps()
+        .forEach(step -> rows.add(List.of(step.part(), step.label(), text(step.amount()), "", "")));
     ties.left()
         .forEach(
             left ->
@@ -190,7 +217,8 @@ final class YearTables {
                         text(left.amount()),
                         left.sheet(),
                         row(left.row()))));
-    return new FigureTable("reconciliation", List.of("part", "step", "amount", "sheet", "row"), rows);
+    return new FigureTable(
+        "reconciliation", List.of("part", "step", "amount", "sheet", "row"), rows);
   }
 
   FigureTable assets() {
@@ -198,8 +226,20 @@ final class YearTables {
     return new FigureTable(
         "assets",
         List.of(
-            "row", "asset", "bought", "cost", "class", "class_used", "convention", "business_use_percent", "basis",
-            "depreciation_before", "depreciation", "remaining", "sold", "proceeds"),
+            "row",
+            "asset",
+            "bought",
+            "cost",
+            "class",
+            "class_used",
+            "convention",
+            "business_use_percent",
+            "basis",
+            "depreciation_before",
+            "depreciation",
+            "remaining",
+            "sold",
+            "proceeds"),
         rows);
   }
 
@@ -225,7 +265,18 @@ final class YearTables {
     List<List<String>> rows = rates.used().stream().map(YearTables::rateRow).toList();
     return new FigureTable(
         "rates",
-        List.of("table", "code", "name", "value", "unit", "from", "to", "source", "section", "checked", "own_file"),
+        List.of(
+            "table",
+            "code",
+            "name",
+            "value",
+            "unit",
+            "from",
+            "to",
+            "source",
+            "section",
+            "checked",
+            "own_file"),
         rows);
   }
 

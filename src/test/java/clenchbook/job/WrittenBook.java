@@ -1,20 +1,27 @@
 package clenchbook.job;
 
+import clenchbook.book.Asset;
 import clenchbook.book.Book;
 import clenchbook.book.Counted;
 import clenchbook.book.HorseRow;
 import clenchbook.book.Material;
 import clenchbook.book.MaterialKind;
+import clenchbook.book.Owner;
+import clenchbook.book.Payment;
+import clenchbook.book.PaymentKind;
 import clenchbook.book.Place;
 import clenchbook.book.Purchase;
 import clenchbook.book.Reason;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.book.Shaping;
+import clenchbook.book.SheetKind;
 import clenchbook.book.SourceRow;
 import clenchbook.book.StockCount;
 import clenchbook.book.StrainRating;
 import clenchbook.book.Task;
+import clenchbook.book.TaxKind;
+import clenchbook.book.TaxRate;
 import clenchbook.book.Trip;
 import clenchbook.book.Unit;
 import clenchbook.book.Visit;
@@ -47,6 +54,10 @@ public final class WrittenBook {
   private final List<StockCount> counts = new ArrayList<>();
   private final List<Trip> trips = new ArrayList<>();
   private final List<StrainRating> strain = new ArrayList<>();
+  private final List<Owner> owners = new ArrayList<>();
+  private final List<Payment> payments = new ArrayList<>();
+  private final List<Asset> assets = new ArrayList<>();
+  private final List<TaxRate> taxRates = new ArrayList<>();
   private final Map<Setting, String> settings = new EnumMap<>(Setting.class);
 
   /** Adds a setting. */
@@ -111,7 +122,7 @@ public final class WrittenBook {
             row.number("Nail min"),
             row.number("Grind min"),
             row.number("Forge min"),
-            Optional.empty(),
+            row.number("Taxed part"),
             "",
             row.day("From")));
     return this;
@@ -191,7 +202,7 @@ public final class WrittenBook {
             row.number("Net"),
             row.number("Tax"),
             row.number("Gross"),
-            Optional.empty(),
+            row.day("Paid on"),
             ""));
     return this;
   }
@@ -247,6 +258,72 @@ public final class WrittenBook {
     return this;
   }
 
+  /** Adds a row of Owners. */
+  public WrittenBook owner(String text) {
+    Row row = new Row("Owners", 9, owners.size(), text);
+    owners.add(
+        new Owner(
+            row.source(),
+            row.text("Owner"),
+            "",
+            "",
+            "",
+            row.whole("Terms days"),
+            row.text("Tax exempt").equals("yes"),
+            "",
+            "",
+            "",
+            row.number("Discount %"),
+            row.number("Opening balance")));
+    return this;
+  }
+
+  /** Adds a row of Payments. */
+  public WrittenBook payment(String text) {
+    Row row = new Row("Payments", 10, payments.size(), text);
+    payments.add(
+        new Payment(
+            row.source(),
+            row.day("Date").orElseThrow(),
+            row.text("Owner"),
+            row.number("Amount").orElseThrow(),
+            row.text("Invoice"),
+            row.choice(PaymentKind.class, "Kind").orElse(PaymentKind.PAYMENT),
+            row.text("How"),
+            row.text("Reference")));
+    return this;
+  }
+
+  /** Adds a row of Assets. */
+  public WrittenBook asset(String text) {
+    Row row = new Row("Assets", 11, assets.size(), text);
+    assets.add(
+        new Asset(
+            row.source(),
+            row.text("Asset"),
+            row.day("Bought").orElseThrow(),
+            row.number("Cost"),
+            row.text("Class"),
+            row.number("Business use %"),
+            row.day("Sold"),
+            row.number("Proceeds")));
+    return this;
+  }
+
+  /** Adds a row of Tax. */
+  public WrittenBook tax(String text) {
+    Row row = new Row("Tax", 12, taxRates.size(), text);
+    taxRates.add(
+        new TaxRate(
+            row.source(),
+            row.text("Code"),
+            row.text("Name"),
+            row.number("Rate %").orElse(BigDecimal.ZERO),
+            row.choice(TaxKind.class, "Kind").orElse(TaxKind.STANDARD),
+            row.day("From")));
+    return this;
+  }
+
   /** Gives the book. */
   public Book book() {
     return new Book(
@@ -259,23 +336,27 @@ public final class WrittenBook {
             "Purchases",
             "Counts",
             "Trips",
-            "Strain"),
+            "Strain",
+            "Owners",
+            "Payments",
+            "Assets",
+            "Tax"),
         new Settings(settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR")),
         visits,
         work,
         materials,
-        List.of(),
+        owners,
         horses,
         places,
         trips,
         purchases,
-        List.of(),
-        List.of(),
+        payments,
+        assets,
         counts,
-        List.of(),
+        taxRates,
         strain,
         List.of(),
-        Set.of());
+        payments.isEmpty() ? Set.of() : Set.of(SheetKind.PAYMENTS));
   }
 
   /** Gives its jobs. */
