@@ -2,7 +2,7 @@ package clenchbook.workbook.table;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.Charset;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -27,11 +27,11 @@ public final class TableFile {
     if (!Files.exists(file)) {
       throw new UnreadableWorkbook(name + " is not there");
     }
-    if (!Files.isRegularFile(file)) {
+    if (!Files.isRegularFile(file) && !Files.isDirectory(file)) {
       throw new UnreadableWorkbook(name + " is no workbook");
     }
     try {
-      return byContent(file, password);
+      return Files.isDirectory(file) ? new CsvSource(file) : byContent(file, password);
     } catch (UnreadableWorkbook refusal) {
       throw new UnreadableWorkbook(name + ": " + refusal.getMessage(), refusal);
     }
@@ -42,7 +42,12 @@ public final class TableFile {
     if (first == ZIP) {
       return zipped(file);
     }
-    throw new UnreadableWorkbook("the file is no workbook (.xlsx, .xlsm, .xls, .ods)");
+    if (first == OLE) {
+      return OleFile.open(file, password);
+    }
+    throw new UnreadableWorkbook(
+        "the file is no workbook, whatever its name; expected .xlsx, .xlsm, .xls, .ods or a folder"
+            + " of .csv");
   }
 
   private static int firstFourBytes(Path file) throws IOException {
@@ -53,7 +58,7 @@ public final class TableFile {
         throw new UnreadableWorkbook("the file is empty");
       }
     }
-    return java.nio.ByteBuffer.wrap(start).getInt();
+    return ByteBuffer.wrap(start).getInt();
   }
 
   private static TableSource zipped(Path file) throws IOException {
@@ -63,11 +68,6 @@ public final class TableFile {
     } catch (ZipException | IllegalArgumentException damaged) {
       throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
     }
-    return new XlsxSource(parts);
-  }
-
-  /** The code page of Windows in western Europe and the Americas. */
-  static Charset windows() {
-    return Charset.forName("windows-1252");
+    return parts.has(OdsSource.CONTENT) ? new OdsSource(parts) : new XlsxSource(parts);
   }
 }
