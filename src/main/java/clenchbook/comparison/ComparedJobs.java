@@ -84,7 +84,8 @@ public final class ComparedJobs {
   private JobMoney money(JobCost cost) {
     return new JobMoney(
         cost.chargeNet(),
-        list(cost.job()),
+        list(cost.job(), extras(cost.job())),
+        list(cost.job(), BigDecimal.ZERO),
         cost.materials(),
         cost.gas(),
         cost.sundries(),
@@ -94,11 +95,11 @@ public final class ComparedJobs {
   }
 
   /** What the list asks, without the tax that it may include, rounded to the minor unit. */
-  private Optional<BigDecimal> list(Job job) {
+  private Optional<BigDecimal> list(Job job, BigDecimal extras) {
     List<ChargeLine> lines = charges.lines(job);
     return job.listPrice()
         .filter(price -> !lines.isEmpty())
-        .map(price -> settings.minorUnit().round(price.add(extras(job)).multiply(netShare(lines))));
+        .map(price -> settings.minorUnit().round(price.add(extras).multiply(netShare(lines))));
   }
 
   private static BigDecimal extras(Job job) {

@@ -71,35 +71,34 @@ public record Comparison(
    */
   public static Comparison of(
       Question question, Measure measure, List<ComparedJob> jobs, CompareRates rates) {
-    Comparison once = withoutGuard(question, measure, jobs, rates);
-    List<Observation> effects =
-        once.entered.stream().map(entry -> underEffect(question, entry)).toList();
-    return new Comparison(
-        question,
-        measure,
-        once.jobs,
-        once.leftOut,
-        once.entered,
-        once.estimate,
-        EffectsModel.fit(effects));
-  }
-
-  /** The same without the second way. */
-  static Comparison withoutGuard(
-      Question question, Measure measure, List<ComparedJob> jobs, CompareRates rates) {
     Map<Exclusion, Integer> leftOut = new EnumMap<>(Exclusion.class);
-    List<Entry> entered =
-        jobs.stream()
-            .flatMap(job -> enter(question, measure, job, rates, leftOut).stream())
-            .toList();
+    List<Entry> entered = entries(question, measure, jobs, rates, leftOut);
     Optional<StratifiedEstimate> estimate =
         StratifiedDifference.estimate(entered.stream().map(Entry::observation).toList());
     int apart = entered.size() - estimate.map(found -> found.countA() + found.countB()).orElse(0);
     if (apart > 0) {
       leftOut.put(Exclusion.NO_COUNTERPART, apart);
     }
+    List<Observation> effects =
+        entered.stream().map(entry -> underEffect(question, entry)).toList();
     return new Comparison(
-        question, measure, jobs.size(), leftOut, entered, estimate, Optional.empty());
+        question, measure, jobs.size(), leftOut, entered, estimate, EffectsModel.fit(effects));
+  }
+
+  /**
+   * The jobs that enter a question with a value.
+   *
+   * @param leftOut counts those that don't, by reason
+   */
+  static List<Entry> entries(
+      Question question,
+      Measure measure,
+      List<ComparedJob> jobs,
+      CompareRates rates,
+      Map<Exclusion, Integer> leftOut) {
+    return jobs.stream()
+        .flatMap(job -> enter(question, measure, job, rates, leftOut).stream())
+        .toList();
   }
 
   private static Optional<Entry> enter(

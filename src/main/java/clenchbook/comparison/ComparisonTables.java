@@ -238,7 +238,7 @@ final class ComparisonTables {
                         String.valueOf(each.countB()),
                         Numbers.file(each.meanA()),
                         Numbers.file(each.meanB()),
-                        each.difference().map(Numbers::file).orElse("")))
+                        Numbers.file(each.difference())))
             .toList());
   }
 

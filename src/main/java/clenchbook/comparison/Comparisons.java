@@ -108,7 +108,7 @@ public record Comparisons(
         lit.curve(),
         stopShoes,
         Sensitivity.of(forge, handmade, stopShoes),
-        Trend.of(done, from, to, rates),
+        Trend.of(comparisons, from, to),
         Pricing.of(jobs, from, to, rates));
   }
 

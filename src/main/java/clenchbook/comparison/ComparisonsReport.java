@@ -83,6 +83,7 @@ final class ComparisonsReport {
         blocks.add(new Block.Paragraph(reading.sentence(comparison)));
         reading.guard(comparison).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
       }
+      reading.guards(of(question)).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
       if (question == Question.HOT_WITH_COLD) {
         blocks.add(new Block.Paragraph(reading.sentence(all.lostShoes())));
         blocks.add(new Block.Paragraph(reading.forge(all)));

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param charged the charge after discount, without tax
  * @param list what the list asks for the same without tax and before discount, extras included;
  *     empty where the list has no price
+ * @param workList what the list asks for the Work alone, without tax; empty where it has no price
  * @param materials shoes, nails and extras
  * @param gas gas, with the job's share of setting up the forge
  * @param sundries rasps, knives and the like
@@ -19,6 +20,7 @@ import java.util.Optional;
 public record JobMoney(
     BigDecimal charged,
     Optional<BigDecimal> list,
+    Optional<BigDecimal> workList,
     BigDecimal materials,
     BigDecimal gas,
     BigDecimal sundries,

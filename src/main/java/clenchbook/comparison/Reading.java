@@ -5,9 +5,12 @@ import clenchbook.comparison.statistics.Interval;
 import clenchbook.comparison.statistics.Proportion;
 import clenchbook.comparison.statistics.Side;
 import clenchbook.comparison.statistics.StratifiedEstimate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The comparisons in plain words, one sentence a question, fit to be read aloud. */
 final class Reading {
@@ -208,9 +211,48 @@ final class Reading {
         + ", each horse set against itself gives "
         + signed(measure, guard.difference())
         + (sign ? "" : ", and their intervals have nothing in common")
+        + (bothHoldZero(comparison) ? "; both are well within what chance can do" : "")
         + ". Trust neither until there are more horses shod both ways ("
         + guard.groupsOnBothSides()
         + " so far).";
+  }
+
+  private static boolean bothHoldZero(Comparison comparison) {
+    boolean first = comparison.wider().map(each -> each.holds(0)).orElse(false);
+    boolean second =
+        comparison
+            .guard()
+            .flatMap(EffectsModel.Answer::interval)
+            .map(each -> each.holds(0))
+            .orElse(false);
+    return first && second;
+  }
+
+  /** Which measures the second way agrees on, and which it can't be tried on; empty for neither. */
+  Optional<String> guards(List<Comparison> ofOneQuestion) {
+    List<Comparison> enough = ofOneQuestion.stream().filter(Comparison::enough).toList();
+    String agree = measures(enough, Comparison.Agreement.AGREE);
+    String untried = measures(enough, Comparison.Agreement.NOT_TRIED);
+    List<String> parts = new ArrayList<>();
+    if (!agree.isEmpty()) {
+      parts.add("agrees on " + agree);
+    }
+    if (!untried.isEmpty()) {
+      parts.add("could not be tried on " + untried + ", since too few horses were shod both ways");
+    }
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The second way, which sets each horse against itself, "
+                + String.join("; it ", parts)
+                + ".");
+  }
+
+  private static String measures(List<Comparison> some, Comparison.Agreement agreement) {
+    return some.stream()
+        .filter(each -> each.agreement() == agreement)
+        .map(each -> each.measure().title())
+        .collect(Collectors.joining(", "));
   }
 
   private String signed(Measure measure, double value) {

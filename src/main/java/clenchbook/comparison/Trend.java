@@ -1,12 +1,15 @@
 package clenchbook.comparison;
 
 import clenchbook.comparison.statistics.Side;
+import clenchbook.comparison.statistics.StratifiedDifference;
 import java.time.LocalDate;
+import java.time.Period;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * One measure in one month.
@@ -28,45 +31,46 @@ public record Trend(
     int countB,
     OptionalDouble meanA,
     OptionalDouble meanB,
-    Optional<Double> difference) {
+    OptionalDouble difference) {
 
   /** All months from one day to another, questions and measures in their order. */
-  static List<Trend> of(List<ComparedJob> jobs, LocalDate from, LocalDate to, CompareRates rates) {
+  static List<Trend> of(List<Comparison> comparisons, LocalDate from, LocalDate to) {
+    List<YearMonth> months =
+        YearMonth.from(from)
+            .atDay(1)
+            .datesUntil(to.plusDays(1), Period.ofMonths(1))
+            .map(YearMonth::from)
+            .toList();
     List<Trend> trends = new ArrayList<>();
-    for (Question question : Question.values()) {
-      for (Measure measure : Measure.values()) {
-        for (YearMonth month : months(from, to)) {
-          List<ComparedJob> own =
-              jobs.stream().filter(job -> YearMonth.from(job.date()).equals(month)).toList();
-          trends.add(month(Comparison.withoutGuard(question, measure, own, rates), month));
-        }
+    for (Comparison comparison : comparisons) {
+      Map<YearMonth, List<Comparison.Entry>> byMonth =
+          comparison.entered().stream()
+              .collect(Collectors.groupingBy(entry -> YearMonth.from(entry.job().date())));
+      for (YearMonth month : months) {
+        trends.add(month(comparison, month, byMonth.getOrDefault(month, List.of())));
       }
     }
     return trends;
   }
 
-  private static List<YearMonth> months(LocalDate from, LocalDate to) {
-    return YearMonth.from(from)
-        .atDay(1)
-        .datesUntil(to.plusDays(1), java.time.Period.ofMonths(1))
-        .map(YearMonth::from)
-        .toList();
-  }
-
-  private static Trend month(Comparison comparison, YearMonth month) {
+  private static Trend month(
+      Comparison comparison, YearMonth month, List<Comparison.Entry> entries) {
+    OptionalDouble difference =
+        StratifiedDifference.difference(
+            entries.stream().map(Comparison.Entry::observation).toList());
     return new Trend(
         comparison.question(),
         comparison.measure(),
         month,
-        (int) comparison.entered().stream().filter(each -> each.side() == Side.A).count(),
-        (int) comparison.entered().stream().filter(each -> each.side() == Side.B).count(),
-        mean(comparison, Side.A),
-        mean(comparison, Side.B),
-        comparison.estimate().map(found -> found.difference()));
+        (int) entries.stream().filter(each -> each.side() == Side.A).count(),
+        (int) entries.stream().filter(each -> each.side() == Side.B).count(),
+        mean(entries, Side.A),
+        mean(entries, Side.B),
+        difference);
   }
 
-  private static OptionalDouble mean(Comparison comparison, Side side) {
-    return comparison.entered().stream()
+  private static OptionalDouble mean(List<Comparison.Entry> entries, Side side) {
+    return entries.stream()
         .filter(each -> each.side() == side)
         .mapToDouble(Comparison.Entry::value)
         .average();

@@ -128,6 +128,7 @@ final class JobMaker {
         new JobMoney(
             number(charged),
             Optional.of(number(list)),
+            Optional.of(number(list)),
             number(materials),
             number(gas),
             number(sundries),

@@ -128,7 +128,7 @@ public record Pricing(
         jobs.get(jobs.size() - 1).work(),
         jobs.size(),
         charged,
-        jobs.get(jobs.size() - 1).money().list(),
+        jobs.get(jobs.size() - 1).money().workList(),
         cost,
         charged.subtract(cost),
         cost.divide(count, digits, RoundingMode.HALF_UP),

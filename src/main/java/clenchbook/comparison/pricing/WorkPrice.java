@@ -9,8 +9,7 @@ import java.util.Optional;
  * @param work its name
  * @param jobs how many jobs
  * @param charged what they brought, without tax
- * @param list the list price of its latest job, extras included, without tax; empty where the list
- *     has none
+ * @param list the list price at its latest job, without tax; empty where the list has none
  * @param cost what they cost, time included
  * @param margin what was left after labour
  * @param forWage the price at which a job pays all its costs and the wage

@@ -1,10 +1,12 @@
 package clenchbook.comparison.statistics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -39,6 +41,19 @@ public final class StratifiedDifference {
     List<StratumEstimate> strata = used.stream().map(StratifiedDifference::stratum).toList();
     List<Observation> all = used.stream().flatMap(List::stream).toList();
     return Optional.of(combine(strata, all));
+  }
+
+  /**
+   * The difference alone, without any interval.
+   *
+   * @return empty where no stratum has two values on each side
+   */
+  public static OptionalDouble difference(List<Observation> observations) {
+    GroupTotals totals = GroupTotals.of(observations);
+    int[] once = new int[totals.groups()];
+    Arrays.fill(once, 1);
+    double difference = totals.difference(once);
+    return Double.isNaN(difference) ? OptionalDouble.empty() : OptionalDouble.of(difference);
   }
 
   /** The weight of a stratum with these counts. */
