@@ -1,8 +1,6 @@
 package clenchbook.money;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -15,8 +13,6 @@ import java.util.stream.IntStream;
  * remainders, ties to the earlier part.
  */
 public final class LargestRemainder {
-  private static final MathContext EXACT = new MathContext(50, RoundingMode.HALF_UP);
-
   private LargestRemainder() {}
 
   /**
@@ -59,15 +55,16 @@ public final class LargestRemainder {
       BigDecimal whole, List<BigDecimal> weights, BigDecimal sum, MinorUnit unit) {
     List<BigDecimal> parts = new ArrayList<>();
     List<BigDecimal> remainders = new ArrayList<>();
-    BigDecimal left = whole;
+    BigDecimal units = whole.movePointRight(unit.digits());
+    BigDecimal left = units;
     for (BigDecimal weight : weights) {
-      BigDecimal exact = whole.multiply(weight).divide(sum, EXACT);
-      BigDecimal part = exact.setScale(unit.digits(), RoundingMode.FLOOR);
-      parts.add(part);
-      remainders.add(exact.subtract(part));
-      left = left.subtract(part);
+      // Whole units and an exact remainder: a quotient cut to some digits would break ties.
+      BigDecimal[] cut = units.multiply(weight).divideAndRemainder(sum);
+      parts.add(cut[0].movePointLeft(unit.digits()).setScale(unit.digits()));
+      remainders.add(cut[1]);
+      left = left.subtract(cut[0]);
     }
-    giveOut(left.movePointRight(unit.digits()).intValueExact(), parts, remainders, unit);
+    giveOut(left.intValueExact(), parts, remainders, unit);
     return List.copyOf(parts);
   }
 

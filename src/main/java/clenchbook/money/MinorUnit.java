@@ -10,6 +10,11 @@ import java.util.Currency;
  * @param digits decimals of an amount: 2 for EUR, 0 for JPY, 3 for BHD; never negative
  */
 public record MinorUnit(int digits) {
+  /**
+   * Decimals beyond the minor unit that are still told apart: far coarser than 34 figures leave.
+   */
+  private static final int GUARD = 20;
+
   /** Refuses a currency without a minor unit, such as a unit of account. */
   public MinorUnit {
     if (digits < 0) {
@@ -28,13 +33,16 @@ public record MinorUnit(int digits) {
   }
 
   /**
-   * Rounds half up, away from zero, to the minor unit.
+   * Rounds half up, away from zero, to the minor unit. An amount that a division left a hair below
+   * or above the half (beyond the twentieth decimal) counts as the half it stands for.
    *
    * @param exact any amount, not null
    * @return the amount with exactly {@link #digits()} decimals
    */
   public BigDecimal round(BigDecimal exact) {
-    return exact.setScale(digits, RoundingMode.HALF_UP);
+    return exact
+        .setScale(digits + GUARD, RoundingMode.HALF_UP)
+        .setScale(digits, RoundingMode.HALF_UP);
   }
 
   /**

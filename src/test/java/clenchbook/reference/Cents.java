@@ -16,7 +16,7 @@ final class Cents {
   private Cents() {}
 
   static BigDecimal round(BigDecimal amount) {
-    return amount.setScale(2, RoundingMode.HALF_UP);
+    return amount.setScale(30, RoundingMode.HALF_UP).setScale(2, RoundingMode.HALF_UP);
   }
 
   static BigDecimal over(BigDecimal a, BigDecimal b) {

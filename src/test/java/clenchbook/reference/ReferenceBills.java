@@ -95,7 +95,7 @@ final class ReferenceBills {
     BigDecimal price = typed != null ? typed : visit.work.figure("Price");
     String code = taxed && visit.work != null ? visit.work.text("Tax") : "";
     BigDecimal goods =
-        visit.work == null || !visit.work.has("Taxed part")
+        !taxed || visit.work == null || !visit.work.has("Taxed part")
             ? Cents.HUNDRED
             : visit.work.figure("Taxed part");
     BigDecimal exactNet = BigDecimal.ZERO;

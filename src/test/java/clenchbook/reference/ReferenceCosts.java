@@ -129,11 +129,32 @@ final class ReferenceCosts {
   private void sundries() {
     Set<String> seen = new HashSet<>();
     for (ReferenceVisit visit : month) {
-      String horse = (visit.date + "|" + visit.horse + "|" + visit.owner).toLowerCase(Locale.ROOT);
+      String owner = soldOn(visit.horse) ? "" : visit.owner;
+      String horse = (visit.date + "|" + visit.horse + "|" + owner).toLowerCase(Locale.ROOT);
       if (!visit.fee && seen.add(horse)) {
         visit.sundries = Cents.round(book.setting("Sundries per horse", "0"));
       }
     }
+  }
+
+  /** Rows of one name whose periods don't overlap are one horse, sold on. */
+  private boolean soldOn(String name) {
+    List<PlainRow> rows =
+        book.sheet("Horses").stream().filter(row -> same(row.text("Horse"), name)).toList();
+    for (PlainRow one : rows) {
+      for (PlainRow other : rows) {
+        if (one != other && !before(one, other) && !before(other, one)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean before(PlainRow one, PlainRow other) {
+    LocalDate until = one.date("Until", order);
+    LocalDate from = other.date("From", order);
+    return until != null && from != null && until.isBefore(from);
   }
 
   private static BigDecimal driven(PlainRow trip) {
