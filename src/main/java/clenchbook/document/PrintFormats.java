@@ -20,7 +20,7 @@ import java.util.Locale;
  *
  * <p>Not thread-safe; made anew for each document.
  */
-final class PrintFormats {
+public final class PrintFormats {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
   private final DecimalFormat money;
@@ -33,7 +33,13 @@ final class PrintFormats {
   private final DateTimeFormatter month;
   private final DateTimeFormatter dayMonth;
 
-  PrintFormats(PrintLocale printLocale, String currencyCode) {
+  /**
+   * Formats of one language and country.
+   *
+   * @param printLocale language and country; a language without wording writes as English does
+   * @param currencyCode ISO 4217
+   */
+  public PrintFormats(PrintLocale printLocale, String currencyCode) {
     Wording wording = Wording.of(printLocale.language());
     locale = new PrintLocale(wording.language(), printLocale.country()).toLocale();
     currency = Currency.getInstance(currencyCode);
@@ -56,7 +62,7 @@ final class PrintFormats {
   }
 
   /** With the currency's sign; a sign of letters stands off from the figures. */
-  String money(BigDecimal value) {
+  public String money(BigDecimal value) {
     String sign = currencySign();
     String written = money.format(value);
     int after = written.indexOf(sign) + sign.length();
@@ -82,7 +88,8 @@ final class PrintFormats {
     return percent.format(value.divide(HUNDRED));
   }
 
-  String longDate(LocalDate date) {
+  /** A date with its month in words. */
+  public String longDate(LocalDate date) {
     return longDate.format(date);
   }
 
@@ -90,7 +97,8 @@ final class PrintFormats {
     return shortDate.format(date);
   }
 
-  String month(YearMonth value) {
+  /** A month in words with its year. */
+  public String month(YearMonth value) {
     return month.format(value);
   }
 
