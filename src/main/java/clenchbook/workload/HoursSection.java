@@ -87,7 +87,7 @@ final class HoursSection {
             && limits.horsesPerDay().isEmpty();
     return none
         ? "No limits are set. Give Yearly hours limit, Weekly hours limit or Horses per day limit"
-              + " in Settings and this page warns when one is passed or will be."
+            + " in Settings and this page warns when one is passed or will be."
         : "None of your limits was passed, and the projection passes none.";
   }
 
@@ -132,7 +132,9 @@ final class HoursSection {
             + Digits.fixed(work.lastYearToDate(), 2)
             + " to the same day, "
             + Digits.fixed(work.lastYear(), 2)
-            + " in all."
+            + " in all"
+            + work.bookBegins().map(day -> " (the book begins " + Dates.day(day) + ")").orElse("")
+            + "."
         : projected + " The book holds no work of last year to compare with.";
   }
 
@@ -241,7 +243,8 @@ final class HoursSection {
                         + ".")
             .orElse("No day worked yet.")
         + horses
-        + " A day of driving only counts as no day worked.";
+        + " A day of driving only counts as no day worked; making stands on the day its shoes were"
+        + " nailed on.";
   }
 
   /** What a figure without minutes of its own rests on. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Where the year to date passed the farrier's own limits, or will as projected. */
 final class LimitWarnings {
@@ -77,7 +76,7 @@ final class LimitWarnings {
   private record Over(String when, double figure) {}
 
   private static Optional<String> sentence(List<Over> all, double limit, String noun, String unit) {
-    List<Over> over = all.stream().filter(one -> one.figure() > limit).toList();
+    List<Over> over = all.stream().filter(one -> OwnLimits.exceeds(one.figure(), limit)).toList();
     if (over.isEmpty()) {
       return Optional.empty();
     }
@@ -101,10 +100,5 @@ final class LimitWarnings {
   /** A count with its noun. */
   static String counted(int count, String noun) {
     return count + " " + noun + (count == 1 ? "" : "s");
-  }
-
-  /** Whether a value lies above a limit that is set. */
-  static boolean above(double value, OptionalDouble limit) {
-    return limit.isPresent() && value > limit.getAsDouble();
   }
 }

@@ -6,6 +6,7 @@ import clenchbook.report.Block.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /** The part of the pages that looks ahead: Stop age, hot against cold, a changed week. */
 final class OutlookSection {
@@ -42,9 +43,9 @@ final class OutlookSection {
           Row.of(
               mix.words(),
               number(stop.blows(mix)),
-              interval(stop.blows(mix), 0),
+              interval(stop.blows(mix), Digits::whole),
               number(stop.stallJackHours(mix)),
-              interval(stop.stallJackHours(mix), 0)));
+              interval(stop.stallJackHours(mix), Digits::whole)));
     }
     return List.of(
         new Block.Paragraph(toDate(stop)),
@@ -69,7 +70,7 @@ final class OutlookSection {
     String blows =
         work.ratings().ratesBlows()
             ? "Blows in the year to date: "
-                + Digits.fixed(work.ratings().blows(work.load().shoes()).orElse(0), 0)
+                + Digits.whole(work.ratings().blows(work.load().shoes()).orElse(0))
                 + ". "
             : "";
     return blows
@@ -81,16 +82,18 @@ final class OutlookSection {
   }
 
   private static String number(Optional<Estimate> estimate) {
-    return estimate.map(one -> Digits.fixed(one.value(), 0)).orElse(NOT_SAID);
+    return estimate.map(one -> Digits.whole(one.value())).orElse(NOT_SAID);
   }
 
-  private static String interval(Optional<Estimate> estimate, int decimals) {
+  private static String interval(Optional<Estimate> estimate, DoubleFunction<String> digits) {
     return estimate
         .flatMap(Estimate::interval)
-        .map(
-            ends ->
-                Digits.fixed(ends.low(), decimals) + " to " + Digits.fixed(ends.high(), decimals))
+        .map(ends -> digits.apply(ends.low()) + " to " + digits.apply(ends.high()))
         .orElse("");
+  }
+
+  private static String tenths(double number) {
+    return Digits.fixed(number, 1);
   }
 
   private String hotShaping() {
@@ -111,22 +114,38 @@ final class OutlookSection {
         + " minutes a shoe "
         + (difference.minutesPerShoe() < 0 ? "less" : "more")
         + " than cold, like with like ("
-        + difference.verdict()
+        + verdict(difference)
         + "; see the comparisons). Over "
-        + OutlookFigures.pastYear(work)
+        + pastYear()
         + " that is "
         + withInterval(minutes)
         + " minutes a year on the steel shoes shaped hot (below 0: saved). Setting the forge up"
         + " took "
-        + Digits.fixed(setUp, 0)
+        + Digits.whole(setUp)
         + " minutes; both together: "
         + withInterval(minutes.map(each -> each + setUp))
         + ".";
   }
 
+  private String pastYear() {
+    PastYear past = work.past();
+    return Dates.day(past.from())
+        + " to "
+        + Dates.day(past.to())
+        + (past.whole() ? "" : ", scaled up to a year");
+  }
+
+  private static String verdict(ShapeDifference difference) {
+    return switch (difference.verdict()) {
+      case "a lower" -> "hot is quicker";
+      case "a higher" -> "hot is slower";
+      default -> difference.verdict();
+    };
+  }
+
   private static String withInterval(Estimate estimate) {
-    String ends = interval(Optional.of(estimate), 0);
-    return Digits.fixed(estimate.value(), 0) + (ends.isEmpty() ? "" : " (" + ends + ")");
+    String ends = interval(Optional.of(estimate), Digits::whole);
+    return Digits.whole(estimate.value()) + (ends.isEmpty() ? "" : " (" + ends + ")");
   }
 
   private List<Block> changes() {
@@ -135,17 +154,15 @@ final class OutlookSection {
       rows.add(
           Row.of(
               change.name(),
-              change.hours().map(one -> Digits.fixed(one.value(), 1)).orElse(NOT_SAID),
-              interval(change.hours(), 1),
-              Digits.fixed(change.horses(), 0),
-              change.stallJackHours().map(one -> Digits.fixed(one.value(), 1)).orElse(NOT_SAID),
-              change.blows().isPresent()
-                  ? Digits.fixed(change.blows().getAsDouble(), 0)
-                  : NOT_SAID));
+              change.hours().map(one -> tenths(one.value())).orElse(NOT_SAID),
+              interval(change.hours(), OutlookSection::tenths),
+              Digits.whole(change.horses()),
+              change.stallJackHours().map(one -> tenths(one.value())).orElse(NOT_SAID),
+              change.blows().isPresent() ? Digits.whole(change.blows().getAsDouble()) : NOT_SAID));
     }
     return List.of(
         new Block.Table(
-            "Arithmetic on " + OutlookFigures.pastYear(work) + ", change over a year",
+            "Arithmetic on " + pastYear() + ": what a year would have had more or less",
             List.of(
                 Column.words("Change", 5),
                 Column.number("Hours in all", 2),

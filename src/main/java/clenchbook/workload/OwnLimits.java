@@ -22,6 +22,8 @@ public record OwnLimits(
     OptionalInt birthYear,
     OptionalInt stopAge) {
 
+  private static final double ROUNDING = 1e-9;
+
   /** No limits at all. */
   public static final OwnLimits NONE =
       new OwnLimits(
@@ -55,6 +57,11 @@ public record OwnLimits(
     return birthYear.isPresent() && stopAge.isPresent()
         ? OptionalInt.of(birthYear.getAsInt() + stopAge.getAsInt())
         : OptionalInt.empty();
+  }
+
+  /** Whether a figure lies above a limit by more than adding up leaves of rounding. */
+  static boolean exceeds(double figure, double limit) {
+    return figure - limit > ROUNDING;
   }
 
   private static OptionalDouble limit(Settings settings, Setting setting) {

@@ -16,8 +16,11 @@ public final class WorkDays {
 
   private final NavigableMap<LocalDate, WorkDay> days;
 
+  private final NavigableMap<LocalDate, Double> hours = new TreeMap<>();
+
   private WorkDays(NavigableMap<LocalDate, WorkDay> days) {
     this.days = Collections.unmodifiableNavigableMap(days);
+    days.forEach((date, day) -> hours.put(date, day.load().hours()));
   }
 
   /**
@@ -69,11 +72,14 @@ public final class WorkDays {
    * @return hours, not rounded
    */
   public double hours(LocalDate from, LocalDate to) {
-    double hours = 0;
-    for (WorkDay day : between(from, to)) {
-      hours += day.load().hours();
+    if (from.isAfter(to)) {
+      return 0;
     }
-    return hours;
+    double sum = 0;
+    for (double day : hours.subMap(from, true, to, true).values()) {
+      sum += day;
+    }
+    return sum;
   }
 
   /**

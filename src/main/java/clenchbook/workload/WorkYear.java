@@ -119,6 +119,13 @@ record WorkYear(
     return days.hours(year.from().minusYears(1), year.to().minusYears(1));
   }
 
+  /** The first day of a book that does not hold all of last year; empty when it does. */
+  Optional<LocalDate> bookBegins() {
+    LocalDate lastYear = year.from().minusYears(1);
+    return days.first()
+        .filter(first -> first.isAfter(lastYear) && !days.coverTwelveMonths(lastYear));
+  }
+
   /** Last year's hours. */
   double lastYear() {
     return days.hours(year.from().minusYears(1), year.from().minusDays(1));

@@ -52,9 +52,9 @@ final class WorkloadFigures {
         work.limits().yearlyHours(),
         work.projection().basis());
     if (work.lastYear() > 0) {
-      rows.add(
-          year.name(), LAST_YEAR_TO_DATE, work.lastYearToDate(), 2, "hours", "last year's days");
-      rows.add(year.name(), LAST_YEAR, work.lastYear(), 2, "hours", "last year's days");
+      String basis = work.bookBegins().map(day -> "the book begins " + day).orElse("last year");
+      rows.add(year.name(), LAST_YEAR_TO_DATE, work.lastYearToDate(), 2, "hours", basis);
+      rows.add(year.name(), LAST_YEAR, work.lastYear(), 2, "hours", basis);
     }
     addSummaries(year.name());
     addHolds(year.name());
@@ -79,22 +79,16 @@ final class WorkloadFigures {
     Period period = Period.day(day.date());
     addHours(period, NO_LIMIT);
     addCounts(period, work.limits().horsesPerDay());
-    for (MethodScore score : DayScores.of(day.load(), work.ratings(), work.noise())) {
-      score
-          .score()
-          .number()
-          .ifPresent(number -> addScore(period.name(), score.measure(), number, score));
+    for (YearScores.DayScore score : work.scores().on(day.date())) {
+      addScore(period.name(), score.score().measure(), score.number(), score.score(), "");
     }
   }
 
-  private void addScore(String period, String measure, double number, MethodScore score) {
-    rows.add(period, measure, number, 2, score.unit(), score.guidance(), basisOf(score));
-  }
-
-  private static String basisOf(MethodScore score) {
-    return score.guidance().isPresent()
-        ? score.basis() + "; limit = " + score.guidanceName()
-        : score.basis();
+  private void addScore(
+      String period, String measure, double number, MethodScore score, String note) {
+    String limit = score.guidance().isPresent() ? "; limit = " + score.guidanceName() : "";
+    String basis = note.isEmpty() ? score.basis() : note;
+    rows.add(period, measure, number, 2, score.unit(), score.guidance(), basis + limit);
   }
 
   private void addHours(Period period, OptionalDouble limitInAll) {
@@ -154,15 +148,18 @@ final class WorkloadFigures {
     List<YearScores.Summary> summaries = work.scores().summaries();
     for (YearScores.Summary summary : summaries) {
       MethodScore score = summary.worst().score();
-      addScore(year, summary.measure() + ", typical day", summary.typical(), score);
-      rows.add(
+      addScore(
+          year,
+          summary.measure() + ", typical day",
+          summary.typical(),
+          score,
+          "the middle one of " + LimitWarnings.counted(summary.days(), "day"));
+      addScore(
           year,
           summary.measure() + ", worst day",
-          score.score().number().orElseThrow(),
-          2,
-          score.unit(),
-          score.guidance(),
-          "on " + summary.worst().date() + "; " + basisOf(score));
+          summary.worst().number(),
+          score,
+          "on " + summary.worst().date() + "; " + score.basis());
     }
   }
 

@@ -90,12 +90,12 @@ public final class YearProjection {
     double sum = 0;
     for (WorkDay day : days.between(start, asAt)) {
       sum += day.load().hours();
-      if (sum > limit) {
+      if (OwnLimits.exceeds(sum, limit)) {
         return Optional.of(day.date());
       }
     }
     for (LocalDate day = asAt.plusDays(1); !day.isAfter(end()); day = day.plusDays(1)) {
-      if (by(day) > limit) {
+      if (OwnLimits.exceeds(by(day), limit)) {
         return Optional.of(day);
       }
     }

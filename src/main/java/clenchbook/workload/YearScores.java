@@ -17,7 +17,7 @@ import java.util.TreeSet;
  */
 public final class YearScores {
 
-  private final List<DayScore> days = new ArrayList<>();
+  private final Map<LocalDate, List<DayScore>> byDay = new TreeMap<>();
   private final Map<String, List<DayScore>> byMeasure = new LinkedHashMap<>();
   private final Map<String, TreeSet<String>> outOfRange = new LinkedHashMap<>();
 
@@ -62,7 +62,7 @@ public final class YearScores {
   private void add(DayScore day) {
     String measure = day.score().measure();
     if (day.score().score().number().isPresent()) {
-      days.add(day);
+      byDay.computeIfAbsent(day.date(), unused -> new ArrayList<>()).add(day);
       byMeasure.computeIfAbsent(measure, unused -> new ArrayList<>()).add(day);
     } else {
       outOfRange.computeIfAbsent(measure, unused -> new TreeSet<>()).add(day.score().score().why());
@@ -70,12 +70,13 @@ public final class YearScores {
   }
 
   /**
-   * All scores that could be computed.
+   * The scores of a day that could be computed.
    *
-   * @return by date, then in the order of the methods
+   * @param day the day
+   * @return in the order of the methods; empty for a day without any
    */
-  public List<DayScore> days() {
-    return List.copyOf(days);
+  public List<DayScore> on(LocalDate day) {
+    return List.copyOf(byDay.getOrDefault(day, List.of()));
   }
 
   /**
