@@ -3,12 +3,16 @@ package clenchbook.document;
 import clenchbook.report.CreditNoteDocument;
 import clenchbook.report.DocumentHead;
 import clenchbook.report.InvoiceDocument;
+import clenchbook.report.Report;
 import java.io.ByteArrayOutputStream;
+import java.util.HashMap;
+import java.util.Map;
 import net.sf.jasperreports.engine.JRException;
 import net.sf.jasperreports.engine.JasperFillManager;
 import net.sf.jasperreports.engine.JasperPrint;
 import net.sf.jasperreports.engine.JasperReport;
 import net.sf.jasperreports.engine.SimpleJasperReportsContext;
+import net.sf.jasperreports.engine.design.JasperDesign;
 import net.sf.jasperreports.export.SimpleExporterInput;
 import net.sf.jasperreports.export.SimpleOutputStreamExporterOutput;
 import net.sf.jasperreports.pdf.SimplePdfExporterConfiguration;
@@ -21,6 +25,8 @@ import net.sf.jasperreports.pdf.SimplePdfExporterConfiguration;
  * is seen; ask {@link MissingGlyphs} beforehand to report it.
  */
 public final class PdfDocuments {
+  private static final String REPORT_LEGEND = "m measured · s standard · d default";
+
   private final PrintSettings settings;
   private final SimpleJasperReportsContext context;
   private final Templates templates;
@@ -58,6 +64,32 @@ public final class PdfDocuments {
    */
   public byte[] creditNote(CreditNoteDocument note) {
     return letter("invoice", note.head(), new InvoicePage(note.head(), settings.logo()).of(note));
+  }
+
+  /**
+   * A report.
+   *
+   * @param report what it says
+   * @return the PDF
+   */
+  public byte[] report(Report report) {
+    ReportRows rows = new ReportRows(report);
+    Map<String, Object> parts = new HashMap<>();
+    LetterParts.put(parts, "business", settings.business());
+    LetterParts.put(parts, "title", report.title());
+    LetterParts.put(parts, "subtitle", report.subtitle());
+    LetterParts.put(parts, "foot", report.caution());
+    LetterParts.put(parts, "legend", rows.hasBases() ? REPORT_LEGEND : "");
+    try {
+      JasperDesign design = ReportDesign.of(PaperSize.of(settings.locale()), rows.layouts());
+      JasperReport compiled = new TemplateCompiler(context).compileReport(design);
+      JasperPrint filled =
+          JasperFillManager.getInstance(context).fill(compiled, parts, new PrintRows(rows.rows()));
+      FixedPdfExporter exporter = new FixedPdfExporter(context, settings.asAt(), "en");
+      return export(exporter, filled, report.title(), settings.business());
+    } catch (JRException e) {
+      throw new IllegalStateException("the pages of " + report.name(), e);
+    }
   }
 
   private byte[] letter(String template, DocumentHead head, PrintedPage page) {

@@ -1,5 +1,7 @@
 package clenchbook.document;
 
+import java.awt.Font;
+import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
@@ -50,6 +52,32 @@ public final class Typefaces {
    */
   static Path folder() {
     return Folder.PATH;
+  }
+
+  /**
+   * The face of text and figures for drawing.
+   *
+   * @param size in points
+   * @param bold true for bold
+   * @return the font, the same on every machine
+   */
+  static Font text(float size, boolean bold) {
+    return (bold ? Faces.BOLD : Faces.PLAIN).deriveFont(size);
+  }
+
+  private static final class Faces {
+    static final Font PLAIN = load(FILES.get(0));
+    static final Font BOLD = load(FILES.get(1));
+
+    private static Font load(String file) {
+      try {
+        return Font.createFont(Font.TRUETYPE_FONT, folder().resolve(file).toFile());
+      } catch (FontFormatException e) {
+        throw new IllegalStateException("the program's own font is damaged", e);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
   }
 
   private static Path unpack() {
