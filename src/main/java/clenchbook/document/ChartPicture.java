@@ -21,6 +21,7 @@ final class ChartPicture extends AbstractRenderer implements Graphics2DRenderabl
   private static final float LEGEND_SIZE = 8.5f;
   private static final int ROW = 14;
   private static final int SWATCH = 18;
+  private static final int LIMIT = -1;
 
   private final transient Chart chart;
 
@@ -49,6 +50,14 @@ final class ChartPicture extends AbstractRenderer implements Graphics2DRenderabl
   private record Entry(String name, int index) {}
 
   private List<Entry> entries() {
+    List<Entry> entries = new ArrayList<>(named());
+    if (chart instanceof Chart.Columns columns && columns.lying()) {
+      columns.limits().forEach(limit -> entries.add(new Entry(limit.name(), LIMIT)));
+    }
+    return entries;
+  }
+
+  private List<Entry> named() {
     List<Entry> entries = new ArrayList<>();
     if (chart instanceof Chart.Columns columns && columns.series().size() > 1) {
       columns.series().forEach(series -> entries.add(new Entry(series.name(), entries.size())));
@@ -83,6 +92,12 @@ final class ChartPicture extends AbstractRenderer implements Graphics2DRenderabl
   }
 
   private void drawSwatch(Graphics2D pen, int index, double x, double y) {
+    if (index == LIMIT) {
+      pen.setColor(Palette.INK);
+      pen.setStroke(ChartPlots.limitStroke());
+      pen.draw(new Line2D.Double(x, y + 6, x + SWATCH, y + 6));
+      return;
+    }
     SeriesStyle style = SeriesStyle.at(index);
     if (chart instanceof Chart.Lines lines) {
       pen.setColor(style.line());

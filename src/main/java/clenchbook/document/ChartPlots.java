@@ -10,6 +10,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
+import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.axis.NumberAxis;
@@ -35,6 +36,7 @@ import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
+import org.jspecify.annotations.Nullable;
 
 /** Makes the plot of each kind of picture. */
 final class ChartPlots {
@@ -67,7 +69,7 @@ final class ChartPlots {
     renderer.setItemMargin(0.04);
     renderer.setMaximumBarWidth(chart.lying() ? 0.14 : 0.09);
     renderer.setIncludeBaseInRange(true);
-    CategoryAxis across = new CategoryAxis(chart.lying() ? chart.across() : chart.across());
+    CategoryAxis across = new CategoryAxis(title(chart.across()));
     across.setCategoryMargin(chart.categories().size() > 20 ? 0.12 : 0.28);
     across.setMaximumCategoryLabelLines(2);
     across.setMaximumCategoryLabelWidthRatio(chart.lying() ? 12f : 1.2f);
@@ -83,9 +85,21 @@ final class ChartPlots {
     plot.setRangeZeroBaselineVisible(true);
     plot.setRangeZeroBaselinePaint(Palette.QUIET);
     plot.setInsets(new RectangleInsets(2, 2, 2, 8));
-    chart.limits().forEach(limit -> plot.addRangeMarker(marker(limit), Layer.FOREGROUND));
+    plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+    chart
+        .limits()
+        .forEach(limit -> plot.addRangeMarker(across(limit, chart.lying()), Layer.FOREGROUND));
     includeLimits(up, chart.limits());
     return plot;
+  }
+
+  /** In a picture of lying bars the legend names the limit: there is no room beside the line. */
+  private static ValueMarker across(Chart.Limit limit, boolean lying) {
+    ValueMarker marker = marker(limit);
+    if (lying) {
+      marker.setLabel(null);
+    }
+    return marker;
   }
 
   /** Only every nth name is set where all would not fit. */
@@ -113,7 +127,7 @@ final class ChartPlots {
   }
 
   private static NumberAxis numbers(String title, boolean fromZero) {
-    NumberAxis axis = new NumberAxis(title);
+    NumberAxis axis = new NumberAxis(title(title));
     axis.setAutoRangeIncludesZero(fromZero);
     look(axis);
     axis.setNumberFormatOverride(plainNumbers());
@@ -128,6 +142,11 @@ final class ChartPlots {
     axis.setAxisLinePaint(Palette.QUIET);
     axis.setTickMarkPaint(Palette.QUIET);
     axis.setUpperMargin(0.08);
+  }
+
+  /** An empty title takes no room. */
+  private static @Nullable String title(String words) {
+    return words.isBlank() ? null : words;
   }
 
   private static DecimalFormat plainNumbers() {
@@ -146,12 +165,15 @@ final class ChartPlots {
     }
   }
 
+  static BasicStroke limitStroke() {
+    return new BasicStroke(
+        1.1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {7, 3}, 0);
+  }
+
   private static ValueMarker marker(Chart.Limit limit) {
     ValueMarker marker = new ValueMarker(limit.value());
     marker.setPaint(Palette.INK);
-    marker.setStroke(
-        new BasicStroke(
-            1.1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {7, 3}, 0));
+    marker.setStroke(limitStroke());
     marker.setLabel(limit.name());
     marker.setLabelFont(Typefaces.text(SMALL, true));
     marker.setLabelPaint(Palette.INK);
@@ -232,7 +254,7 @@ final class ChartPlots {
     bars.setDrawXError(false);
     bars.setErrorStroke(new BasicStroke(1.8f));
     bars.setCapLength(9);
-    SymbolAxis across = new SymbolAxis(chart.across(), names);
+    SymbolAxis across = new SymbolAxis(title(chart.across()), names);
     across.setGridBandsVisible(false);
     across.setRange(-0.6, names.length - 0.4);
     look(across);

@@ -41,11 +41,22 @@ final class InvoiceRows {
   private String details(PrintedLine line) {
     List<String> details = new ArrayList<>(line.details());
     line.notes().forEach(note -> details.add(wording.say("note." + note)));
+    line.notes().forEach(note -> details.add(wording.say(key(note))));
     line.discountPercent()
         .ifPresent(percent -> details.add(wording.say("line.discount", formats.percent(percent))));
     line.sharePercent()
         .ifPresent(percent -> details.add(wording.say("line.share", formats.percent(percent))));
     return String.join("  ·  ", details);
+  }
+
+  private static String key(PrintedLine.Note note) {
+    return switch (note) {
+      case GOODS -> "note.goods";
+      case WORK_PART -> "note.workPart";
+      case LOST_SHOE -> "note.lostShoe";
+      case LAMENESS -> "note.lameness";
+      case NEW_HORSE -> "note.newHorse";
+    };
   }
 
   void sums(PrintedTotals totals) {

@@ -199,8 +199,14 @@ final class ReportDesign {
     return head.band();
   }
 
+  /** Words right after figures need more air than the other columns. */
   private static int gutter(int column, TableLayout layout) {
-    return column + 1 < layout.columns().size() ? GUTTER : 0;
+    if (column + 1 == layout.columns().size()) {
+      return 0;
+    }
+    boolean figuresThenWords =
+        layout.columns().get(column).number() && !layout.columns().get(column + 1).number();
+    return figuresThenWords ? 2 * GUTTER : GUTTER;
   }
 
   private void details() {
@@ -255,7 +261,7 @@ final class ReportDesign {
           right - edges.get(i),
           12);
       if (column.marked()) {
-        row.line("$F{mark" + i + "}", Look.text(6, Palette.QUIET), right + 1, 4, MARK - 1, 9);
+        row.text("$F{mark" + i + "}", Look.text(6, Palette.QUIET), right + 1, 4, MARK - 1, 9);
       }
     }
     return row.band();

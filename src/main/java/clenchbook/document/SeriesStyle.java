@@ -23,12 +23,12 @@ final class SeriesStyle {
       List.of(
           new SeriesStyle(0x8A3B12, Hatch.NONE, SOLID, square(3)),
           new SeriesStyle(0xE3D2C1, Hatch.RISING, new float[] {6, 3}, circle(3)),
-          new SeriesStyle(0x33424D, Hatch.NONE, new float[] {2, 2}, triangle(3.4)),
-          new SeriesStyle(0xFFFFFF, Hatch.LEVEL, new float[] {8, 3, 2, 3}, diamond(3.6)),
-          new SeriesStyle(0xA9B8C2, Hatch.NONE, new float[] {12, 4}, circle(2)),
+          new SeriesStyle(0xFFFFFF, Hatch.LEVEL, new float[] {2, 2}, triangle(3.4)),
+          new SeriesStyle(0xA9B8C2, Hatch.NONE, new float[] {8, 3, 2, 3}, diamond(3.6)),
+          new SeriesStyle(0x2B3A45, Hatch.FALLING, new float[] {12, 4}, circle(2)),
           new SeriesStyle(0xF3E9DF, Hatch.UPRIGHT, new float[] {4, 4}, square(2)),
-          new SeriesStyle(0xC98F66, Hatch.FALLING, new float[] {1, 3}, triangle(2.4)),
-          new SeriesStyle(0xFFFFFF, Hatch.CROSSED, new float[] {10, 2, 2, 2}, diamond(2.4)));
+          new SeriesStyle(0xC98F66, Hatch.CROSSED, new float[] {1, 3}, triangle(2.4)),
+          new SeriesStyle(0xFFFFFF, Hatch.RISING, new float[] {10, 2, 2, 2}, diamond(2.4)));
 
   private enum Hatch {
     NONE,
@@ -80,12 +80,13 @@ final class SeriesStyle {
   void paint(Graphics2D pen, Rectangle2D bar) {
     pen.setColor(fill);
     pen.fill(bar);
-    pen.setColor(Palette.INK);
     pen.setStroke(new BasicStroke(0.5f));
     Path2D lines = hatching(bar);
     if (lines.getCurrentPoint() != null) {
+      pen.setColor(fill.getRed() < 0x50 ? Color.WHITE : Palette.INK);
       pen.draw(lines);
     }
+    pen.setColor(Palette.INK);
     pen.draw(bar);
   }
 
