@@ -20,6 +20,7 @@ public final class YearScores {
   private final Map<LocalDate, List<DayScore>> byDay = new TreeMap<>();
   private final Map<String, List<DayScore>> byMeasure = new LinkedHashMap<>();
   private final Map<String, TreeSet<String>> outOfRange = new LinkedHashMap<>();
+  private final List<Summary> summaries;
 
   /**
    * One score of one day.
@@ -57,6 +58,11 @@ public final class YearScores {
         add(new DayScore(day.date(), score));
       }
     }
+    summaries =
+        byMeasure.entrySet().stream()
+            .filter(entry -> !entry.getValue().isEmpty())
+            .map(entry -> summary(entry.getKey(), entry.getValue()))
+            .toList();
   }
 
   private void add(DayScore day) {
@@ -96,10 +102,7 @@ public final class YearScores {
    * @return single tasks first, then the sums; measures without a score are left out
    */
   public List<Summary> summaries() {
-    return byMeasure.entrySet().stream()
-        .filter(entry -> !entry.getValue().isEmpty())
-        .map(entry -> summary(entry.getKey(), entry.getValue()))
-        .toList();
+    return summaries;
   }
 
   /**
@@ -109,7 +112,7 @@ public final class YearScores {
    * @return empty when no day has a score
    */
   public Optional<Summary> find(String measure) {
-    return summaries().stream().filter(summary -> summary.measure().equals(measure)).findFirst();
+    return summaries.stream().filter(summary -> summary.measure().equals(measure)).findFirst();
   }
 
   private static Summary summary(String measure, List<DayScore> scores) {
