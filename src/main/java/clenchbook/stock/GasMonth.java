@@ -3,6 +3,7 @@ package clenchbook.stock;
 import clenchbook.book.Material;
 import clenchbook.book.MaterialKind;
 import clenchbook.book.Purchase;
+import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.book.Unit;
 import clenchbook.job.Jobs;
@@ -28,9 +29,15 @@ import java.util.Optional;
  * @param basis measured where all of it was weighed, default where money was turned into kilograms
  * @param uncounted how many purchases could not be turned into kilograms
  * @param burn how long the forge burned
+ * @param burnBasis measured where Settings gives the burn rate, else default
  */
 public record GasMonth(
-    String period, BigDecimal boughtKg, Basis basis, int uncounted, GasBurn burn) {
+    String period,
+    BigDecimal boughtKg,
+    Basis basis,
+    int uncounted,
+    GasBurn burn,
+    Basis burnBasis) {
 
   /** Adds up a period, both days inclusive. */
   static GasMonth of(Jobs jobs, String period, LocalDate first, LocalDate last) {
@@ -44,7 +51,16 @@ public record GasMonth(
       kg = kg.add(reckoned.orElse(BigDecimal.ZERO));
       uncounted += reckoned.isPresent() ? 0 : 1;
     }
-    return new GasMonth(period, kg, basis, uncounted, GasBurn.of(jobs, first, last));
+    Settings settings = jobs.index().book().settings();
+    boolean given =
+        settings.isGiven(Setting.GAS_BURN_KG) || settings.isGiven(Setting.GAS_BURN_LB);
+    return new GasMonth(
+        period,
+        kg,
+        basis,
+        uncounted,
+        GasBurn.of(jobs, first, last),
+        given ? Basis.MEASURED : Basis.DEFAULT);
   }
 
   /** Gives bought less explained, in kilograms; above zero where more was bought than explained. */

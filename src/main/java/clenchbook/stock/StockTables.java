@@ -100,7 +100,7 @@ final class StockTables {
         weeksLeft(line).map(StockTables::tenths).orElse(""),
         line.reorder().isPresent() ? line.reorderBasis().name().toLowerCase(Locale.ROOT) : "",
         Quantity.text(line.order()),
-        line.economic().map(q -> q.setScale(0, RoundingMode.HALF_UP).toPlainString()).orElse(""),
+        line.economic().map(StockTables::whole).orElse(""),
         unitCost(line));
   }
 
@@ -247,6 +247,10 @@ final class StockTables {
 
   static String tenths(BigDecimal number) {
     return number.setScale(1, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  static String whole(BigDecimal number) {
+    return number.setScale(0, RoundingMode.HALF_UP).toPlainString();
   }
 
   private static String unitCost(StockLine line) {

@@ -1,0 +1,113 @@
+package clenchbook.stock;
+
+import clenchbook.measure.Basis;
+import clenchbook.report.Block;
+import clenchbook.report.Block.Cell;
+import clenchbook.report.Block.Column;
+import clenchbook.report.Block.Heading;
+import clenchbook.report.Block.Paragraph;
+import clenchbook.report.Block.Row;
+import clenchbook.report.Block.Table;
+import clenchbook.stock.cutting.CuttingPlan;
+import clenchbook.stock.cutting.CuttingPlan.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The bar that the next month's handmade shoes need, and how to cut it. */
+final class BarPages {
+
+  private BarPages() {}
+
+  static List<Block> of(StockMonth month) {
+    if (month.bars().isEmpty()) {
+      return List.of();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(1, "Bar"));
+    blocks.add(
+        new Paragraph(
+            "Handmade shoes for the horses due by "
+                + month.nextEnd()
+                + ", by the Work each usually has and the new shoes of its last such visit."));
+    for (BarPlan bar : month.bars()) {
+      blocks.add(new Heading(2, bar.bar().item()));
+      blocks.add(needs(bar));
+      bar.plan().ifPresent(plan -> plan(month, bar, plan, blocks));
+      if (bar.plan().isEmpty() && bar.bar().barLengthMm().isPresent()) {
+        blocks.add(
+            new Paragraph("Fewer than ten lengths: cut the longest first, each from the shortest"
+                + " piece of bar that gives it."));
+      }
+    }
+    return blocks;
+  }
+
+  private static Table needs(BarPlan bar) {
+    List<Row> rows = new ArrayList<>();
+    for (BarNeed need : bar.needs()) {
+      rows.add(
+          Row.of(
+              StockWarnings.name(need.shoe()),
+              Quantity.text(need.lengthMm()),
+              Quantity.text(need.cutMm()),
+              Integer.toString(need.count()),
+              String.join(", ", need.horses())));
+    }
+    return new Table(
+        "Lengths needed",
+        List.of(
+            Column.words("Shoe", 14),
+            Column.number("Length (mm)", 8),
+            Column.number("Cut (mm)", 7),
+            Column.number("How many", 7),
+            Column.words("For", 28)),
+        rows);
+  }
+
+  private static void plan(
+      StockMonth month, BarPlan bar, CuttingPlan plan, List<Block> blocks) {
+    List<Row> rows = new ArrayList<>();
+    for (Pattern pattern : plan.patterns()) {
+      rows.add(
+          Row.of(
+              Integer.toString(pattern.bars()),
+              BarCuts.cuts(bar, plan, pattern),
+              Quantity.text(bar.mm(pattern.offcut()))));
+    }
+    blocks.add(
+        new Table(
+            "Cutting plan: " + plan.bars() + " bars of "
+                + Quantity.text(bar.mm(plan.order().barLength())) + " mm",
+            List.of(
+                Column.number("Bars", 6),
+                Column.words("Cut each into (mm)", 34),
+                Column.number("Offcut (mm)", 10)),
+            rows));
+    blocks.add(waste(month, bar, plan));
+    blocks.add(new Paragraph(BarCuts.proof(plan) + " " + KERF));
+  }
+
+  private static final String KERF =
+      "Between two shoes the cut takes its Cut; the last shoe of a bar needs a cut only where"
+          + " something is left behind it.";
+
+  private static Table waste(StockMonth month, BarPlan bar, CuttingPlan plan) {
+    return new Table(
+        "Waste",
+        List.of(
+            Column.number("Shoes", 8),
+            Column.number("Cuts and offcuts (mm)", 14),
+            Column.number("A shoe (mm)", 10),
+            Column.number("A shoe (" + month.settings().currency() + ")", 12)),
+        List.of(
+            new Row(
+                List.of(
+                    Cell.of(Integer.toString(bar.shoes())),
+                    Cell.of(Quantity.text(bar.mm(plan.waste()))),
+                    Cell.of(Quantity.text(bar.wasteMmPerShoe())),
+                    bar.wasteCostPerShoe()
+                        .map(cost -> Cell.of(BarCuts.cost(cost), Basis.STANDARD))
+                        .orElse(Cell.of("–"))),
+                false)));
+  }
+}
