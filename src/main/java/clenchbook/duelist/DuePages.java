@@ -33,6 +33,7 @@ final class DuePages {
           Column.number("Days overdue", 7));
 
   private static final int ROUNDS_ON_PAGE = 6;
+  private static final int ROUND_DAYS = 28;
 
   private DuePages() {}
 
@@ -64,14 +65,16 @@ final class DuePages {
     addHorses(blocks, "Overdue", overdue(due));
     byWeek(due).forEach((monday, horses) -> blocks.add(horseTable("Week of " + monday, horses)));
     weeksAhead(blocks, weeks, limit);
-    if (!rounds.isEmpty()) {
-      blocks.add(new Heading(2, "Rounds"));
+    List<Round> soon =
+        rounds.stream().filter(r -> !r.from().isAfter(due.asAt().plusDays(ROUND_DAYS))).toList();
+    if (!soon.isEmpty()) {
+      blocks.add(new Heading(2, "Rounds of the next four weeks"));
       blocks.add(
           new Paragraph(
               "Horses of one place that come due within a week of each other. Neighbours are places"
                   + " that shared a day with it at least twice in the last twelve months and have a"
                   + " round within the same week."));
-      blocks.add(roundTable("", rounds));
+      blocks.add(roundTable("", soon));
     }
     goneQuiet(blocks, due);
     return blocks;

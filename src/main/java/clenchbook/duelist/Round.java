@@ -18,14 +18,14 @@ import java.util.stream.Collectors;
  *
  * <p>Neighbours are places that were visited on one day with this one at least twice in the last
  * twelve months and have a round that begins within seven days of this one: the farrier's own days
- * say what lies on one way.
+ * say what lies on one way. At most three, those that shared most days first.
  *
  * @param place the place; may be empty
  * @param from the first date, the day after the list for what is overdue
  * @param to the last date, at most six days later
  * @param horses the horses, by date
  * @param workMinutes minutes of work by their usual visits
- * @param neighbours names of neighbouring places, in order
+ * @param neighbours names of neighbouring places, most shared days first
  */
 public record Round(
     String place,
@@ -38,6 +38,7 @@ public record Round(
   private static final int DAYS = 7;
   private static final int SHARED_DAYS = 2;
   private static final int HORIZON_DAYS = 56;
+  private static final int MOST_NEIGHBOURS = 3;
 
   /** Copies the lists. */
   public Round {
@@ -98,14 +99,21 @@ public record Round(
   }
 
   private Round withNeighbours(List<Round> rounds, Map<String, TreeSet<LocalDate>> days) {
-    TreeSet<String> near = new TreeSet<>(Names.ORDER);
+    Map<String, Long> near = new TreeMap<>(Names.ORDER);
     for (Round other : rounds) {
       boolean soon = Math.abs(other.from.toEpochDay() - from.toEpochDay()) < DAYS;
-      if (soon && !Names.same(other.place, place) && shared(days, other.place) >= SHARED_DAYS) {
-        near.add(other.place);
+      if (soon && !Names.same(other.place, place)) {
+        near.put(other.place, shared(days, other.place));
       }
     }
-    return new Round(place, from, to, horses, workMinutes, List.copyOf(near));
+    List<String> nearest =
+        near.entrySet().stream()
+            .filter(entry -> entry.getValue() >= SHARED_DAYS)
+            .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
+            .limit(MOST_NEIGHBOURS)
+            .map(Map.Entry::getKey)
+            .toList();
+    return new Round(place, from, to, horses, workMinutes, nearest);
   }
 
   private long shared(Map<String, TreeSet<LocalDate>> days, String otherPlace) {

@@ -25,7 +25,12 @@ final class BarCuts {
           "lengths",
           "waste_mm",
           "waste_mm_per_shoe",
-          "waste_cost_per_shoe");
+          "waste_cost_per_shoe",
+          "bar_length_in",
+          "cuts_in",
+          "offcut_in",
+          "waste_in",
+          "waste_in_per_shoe");
 
   private BarCuts() {}
 
@@ -40,7 +45,7 @@ final class BarCuts {
               Quantity.text(bar.mm(plan.order().barLength())),
               Integer.toString(number),
               Integer.toString(pattern.bars()),
-              cuts(bar, plan, pattern),
+              cuts(bar, plan, pattern, ShopLength.MM),
               Quantity.text(bar.mm(pattern.offcut())),
               Integer.toString(plan.bars()),
               Integer.toString(plan.atLeast()),
@@ -48,17 +53,22 @@ final class BarCuts {
               Integer.toString(bar.shoes()),
               Quantity.text(bar.mm(plan.waste())),
               Quantity.text(bar.wasteMmPerShoe()),
-              bar.wasteCostPerShoe().map(BarCuts::cost).orElse("")));
+              bar.wasteCostPerShoe().map(BarCuts::cost).orElse(""),
+              ShopLength.INCHES.text(bar.mm(plan.order().barLength())),
+              cuts(bar, plan, pattern, ShopLength.INCHES),
+              ShopLength.INCHES.text(bar.mm(pattern.offcut())),
+              ShopLength.INCHES.text(bar.mm(plan.waste())),
+              ShopLength.INCHES.text(bar.wasteMmPerShoe())));
       number++;
     }
   }
 
   /** Gives the lengths of one bar, longest first: {@code 3 x 330; 2 x 290}. */
-  static String cuts(BarPlan bar, CuttingPlan plan, Pattern pattern) {
+  static String cuts(BarPlan bar, CuttingPlan plan, Pattern pattern, ShopLength unit) {
     List<String> cuts = new ArrayList<>();
     for (int i = 0; i < pattern.counts().size(); i++) {
       if (pattern.counts().get(i) > 0) {
-        String length = Quantity.text(bar.mm(plan.order().pieces().get(i).length()));
+        String length = unit.text(bar.mm(plan.order().pieces().get(i).length()));
         cuts.add(pattern.counts().get(i) + " x " + length);
       }
     }

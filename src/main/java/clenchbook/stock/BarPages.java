@@ -31,25 +31,26 @@ final class BarPages {
                 + ", by the Work each usually has and the new shoes of its last such visit."));
     for (BarPlan bar : month.bars()) {
       blocks.add(new Heading(2, bar.bar().item()));
-      blocks.add(needs(bar));
+      blocks.add(needs(bar, ShopLength.of(month.settings())));
       bar.plan().ifPresent(plan -> plan(month, bar, plan, blocks));
       if (bar.plan().isEmpty() && bar.bar().barLengthMm().isPresent()) {
         blocks.add(
-            new Paragraph("Fewer than ten lengths: cut the longest first, each from the shortest"
-                + " piece of bar that gives it."));
+            new Paragraph(
+                "Fewer than ten lengths: cut the longest first, each from the shortest"
+                    + " piece of bar that gives it."));
       }
     }
     return blocks;
   }
 
-  private static Table needs(BarPlan bar) {
+  private static Table needs(BarPlan bar, ShopLength unit) {
     List<Row> rows = new ArrayList<>();
     for (BarNeed need : bar.needs()) {
       rows.add(
           Row.of(
               StockWarnings.name(need.shoe()),
-              Quantity.text(need.lengthMm()),
-              Quantity.text(need.cutMm()),
+              unit.text(need.lengthMm()),
+              unit.text(need.cutMm()),
               Integer.toString(need.count()),
               String.join(", ", need.horses())));
     }
@@ -57,31 +58,35 @@ final class BarPages {
         "Lengths needed",
         List.of(
             Column.words("Shoe", 14),
-            Column.number("Length (mm)", 8),
-            Column.number("Cut (mm)", 7),
+            Column.number(unit.heading("Length"), 8),
+            Column.number(unit.heading("Cut"), 7),
             Column.number("How many", 7),
             Column.words("For", 28)),
         rows);
   }
 
-  private static void plan(
-      StockMonth month, BarPlan bar, CuttingPlan plan, List<Block> blocks) {
+  private static void plan(StockMonth month, BarPlan bar, CuttingPlan plan, List<Block> blocks) {
+    ShopLength unit = ShopLength.of(month.settings());
     List<Row> rows = new ArrayList<>();
     for (Pattern pattern : plan.patterns()) {
       rows.add(
           Row.of(
               Integer.toString(pattern.bars()),
-              BarCuts.cuts(bar, plan, pattern),
-              Quantity.text(bar.mm(pattern.offcut()))));
+              BarCuts.cuts(bar, plan, pattern, unit),
+              unit.text(bar.mm(pattern.offcut()))));
     }
     blocks.add(
         new Table(
-            "Cutting plan: " + plan.bars() + " bars of "
-                + Quantity.text(bar.mm(plan.order().barLength())) + " mm",
+            "Cutting plan: "
+                + plan.bars()
+                + " bars of "
+                + unit.text(bar.mm(plan.order().barLength()))
+                + " "
+                + unit.word(),
             List.of(
                 Column.number("Bars", 6),
-                Column.words("Cut each into (mm)", 34),
-                Column.number("Offcut (mm)", 10)),
+                Column.words(unit.heading("Cut each into"), 34),
+                Column.number(unit.heading("Offcut"), 10)),
             rows));
     blocks.add(waste(month, bar, plan));
     blocks.add(new Paragraph(BarCuts.proof(plan) + " " + KERF));
@@ -92,19 +97,20 @@ final class BarPages {
           + " something is left behind it.";
 
   private static Table waste(StockMonth month, BarPlan bar, CuttingPlan plan) {
+    ShopLength unit = ShopLength.of(month.settings());
     return new Table(
         "Waste",
         List.of(
             Column.number("Shoes", 8),
-            Column.number("Cuts and offcuts (mm)", 14),
-            Column.number("A shoe (mm)", 10),
+            Column.number(unit.heading("Cuts and offcuts"), 14),
+            Column.number(unit.heading("A shoe"), 10),
             Column.number("A shoe (" + month.settings().currency() + ")", 12)),
         List.of(
             new Row(
                 List.of(
                     Cell.of(Integer.toString(bar.shoes())),
-                    Cell.of(Quantity.text(bar.mm(plan.waste()))),
-                    Cell.of(Quantity.text(bar.wasteMmPerShoe())),
+                    Cell.of(unit.text(bar.mm(plan.waste()))),
+                    Cell.of(unit.text(bar.wasteMmPerShoe())),
                     bar.wasteCostPerShoe()
                         .map(cost -> Cell.of(BarCuts.cost(cost), Basis.STANDARD))
                         .orElse(Cell.of("–"))),

@@ -32,12 +32,7 @@ import java.util.Optional;
  * @param burnBasis measured where Settings gives the burn rate, else default
  */
 public record GasMonth(
-    String period,
-    BigDecimal boughtKg,
-    Basis basis,
-    int uncounted,
-    GasBurn burn,
-    Basis burnBasis) {
+    String period, BigDecimal boughtKg, Basis basis, int uncounted, GasBurn burn, Basis burnBasis) {
 
   /** Adds up a period, both days inclusive. */
   static GasMonth of(Jobs jobs, String period, LocalDate first, LocalDate last) {
@@ -52,8 +47,7 @@ public record GasMonth(
       uncounted += reckoned.isPresent() ? 0 : 1;
     }
     Settings settings = jobs.index().book().settings();
-    boolean given =
-        settings.isGiven(Setting.GAS_BURN_KG) || settings.isGiven(Setting.GAS_BURN_LB);
+    boolean given = settings.isGiven(Setting.GAS_BURN_KG) || settings.isGiven(Setting.GAS_BURN_LB);
     return new GasMonth(
         period,
         kg,

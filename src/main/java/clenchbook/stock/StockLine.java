@@ -37,6 +37,11 @@ public record StockLine(
     BigDecimal orderCost,
     String supplier) {
 
+  /** Says whether it is a shoe made by hand from bar, which nobody orders. */
+  public boolean made() {
+    return reorder.isEmpty();
+  }
+
   /** Gives the number of packs of the order. */
   public BigDecimal packs() {
     return order.divide(pack, 0, java.math.RoundingMode.CEILING);

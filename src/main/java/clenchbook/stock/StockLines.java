@@ -128,7 +128,10 @@ final class StockLines {
     return weighed ? "kg" : bar ? "bar" : "piece";
   }
 
-  /** What one pack holds, or the least that is sold: a pair, a whole bar, one. */
+  /**
+   * What one pack holds, or the least that is sold: a whole bar, a pair of what comes in pairs and
+   * of shoes (common practice, no source), one of anything else.
+   */
   private static BigDecimal pack(Optional<Material> row) {
     Optional<BigDecimal> perPack = row.flatMap(Material::perPack).filter(n -> n.signum() > 0);
     if (perPack.isPresent()) {
@@ -137,7 +140,7 @@ final class StockLines {
     Optional<BigDecimal> bar =
         row.filter(m -> m.kind() == MaterialKind.BAR && m.unit() == Unit.KG)
             .flatMap(PieceCost::massOfBar);
-    boolean pair = row.map(Material::unit).filter(Unit.PAIR::equals).isPresent();
+    boolean pair = row.filter(m -> m.unit() == Unit.PAIR || m.kind().shoe()).isPresent();
     return bar.orElse(pair ? BigDecimal.valueOf(2) : BigDecimal.ONE);
   }
 

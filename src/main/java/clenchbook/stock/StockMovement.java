@@ -3,9 +3,14 @@ package clenchbook.stock;
 import clenchbook.job.StockKey;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 
 /** One thing that changes a shelf: a purchase, a use or a count. */
 public sealed interface StockMovement {
+
+  /** By day; within a day purchases, then uses, then counts. */
+  Comparator<StockMovement> ORDER =
+      Comparator.comparing(StockMovement::date).thenComparing(StockMovement::turn);
 
   /** Gives the day. */
   LocalDate date();
@@ -15,6 +20,9 @@ public sealed interface StockMovement {
 
   /** Gives how many, in the unit the shelf is counted in. */
   BigDecimal pieces();
+
+  /** Gives its turn within a day. */
+  int turn();
 
   /**
    * A purchase; less than none is a return.
@@ -26,7 +34,12 @@ public sealed interface StockMovement {
    * @param supplier from whom; may be empty
    */
   record Bought(LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal cost, String supplier)
-      implements StockMovement {}
+      implements StockMovement {
+    @Override
+    public int turn() {
+      return 0;
+    }
+  }
 
   /**
    * A use: shoes, nails and extras of a visit, the bar of its handmade shoes, gas burned.
@@ -37,7 +50,12 @@ public sealed interface StockMovement {
    * @param listCost list cost of a piece that day, unrounded
    */
   record Used(LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal listCost)
-      implements StockMovement {}
+      implements StockMovement {
+    @Override
+    public int turn() {
+      return 1;
+    }
+  }
 
   /**
    * A count at the end of a day.
@@ -48,5 +66,10 @@ public sealed interface StockMovement {
    * @param listCost list cost of a piece that day, unrounded
    */
   record CountedUp(LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal listCost)
-      implements StockMovement {}
+      implements StockMovement {
+    @Override
+    public int turn() {
+      return 2;
+    }
+  }
 }

@@ -27,7 +27,8 @@ import java.util.Optional;
  *
  * <p>A handmade shoe moves two shelves: its own, by one piece, and its Bar's, by the Length and Cut
  * it takes. Shoes that were reset move nothing. A blank Quantity of a purchase is one; one whose
- * Unit can't be turned into pieces counts as written.
+ * Unit can't be turned into pieces counts as written. Gas burned is a use only where the book keeps
+ * its one gas item as stock, that is, ever bought or counted it by the kilogram.
  */
 public final class StockMovements {
 
@@ -49,12 +50,20 @@ public final class StockMovements {
         .sorted(Comparator.comparing(Purchase::date).thenComparing(Purchase::source))
         .forEach(all::bought);
     jobs.all().stream().sorted(Job.ORDER).forEach(all::used);
-    GasBurn.of(jobs, LocalDate.MIN, last).uses().forEach(all.movements::add);
+    List<Used> burned = GasBurn.of(jobs, LocalDate.MIN, last).uses();
     all.index.book().counts().stream()
         .sorted(Comparator.comparing(StockCount::date).thenComparing(StockCount::source))
         .forEach(all::counted);
-    all.movements.sort(Comparator.comparing(StockMovement::date)); // stable: kinds stay in order
+    if (burned.stream().anyMatch(use -> all.keeps(use.shelf()))) {
+      all.movements.addAll(burned);
+    }
+    all.movements.sort(StockMovement.ORDER); // stable: rows of a kind stay in order
     return List.copyOf(all.movements);
+  }
+
+  private boolean keeps(StockKey shelf) {
+    return movements.stream()
+        .anyMatch(movement -> !(movement instanceof Used) && movement.shelf().equals(shelf));
   }
 
   private void bought(Purchase purchase) {

@@ -183,9 +183,9 @@ final class StockPages {
             rows));
     blocks.add(
         new Paragraph(
-            "Expected is as at the count. Worth adds up all counts of the month at the average cost;"
-                + " stock that the book saw for the first time by counting it is taken on, and is"
-                + " no difference in money."));
+            "Expected is as at the count. Worth adds up all counts of the month at the average"
+                + " cost; stock that the book saw for the first time by counting it is taken on,"
+                + " and is no difference in money."));
   }
 
   private static void value(StockMonth month, List<Block> blocks) {

@@ -81,7 +81,7 @@ final class StockTables {
         line.supplier(),
         Quantity.text(shelf.opening()),
         Quantity.text(shelf.closing()),
-        Quantity.text(shelf.beyond()),
+        line.made() && !shelf.priced() ? "" : Quantity.text(shelf.beyond()),
         shelf.countedOn().map(Object::toString).orElse(""),
         average.opening().toPlainString(),
         average.bought().toPlainString(),
@@ -218,7 +218,9 @@ final class StockTables {
             "cut_mm",
             "count",
             "horses",
-            "fits_the_bar"),
+            "fits_the_bar",
+            "length_in",
+            "cut_in"),
         rows);
   }
 
@@ -232,7 +234,9 @@ final class StockTables {
         Quantity.text(need.cutMm()),
         Integer.toString(need.count()),
         String.join("; ", need.horses()),
-        fits);
+        fits,
+        ShopLength.INCHES.text(need.lengthMm()),
+        ShopLength.INCHES.text(need.cutMm()));
   }
 
   private static FigureTable plans(StockMonth month) {

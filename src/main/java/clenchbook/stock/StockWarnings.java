@@ -51,7 +51,8 @@ final class StockWarnings {
           name(month.shelf())
               + ": "
               + Quantity.text(month.beyond())
-              + " more were used than the book knew to be there; a purchase or a count is missing.");
+              + " more were used than the book knew to be there; a purchase or a count is"
+              + " missing.");
     }
   }
 
