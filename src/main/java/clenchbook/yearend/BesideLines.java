@@ -33,7 +33,9 @@ final class BesideLines {
     String way = figures.regime() == Regime.US ? "standard mileage" : "simplified mileage";
     List<LineItem> mileage = LineItem.within(figures.period(), figures.vehicle().mileage().items());
     String counted = figures.vehicle().byMileage() ? "counted" : "not counted";
-    lines.beside(named(head, way, "Vehicle by " + way), mileage, "by day driven, " + counted);
+    String sources = Explanations.mileageSources(figures);
+    LineHead byMile = new LineHead(head.line() + " " + way, "Vehicle by " + way, sources);
+    lines.beside(byMile, mileage, "by day driven, " + counted);
     List<LineItem> actual = new ArrayList<>(figures.vehicle().actual());
     if (figures.regime() == Regime.US && figures.wholeYear()) {
       figures.assets().stream()

@@ -1,7 +1,6 @@
 package clenchbook.yearend;
 
 import clenchbook.book.Asset;
-import clenchbook.book.Names;
 import clenchbook.money.MinorUnit;
 import clenchbook.rates.Rate;
 import java.math.BigDecimal;
@@ -29,12 +28,14 @@ final class Depreciation {
   private final TaxYear taxYear;
   private final TreeMap<Integer, Boolean> midQuarter = new TreeMap<>();
   private final List<Asset> assets;
+  private final AssetClasses classes;
 
   Depreciation(List<Asset> assets, TaxYear taxYear, RateLookup rates, MinorUnit unit) {
     this.assets = assets;
     this.taxYear = taxYear;
     this.rates = rates;
     this.unit = unit;
+    this.classes = new AssetClasses(Regime.US, rates);
   }
 
   /** The register: every asset bought up to the year's end, by date bought, sheet and row. */
@@ -47,12 +48,12 @@ final class Depreciation {
   }
 
   private DepreciatedAsset depreciated(Asset asset) {
-    Optional<String> found = assetClass(asset);
-    boolean vehicle = found.filter("vehicle"::equals).isPresent();
+    Optional<String> found = classes.find(asset);
+    boolean vehicle = classes.isVehicle(asset);
     if (found.isEmpty()) {
       return DepreciatedAsset.without(asset, basis(asset), "", vehicle);
     }
-    String kind = vehicle ? "5-year" : found.get();
+    String kind = found.get().equals("vehicle") ? "5-year" : found.get();
     String convention = convention(asset, kind, vehicle);
     List<BigDecimal> years = new ArrayList<>();
     for (int year = yearOf(asset.bought()); year <= taxYear.year(); year++) {
@@ -126,23 +127,11 @@ final class Depreciation {
 
   private BigDecimal boughtIn(int year, int quarter) {
     return assets.stream()
-        .filter(asset -> yearOf(asset.bought()) == year && assetClass(asset).isPresent())
+        .filter(asset -> yearOf(asset.bought()) == year && classes.find(asset).isPresent())
         .filter(asset -> quarter == 0 || quarterOf(asset.bought()) == quarter)
         .filter(asset -> asset.sold().map(this::yearOf).filter(sold -> sold == year).isEmpty())
         .map(this::basis)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  private Optional<String> assetClass(Asset asset) {
-    String word = Names.key(asset.assetClass().isBlank() ? asset.name() : asset.assetClass());
-    return rates.inForce("us/asset-classes", asset.bought()).stream()
-        .filter(
-            row ->
-                row.code().equals(word)
-                    || row.code().equals(word + "s")
-                    || word.equals(row.code() + "s"))
-        .map(Rate::value)
-        .findFirst();
   }
 
   private static BigDecimal use(Asset asset) {

@@ -19,7 +19,7 @@ final class PlainSummary {
     String basis = figures.basis().word();
     List<SummaryLine> income = new ArrayList<>();
     for (String code : List.of("turnover", "tips", "refunds")) {
-      income.add(lines.income(code, LineItem.of(code, figures.income().items()), basis));
+      income.add(lines.rows(code, LineItem.of(code, figures.income().items()), basis));
     }
     SummaryLine all = lines.total("total income", income, List.of());
     List<LineItem> counted = new ArrayList<>(goods());

@@ -15,6 +15,8 @@ final class SummaryBuilder {
   private final MinorUnit unit;
   private final LocalDate day;
   private final List<SummaryLine> lines = new ArrayList<>();
+  private final TreeMap<String, String> bases = new TreeMap<>();
+  private final TreeMap<String, String> sources = new TreeMap<>();
 
   SummaryBuilder(LineScheme scheme, MinorUnit unit, LocalDate day) {
     this.scheme = scheme;
@@ -22,13 +24,19 @@ final class SummaryBuilder {
     this.day = day;
   }
 
+  /** From now on a line with rows of this code says so of its basis, and names these sources of its rates too. */
+  void explain(String code, String basis, String source) {
+    bases.put(code, basis);
+    sources.put(code, source);
+  }
+
   LineScheme scheme() {
     return scheme;
   }
 
-  /** A line made of rows; also when it has none. */
-  SummaryLine income(String code, List<LineItem> items, String basis) {
-    return add(scheme.head(code), items, basis, SummaryLine.Kind.INCOME);
+  /** A line made of rows that is no cost; it stands also when it has none. */
+  SummaryLine rows(String code, List<LineItem> items, String basis) {
+    return add(scheme.head(code), items, basis, SummaryLine.Kind.ROWS);
   }
 
   /**
@@ -49,7 +57,23 @@ final class SummaryBuilder {
 
   private SummaryLine cost(List<LineItem> ofLine, String basis) {
     String code = ofLine.stream().map(LineItem::code).min(Comparator.naturalOrder()).orElseThrow();
-    return add(scheme.head(code), ofLine, basis, SummaryLine.Kind.COST);
+    return add(explained(scheme.head(code), ofLine), ofLine, basisOf(ofLine, basis), SummaryLine.Kind.COST);
+  }
+
+  private String basisOf(List<LineItem> ofLine, String basis) {
+    return ofLine.stream().flatMap(item -> Optional.ofNullable(bases.get(item.code())).stream()).findFirst().orElse(basis);
+  }
+
+  private LineHead explained(LineHead head, List<LineItem> ofLine) {
+    List<String> named = new ArrayList<>(List.of(head.source()));
+    ofLine.stream()
+        .map(LineItem::code)
+        .distinct()
+        .sorted()
+        .flatMap(code -> Optional.ofNullable(sources.get(code)).stream())
+        .filter(source -> !source.isEmpty())
+        .forEach(named::add);
+    return new LineHead(head.line(), head.name(), String.join("; ", named));
   }
 
   SummaryLine beside(LineHead head, List<LineItem> items, String basis) {

@@ -17,8 +17,8 @@ record SummaryLine(
 
   /** What a line is. */
   enum Kind {
-    /** Money in. */
-    INCOME,
+    /** Made of rows, but no cost: income, stock bought. */
+    ROWS,
     /** Money out that counts. */
     COST,
     /** Made from other lines. */
@@ -33,10 +33,5 @@ record SummaryLine(
     if (LineItem.sum(items).compareTo(amount) != 0) {
       throw new IllegalArgumentException(head + " is not the sum of its rows: " + amount);
     }
-  }
-
-  /** Whether it is a cost that counts. */
-  boolean isCost() {
-    return kind == Kind.COST;
   }
 }

@@ -64,7 +64,7 @@ final class TaxTables {
     String quarter = figures.input().taxYear().label() + " Q" + quarterOf(date);
     String rate =
         line.taxCode().isEmpty() ? "" : line.ratePercent().stripTrailingZeros().toPlainString();
-    String part = line.part().isEmpty() ? "goods and services" : line.part();
+    String part = line.part().isEmpty() ? "not divided" : line.part();
     String key = String.join("\n", quarter, line.taxCode(), rate, part);
     sums.computeIfAbsent(
             key,
@@ -202,12 +202,13 @@ final class TaxTables {
   FigureTable vat() {
     List<List<String>> rows = new ArrayList<>();
     if (isRegistered()) {
-      vatPeriods().forEach(period -> addVat(rows, period));
+      vatPeriods().stream().filter(VatPeriod::isUsed).forEach(period -> addVat(rows, period));
     }
     return new FigureTable("vat", List.of("from", "to", "scheme", "box", "name", "amount"), rows);
   }
 
-  private List<VatPeriod> vatPeriods() {
+  /** The VAT periods of the figures, those without any sale or purchase included. */
+  List<VatPeriod> vatPeriods() {
     List<VatPeriod> periods = new ArrayList<>();
     List<LineItem> sales = figures.sales();
     List<LineItem> purchases = VatPurchases.of(figures.input().book());

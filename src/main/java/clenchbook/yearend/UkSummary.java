@@ -1,8 +1,6 @@
 package clenchbook.yearend;
 
 import clenchbook.book.Asset;
-import clenchbook.book.Names;
-import clenchbook.rates.Rate;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,8 +22,8 @@ final class UkSummary {
   void build() {
     String basis = figures.basis().word();
     SummaryLine turnover =
-        lines.income("turnover", LineItem.of("turnover", figures.income().items()), basis);
-    SummaryLine other = lines.income("other income", proceeds(), figures.basis().costWord());
+        lines.rows("turnover", LineItem.of("turnover", figures.income().items()), basis);
+    SummaryLine other = lines.rows("other income", proceeds(), figures.basis().costWord());
     List<LineItem> counted = new ArrayList<>(figures.otherCosts());
     counted.addAll(goods());
     counted.addAll(figures.vehicleLine());
@@ -88,25 +86,11 @@ final class UkSummary {
   }
 
   private boolean isExpensed(Asset asset) {
-    return switch (kind(asset, rates)) {
+    return switch (new AssetClasses(Regime.UK, rates).kind(asset)) {
       case "car" -> false;
       case "vehicle", "motorcycle" -> !figures.vehicle().byMileage();
       default -> true;
     };
-  }
-
-  /** The class the asset's word leads to; equipment where no table knows it. */
-  static String kind(Asset asset, RateLookup rates) {
-    String word = Names.key(asset.assetClass().isBlank() ? asset.name() : asset.assetClass());
-    Optional<Rate> found =
-        rates.inForce("uk/asset-classes", asset.bought()).stream()
-            .filter(
-                row ->
-                    row.code().equals(word)
-                        || row.code().equals(word + "s")
-                        || word.equals(row.code() + "s"))
-            .findFirst();
-    return found.map(Rate::value).orElse("equipment");
   }
 
   private BigDecimal business(Asset asset, Optional<BigDecimal> amount) {

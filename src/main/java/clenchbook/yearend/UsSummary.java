@@ -22,15 +22,15 @@ final class UsSummary {
   void build() {
     String income = figures.basis().word();
     SummaryLine receipts =
-        lines.income(
+        lines.rows(
             "gross receipts", LineItem.of("gross receipts", figures.income().items()), income);
     SummaryLine returns =
-        lines.income("returns", LineItem.of("returns", figures.income().items()), income);
+        lines.rows("returns", LineItem.of("returns", figures.income().items()), income);
     SummaryLine net = lines.total("net receipts", List.of(receipts), List.of(returns));
     SummaryLine sold = goods();
     SummaryLine goods = lines.total("cost of goods", List.of(sold), List.of());
     SummaryLine gross = lines.total("gross profit", List.of(net), List.of(goods));
-    SummaryLine other = lines.income("other income", List.of(), income);
+    SummaryLine other = lines.rows("other income", List.of(), income);
     SummaryLine all = lines.total("gross income", List.of(gross, other), List.of());
     costs(all);
   }
@@ -39,13 +39,13 @@ final class UsSummary {
     String basis = figures.basis().costWord();
     List<LineItem> bought = figures.goods().stream().map(item -> item.on("purchases")).toList();
     if (figures.basis().cashCost()) {
-      SummaryLine purchases = lines.income("purchases", bought, basis + ": when paid");
+      SummaryLine purchases = lines.rows("purchases", bought, basis + ": when paid");
       return lines.total("cost of goods sold", List.of(purchases), List.of());
     }
     StockValue stock = figures.input().stock();
     SummaryLine opening =
         stockLine("opening inventory", stock.opening(), "stock before the first day");
-    SummaryLine purchases = lines.income("purchases", bought, basis);
+    SummaryLine purchases = lines.rows("purchases", bought, basis);
     SummaryLine available =
         lines.total("inventory available", List.of(opening, purchases), List.of());
     SummaryLine closing = stockLine("closing inventory", stock.closing(), "stock on the last day");
@@ -66,7 +66,7 @@ final class UsSummary {
     SummaryLine total = lines.total("total expenses", costs, List.of());
     SummaryLine tentative = lines.total("tentative profit", List.of(grossIncome), List.of(total));
     SummaryLine home =
-        lines.income(
+        lines.rows(
             "home", LineItem.of("home", figures.expenses().items()), figures.basis().costWord());
     SummaryLine profit = lines.total("net profit", List.of(tentative), List.of(home));
     if (figures.wholeYear()) {

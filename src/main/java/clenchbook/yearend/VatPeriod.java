@@ -37,6 +37,11 @@ record VatPeriod(
     return items.stream().map(LineItem::tax).reduce(unit.zero(), BigDecimal::add);
   }
 
+  /** Whether anything was sold or bought. */
+  boolean isUsed() {
+    return sales.signum() != 0 || purchases.signum() != 0;
+  }
+
   /** Box 5 on the standard method: what to pay, or below zero to reclaim. */
   BigDecimal payable() {
     return salesTax.subtract(purchaseTax);

@@ -37,6 +37,7 @@ public final class YearEnd {
     LineScheme lines = new LineScheme(regime, lastDay, rates);
     YearFigures figures = figures(lines);
     SummaryBuilder builder = new SummaryBuilder(lines, unit, input.period().last());
+    Explanations.add(figures, builder, rates);
     UkSummary uk = new UkSummary(figures, builder, rates);
     switch (regime) {
       case US -> new UsSummary(figures, builder, rates).build();
@@ -115,7 +116,7 @@ public final class YearEnd {
   }
 
   private DepreciatedAsset undepreciated(Asset asset) {
-    String kind = regime == Regime.UK ? UkSummary.kind(asset, rates) : "";
+    String kind = regime == Regime.UK ? new AssetClasses(regime, rates).kind(asset) : "";
     boolean vehicle =
         Optional.of(kind)
             .filter(found -> !found.equals("equipment") && !found.isEmpty())
