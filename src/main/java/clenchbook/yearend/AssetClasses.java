@@ -9,8 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What an asset is, from the farrier's word for its class, else from its name: the last word before {@code for}, a
- * bracket, comma or number, so that {@code Old van} is a van and {@code Shelves for van} are not.
+ * What an asset is, from the farrier's word for its class, else from its name: the last word before
+ * {@code for}, a bracket, comma or number, so that {@code Old van} is a van and {@code Shelves for
+ * van} are not.
  */
 final class AssetClasses {
   private static final Set<String> VEHICLES = Set.of("vehicle", "car", "motorcycle");
@@ -23,7 +24,10 @@ final class AssetClasses {
     this.rates = rates;
   }
 
-  /** The class that the word of the Class cell leads to; the name's where that cell is blank or unknown. */
+  /**
+   * The class that the word of the Class cell leads to; the name's where that cell is blank or
+   * unknown.
+   */
   Optional<String> find(Asset asset) {
     return lookUp(asset, Names.key(asset.assetClass())).or(() -> byName(asset));
   }
@@ -34,7 +38,10 @@ final class AssetClasses {
         || byName(asset).filter(VEHICLES::contains).isPresent();
   }
 
-  /** {@code car}, {@code vehicle} or {@code motorcycle} by class or else by name; {@code equipment} for all else. */
+  /**
+   * {@code car}, {@code vehicle} or {@code motorcycle} by class or else by name; {@code equipment}
+   * for all else.
+   */
   String kind(Asset asset) {
     return lookUp(asset, Names.key(asset.assetClass()))
         .filter(VEHICLES::contains)

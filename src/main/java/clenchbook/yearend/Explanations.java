@@ -13,10 +13,13 @@ final class Explanations {
     boolean byMileage = figures.vehicle().byMileage();
     lines.explain(
         PurchaseJournal.vehicleCode(figures.regime()),
-        byMileage ? "by day driven; the rest when paid" : figures.basis().costWord() + ", at the business share",
+        byMileage
+            ? "by day driven; the rest when paid"
+            : figures.basis().costWord() + ", at the business share",
         byMileage ? mileageSources(figures) : "");
     lines.explain("depreciation", "percentage tables", depreciationSources(rates));
-    lines.explain("meals", figures.basis().costWord() + ", the allowed share", sources(rates, "us/meals"));
+    lines.explain(
+        "meals", figures.basis().costWord() + ", the allowed share", sources(rates, "us/meals"));
   }
 
   /** The sources of the money for a mile that the trips took. */
@@ -27,7 +30,9 @@ final class Explanations {
   private static String depreciationSources(RateLookup rates) {
     return joined(
         rates.used().stream()
-            .filter(rate -> rate.table().equals("us/depreciation") && rate.section().startsWith("Table")));
+            .filter(
+                rate ->
+                    rate.table().equals("us/depreciation") && rate.section().startsWith("Table")));
   }
 
   private static String sources(RateLookup rates, String table) {

@@ -124,7 +124,10 @@ record Reconciliation(List<Step> steps, List<Left> left) {
     void money(Owed owed) {
       String part = "from the register's balances to the money, with tax";
       int from = steps.size();
-      step(part, "owed by owners before " + period.first() + ", opening balances included", owed.before());
+      step(
+          part,
+          "owed by owners before " + period.first() + ", opening balances included",
+          owed.before());
       step(part, "invoices of the period", register(Billed.Standing.INVOICE));
       step(part, "credit notes of the period", register(Billed.Standing.CREDIT_NOTE));
       step(part, "less owed by owners on " + period.last(), owed.after().negate());

@@ -24,7 +24,10 @@ final class SummaryBuilder {
     this.day = day;
   }
 
-  /** From now on a line with rows of this code says so of its basis, and names these sources of its rates too. */
+  /**
+   * From now on a line with rows of this code says so of its basis, and names these sources of its
+   * rates too.
+   */
   void explain(String code, String basis, String source) {
     bases.put(code, basis);
     sources.put(code, source);
@@ -57,11 +60,18 @@ final class SummaryBuilder {
 
   private SummaryLine cost(List<LineItem> ofLine, String basis) {
     String code = ofLine.stream().map(LineItem::code).min(Comparator.naturalOrder()).orElseThrow();
-    return add(explained(scheme.head(code), ofLine), ofLine, basisOf(ofLine, basis), SummaryLine.Kind.COST);
+    return add(
+        explained(scheme.head(code), ofLine),
+        ofLine,
+        basisOf(ofLine, basis),
+        SummaryLine.Kind.COST);
   }
 
   private String basisOf(List<LineItem> ofLine, String basis) {
-    return ofLine.stream().flatMap(item -> Optional.ofNullable(bases.get(item.code())).stream()).findFirst().orElse(basis);
+    return ofLine.stream()
+        .flatMap(item -> Optional.ofNullable(bases.get(item.code())).stream())
+        .findFirst()
+        .orElse(basis);
   }
 
   private LineHead explained(LineHead head, List<LineItem> ofLine) {

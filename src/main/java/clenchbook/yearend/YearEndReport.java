@@ -196,39 +196,12 @@ final class YearEndReport {
 
   private void table(String heading, FigureTable table) {
     blocks.add(new Block.Heading(2, heading));
-    blocks.add(printed(table));
-  }
-
-  /** A file's table as it is printed: headings in words, numbers to the right. */
-  static Block.Table printed(FigureTable table) {
-    List<Block.Column> columns = new ArrayList<>();
-    for (int i = 0; i < table.columns().size(); i++) {
-      int column = i;
-      String header = sentence(table.columns().get(i));
-      boolean number =
-          table.rows().stream().map(row -> row.get(column)).allMatch(YearEndReport::isNumber);
-      int longest = table.rows().stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
-      int weight = Math.min(Math.max(Math.max(longest, header.length()), 5), 28);
-      columns.add(new Block.Column(header, number, weight));
-    }
-    return new Block.Table(
-        "",
-        columns,
-        table.rows().stream().map(row -> Block.Row.of(row.toArray(String[]::new))).toList());
-  }
-
-  private static String sentence(String column) {
-    String words = column.replace('_', ' ');
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  private static boolean isNumber(String text) {
-    return text.isEmpty() || text.matches("-?\\d+(\\.\\d+)?");
+    blocks.add(PrintedTables.of(table));
   }
 
   private void vehicle() {
     blocks.add(new Block.Heading(1, "Mileage"));
-    blocks.add(printed(tables.mileage()));
+    blocks.add(PrintedTables.of(tables.mileage()));
     if (!tables.flags().rows().isEmpty()) {
       table("What is odd in the log", tables.flags());
     }
@@ -319,7 +292,7 @@ final class YearEndReport {
 
   private void categories() {
     blocks.add(new Block.Heading(1, "Your words for costs, and where they count"));
-    blocks.add(printed(tables.categories()));
+    blocks.add(PrintedTables.of(tables.categories()));
   }
 
   private void sources() {

@@ -124,6 +124,10 @@ final class YearTables {
             text(Reconstructed.total(figures.reconstructed())),
             unit,
             "each place's own way out and back on days with visits but no business trip"));
+    if (figures.regime() == Regime.US) {
+      rows.add(formMiles("vehicle business miles", log.business()));
+      rows.add(formMiles("vehicle other miles", log.privateDistance()));
+    }
     for (MileageAllowance.Step step : figures.vehicle().mileage().steps()) {
       Rate rate = step.rate();
       String name = rate.name() + " from " + rate.from();
@@ -134,6 +138,12 @@ final class YearTables {
       rows.add(List.of("amount at " + name, text(step.amount()), "money", "of the whole tax year"));
     }
     return new FigureTable("mileage", List.of("measure", "value", "unit", "basis"), rows);
+  }
+
+  private List<String> formMiles(String code, BigDecimal distance) {
+    LineHead head = lines.head(code);
+    String miles = text(rounded(figures.distanceUnit().miles(distance)));
+    return List.of("line " + head.line() + ", " + head.name(), miles, "miles", head.source());
   }
 
   private static BigDecimal rounded(BigDecimal miles) {
