@@ -76,7 +76,7 @@ final class HandoverTransport extends SMTPTransport {
   /** The library insists on an address; the command that names it is spoken in rcptTo. */
   private static InternetAddress recipient(OutgoingMail mail) {
     InternetAddress recipient = new InternetAddress();
-    recipient.setAddress(mail.to().text());
+    recipient.setAddress(mail.to().get(0).text());
     return recipient;
   }
 
@@ -98,7 +98,9 @@ final class HandoverTransport extends SMTPTransport {
 
   @Override
   protected void rcptTo() throws MessagingException {
-    say("RCPT TO:<" + sending().mail.to().text() + ">");
+    for (MailAddress to : sending().mail.to()) {
+      say("RCPT TO:<" + to.text() + ">");
+    }
   }
 
   @Override

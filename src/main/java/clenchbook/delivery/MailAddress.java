@@ -2,17 +2,19 @@ package clenchbook.delivery;
 
 import java.net.IDN;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * One mail address, checked: {@code anna@example.org}.
  *
  * <p>The part before the @ is a dot-atom (RFC 5322, section 3.2.3), in which letters outside ASCII
  * are allowed (RFC 6532); the part after it is a host name of at least two labels, kept in the form
- * the domain name system knows (RFC 5891). Quoted local parts, comments, bare host names, address
- * literals and lists of addresses are not taken: what a farrier's customer has is none of them, and
- * each is a way to smuggle something.
+ * the domain name system knows (RFC 5891). Quoted local parts, comments, bare host names and
+ * address literals are not taken: what a farrier's customer has is none of them, and each is a way
+ * to smuggle something.
  *
  * @param localPart the part before the @, at most 64 bytes (RFC 5321, section 4.5.3.1.1)
  * @param domain the part after it, in ASCII
@@ -23,6 +25,9 @@ public record MailAddress(String localPart, String domain) {
 
   private static final int LONGEST_LOCAL_PART = 64;
   private static final int LONGEST_LABEL = 63;
+
+  /** The most addresses an owner may have; more look like a mistake in the sheet. */
+  private static final int MOST = 5;
 
   private static final Pattern DOT_ATOM =
       Pattern.compile(
@@ -70,6 +75,25 @@ public record MailAddress(String localPart, String domain) {
   /** Whether only a server that speaks SMTPUTF8 (RFC 6531) can carry this address. */
   public boolean needsUtf8() {
     return localPart.chars().anyMatch(letter -> letter > 127);
+  }
+
+  /**
+   * Reads a cell that may hold several addresses, separated by semicolons, commas or line breaks,
+   * as when a couple shares a horse.
+   *
+   * @param cell the cell's text
+   * @return all of them, once each; empty where there is none, where one of them is no address, or
+   *     where there are more than {@value #MOST}
+   */
+  public static List<MailAddress> parseAll(String cell) {
+    List<Optional<MailAddress>> read =
+        Stream.of(cell.split("[;,\\r\\n]"))
+            .filter(part -> !part.isBlank())
+            .map(MailAddress::parse)
+            .distinct()
+            .toList();
+    boolean usable = read.size() <= MOST && read.stream().allMatch(Optional::isPresent);
+    return usable ? read.stream().flatMap(Optional::stream).toList() : List.of();
   }
 
   private static Optional<String> ascii(String domain) {

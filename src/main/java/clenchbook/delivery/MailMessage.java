@@ -112,12 +112,22 @@ public final class MailMessage {
       throws MessagingException, IOException {
     message.setHeader("Date", MAIL_DATE.format(date));
     message.setFrom(address(mail.from(), mail.fromName()));
-    message.setRecipient(RecipientType.TO, address(mail.to(), HeaderText.clean(mail.owner())));
+    message.setRecipients(RecipientType.TO, recipients());
     message.setHeader("Subject", MimeUtility.fold("Subject: ".length(), encoded(subject())));
     message.setHeader("Content-Language", mail.text().language());
     if (unsent) {
       message.setHeader("X-Unsent", "1");
     }
+  }
+
+  /** The owner's name stands beside the address where there is one address. */
+  private InternetAddress[] recipients() throws IOException {
+    String name = mail.to().size() == 1 ? HeaderText.clean(mail.owner()) : "";
+    InternetAddress[] recipients = new InternetAddress[mail.to().size()];
+    for (int i = 0; i < recipients.length; i++) {
+      recipients[i] = address(mail.to().get(i), name);
+    }
+    return recipients;
   }
 
   private String subject() {
@@ -197,7 +207,7 @@ public final class MailMessage {
   private static String digestOf(OutgoingMail mail) {
     MessageDigest digest = sha256();
     add(digest, mail.owner());
-    add(digest, mail.to().text());
+    mail.to().forEach(to -> add(digest, to.text()));
     add(digest, mail.from().text());
     add(digest, mail.fromName());
     add(digest, mail.date().toString());

@@ -88,7 +88,7 @@ class GreenMailDeliveryTest {
     assertEquals(30, report.count(Result.DELIVERED), report::toString);
     assertEquals(30, greenMail.getReceivedMessages().length);
     for (OutgoingMail mail : mails) {
-      assertEquals(1, greenMail.getReceivedMessagesForDomain(mail.to().text()).length);
+      assertEquals(1, greenMail.getReceivedMessagesForDomain(mail.to().get(0).text()).length);
     }
   }
 

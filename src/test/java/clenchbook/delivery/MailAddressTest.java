@@ -3,6 +3,7 @@ package clenchbook.delivery;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,6 +53,19 @@ class MailAddressTest {
       })
   void what_is_no_address_is_not_taken_for_one(String cell) {
     assertEquals(Optional.empty(), MailAddress.parse(cell));
+  }
+
+  @Test
+  void a_couple_may_have_an_address_each() {
+    assertEquals(
+        List.of("anna@example.org", "ben@example.org"),
+        MailAddress.parseAll("anna@example.org; ben@example.org ;\nanna@example.org").stream()
+            .map(MailAddress::text)
+            .toList());
+    assertEquals(List.of(), MailAddress.parseAll("anna@example.org; ben"));
+    assertEquals(List.of(), MailAddress.parseAll(" "));
+    assertEquals(
+        List.of(), MailAddress.parseAll("a@b.org,c@b.org,d@b.org,e@b.org,f@b.org,g@b.org"));
   }
 
   @Test

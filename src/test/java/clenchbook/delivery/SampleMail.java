@@ -33,7 +33,7 @@ final class SampleMail {
     MailText text = new MailText("en", "Invoice", Arrays.asList(paragraphs));
     return new OutgoingMail(
         "Rosa Lindqvist",
-        address("rosa@stable.example"),
+        List.of(address("rosa@stable.example")),
         address("office@alder.example"),
         "Alder Farriery",
         text,
@@ -44,7 +44,7 @@ final class SampleMail {
   static OutgoingMail mail(String owner, String to, String subject, Attachment... attachments) {
     return new OutgoingMail(
         owner,
-        address(to),
+        MailAddress.parseAll(to),
         address("office@alder.example"),
         "Alder Farriery",
         new MailText("en", subject, List.of("Dear " + HeaderText.clean(owner) + ",", "Regards")),

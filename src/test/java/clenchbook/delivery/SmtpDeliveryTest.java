@@ -415,6 +415,20 @@ class SmtpDeliveryTest {
   }
 
   @Test
+  void a_couple_gets_one_message_or_none() {
+    List<QueuedMail> mails = List.of(queued(SampleMail.to("Anna", "a@x.example; b@x.example")));
+    Script script = Script.at("RCPT", 2, Act.say("550 5.1.1 no such mailbox"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      assertEquals(Result.REFUSED, deliver(server, mails).outcomes().get(0).result());
+      assertEquals(List.of(), server.taken());
+
+      assertTrue(secondRun(server, mails).isComplete());
+      assertEquals(1, server.taken().size());
+      assertEquals(4, server.timesOf("RCPT"));
+    }
+  }
+
+  @Test
   void an_address_outside_ascii_needs_a_server_that_takes_it() {
     List<QueuedMail> mails = List.of(queued(SampleMail.to("Jörg", "jörg@stall.example")));
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
