@@ -70,7 +70,7 @@ final class OdsStyles {
             });
       }
     }
-    formats.put(name, CellFormat.of(code.toString()));
+    formats.put(name, CellFormat.of(code.toString().replaceFirst("-$", "")));
   }
 
   /** The format of a style; the general one where it has none. */
