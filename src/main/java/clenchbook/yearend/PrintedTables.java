@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
  * their side.
  */
 final class PrintedTables {
+  private static final List<String> NAMES = List.of("Box", "Line", "Instalment", "Row");
   private static final int NARROW = 5;
   private static final int WIDE = 28;
 
@@ -36,7 +37,8 @@ final class PrintedTables {
     List<String> cells = table.rows().stream().map(row -> row.get(at)).toList();
     int longest = cells.stream().mapToInt(String::length).max().orElse(0);
     int weight = Math.min(Math.max(Math.max(longest, header.length()), NARROW), WIDE);
-    return new Block.Column(header, cells.stream().allMatch(PrintedTables::isNumber), weight);
+    boolean number = !NAMES.contains(header) && cells.stream().allMatch(PrintedTables::isNumber);
+    return new Block.Column(header, number, weight);
   }
 
   private static Block.Row row(List<String> cells) {

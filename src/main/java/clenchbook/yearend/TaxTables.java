@@ -3,6 +3,7 @@ package clenchbook.yearend;
 import clenchbook.book.Setting;
 import clenchbook.money.LargestRemainder;
 import clenchbook.rates.Rate;
+import clenchbook.rates.RateUnit;
 import clenchbook.report.FigureTable;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -189,7 +190,11 @@ final class TaxTables {
     List<List<String>> rows = new ArrayList<>();
     LocalDate day = figures.input().taxYear().last();
     for (Rate rate : rates.inForce(table, day)) {
-      rows.add(List.of(rate.name(), rate.value(), rate.unit().text(), rate.citation()));
+      String unit =
+          rate.unit() == RateUnit.MONEY
+              ? figures.input().book().settings().currency()
+              : rate.unit().text();
+      rows.add(List.of(rate.name(), rate.value(), unit, rate.citation()));
     }
     return new FigureTable("allowances", List.of("name", "value", "unit", "source"), rows);
   }

@@ -45,6 +45,10 @@ public final class YearEnd {
       case PLAIN -> new PlainSummary(figures, builder).build();
     }
     BesideLines.add(figures, builder);
+    TaxLines.add(
+        figures,
+        builder,
+        new TaxTables(figures, rates).vatPeriods().stream().map(VatPeriod::period).toList());
     boolean britain = regime == Regime.UK;
     List<JournalEntry> journal =
         YearJournal.of(

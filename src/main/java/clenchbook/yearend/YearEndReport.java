@@ -3,6 +3,7 @@ package clenchbook.yearend;
 import clenchbook.book.Setting;
 import clenchbook.rates.MissingRate;
 import clenchbook.rates.Rate;
+import clenchbook.rates.RateUnit;
 import clenchbook.report.Block;
 import clenchbook.report.FigureTable;
 import clenchbook.report.Report;
@@ -110,6 +111,10 @@ final class YearEndReport {
                 + "."));
   }
 
+  private static String label(SummaryLine line) {
+    return line.head().name().split(" \\(", 2)[0];
+  }
+
   private List<String> keyCodes() {
     return switch (figures.regime()) {
       case US -> List.of("gross income", "total expenses", "net profit");
@@ -131,11 +136,15 @@ final class YearEndReport {
     blocks.add(new Block.Heading(1, "Line by line"));
     List<Block.Row> rows = new ArrayList<>();
     for (SummaryLine line : summary) {
-      if (line.kind() != SummaryLine.Kind.BESIDE || line.basis().equals("computed")) {
+      if (isOfForm(line)) {
         rows.add(row(line));
       }
     }
     blocks.add(new Block.Table("", columns(), rows));
+  }
+
+  private static boolean isOfForm(SummaryLine line) {
+    return line.kind() != SummaryLine.Kind.BESIDE || line.head().line().startsWith("SE ");
   }
 
   private static List<Block.Column> columns() {
@@ -172,8 +181,7 @@ final class YearEndReport {
                 + " of it is in a total."));
     List<Block.Row> rows =
         summary.stream()
-            .filter(
-                line -> line.kind() == SummaryLine.Kind.BESIDE && !line.basis().equals("computed"))
+            .filter(line -> !isOfForm(line) && !line.head().line().startsWith("VAT "))
             .map(this::row)
             .toList();
     blocks.add(new Block.Table("", columns(), rows));
@@ -312,8 +320,14 @@ final class YearEndReport {
             List.of(
                 Block.Column.words("What", 7),
                 Block.Column.words("Value", 4),
-                Block.Column.words("In force", 5),
+                Block.Column.words("In force", 6),
                 Block.Column.words("Source", 9)),
             rows));
+  }
+
+  private String value(Rate rate) {
+    String currency = figures.input().book().settings().currency();
+    String unit = rate.unit() == RateUnit.MONEY ? currency : rate.unit().text();
+    return rate.unit() == RateUnit.PERCENT ? rate.value() + " %" : rate.value() + " " + unit;
   }
 }
