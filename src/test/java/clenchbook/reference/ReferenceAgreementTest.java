@@ -8,6 +8,7 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -28,8 +29,14 @@ class ReferenceAgreementTest {
     }
   }
 
+  @Test
+  void a_log_and_nothing_else_agrees_to_the_cent() throws IOException {
+    Path book = SmallBooks.write("bare", Map.of(), folder.resolve("bare.xlsx"));
+    assertEquals(List.of(), disagreements(book, YearMonth.of(2026, 3)));
+  }
+
   static Stream<Arguments> books() {
-    return Stream.of("alder-metric", "birch-imperial")
+    return Stream.of("alder-metric", "birch-imperial", "crux")
         .flatMap(name -> variations().map(settings -> Arguments.of(name, settings)));
   }
 

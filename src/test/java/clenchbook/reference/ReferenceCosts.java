@@ -129,7 +129,7 @@ final class ReferenceCosts {
   private void sundries() {
     Set<String> seen = new HashSet<>();
     for (ReferenceVisit visit : month) {
-      String owner = soldOn(visit.horse) ? "" : visit.owner;
+      String owner = oneHorse(visit.horse) ? "" : visit.owner;
       String horse = (visit.date + "|" + visit.horse + "|" + owner).toLowerCase(Locale.ROOT);
       if (!visit.fee && seen.add(horse)) {
         visit.sundries = Cents.round(book.setting("Sundries per horse", "0"));
@@ -137,10 +137,13 @@ final class ReferenceCosts {
     }
   }
 
-  /** Rows of one name whose periods don't overlap are one horse, sold on. */
-  private boolean soldOn(String name) {
+  /** Shares of one name are one horse, and so are periods that don't overlap: a horse sold on. */
+  private boolean oneHorse(String name) {
     List<PlainRow> rows =
         book.sheet("Horses").stream().filter(row -> same(row.text("Horse"), name)).toList();
+    if (rows.isEmpty() || rows.stream().anyMatch(row -> row.has("Share %"))) {
+      return !rows.isEmpty();
+    }
     for (PlainRow one : rows) {
       for (PlainRow other : rows) {
         if (one != other && !before(one, other) && !before(other, one)) {

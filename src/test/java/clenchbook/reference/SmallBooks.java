@@ -48,6 +48,9 @@ final class SmallBooks {
       CellStyle day = book.createCellStyle();
       day.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd"));
       for (String sheet : SHEETS) {
+        if (!Files.exists(FOLDER.resolve(name).resolve(sheet + ".csv"))) {
+          continue;
+        }
         fill(book.createSheet(sheet), rows(name, sheet, settings), day);
       }
       book.write(out);
