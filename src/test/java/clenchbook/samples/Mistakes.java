@@ -17,9 +17,12 @@ final class Mistakes {
 
   void plant(String textDate, String lostDate) {
     int last = rows.size();
+    from = 60;
+    row(r -> r.get("Total min") instanceof Integer).put("Total min", 6500);
     from = last - 45;
     row(r -> r.containsKey("Nails") && !r.containsKey("Total min")).remove("Nails");
-    row(r -> "hot".equals(r.get("Shaping"))).put("Horse", "Bramlbe");
+    row(r -> "hot".equals(r.get("Shaping")) && r.get("Horse").toString().length() > 4)
+        .computeIfPresent("Horse", (k, v) -> slip(v.toString()));
     duplicate();
     row(r -> !r.containsKey("Charge") && r.containsKey("Owner"))
         .put("Charge", new Tab.Broken("#REF!"));
@@ -31,8 +34,6 @@ final class Mistakes {
     row(r -> r.containsKey("Trim min")).put("Date", lostDate);
     from = last / 3;
     row(r -> "Trim".equals(r.get("Work")) && r.containsKey("Trim min")).put("Shoes", 2);
-    row(r -> r.containsKey("Total min") && r.get("Total min") instanceof Integer)
-        .put("Total min", 650);
     row(r -> "Trim".equals(r.get("Work"))).put("Work", "Trimm");
     row(r -> r.containsKey("Owner") && r.containsKey("Paid"))
         .computeIfPresent("Owner", (k, v) -> v + "e");
@@ -53,6 +54,11 @@ final class Mistakes {
       }
     }
     throw new IllegalStateException("no row fit for a mistake after row " + from);
+  }
+
+  /** Two letters changed places, as fingers do it. */
+  private static String slip(String name) {
+    return name.substring(0, 2) + name.charAt(3) + name.charAt(2) + name.substring(4);
   }
 
   /** Gives the rows of visits as the log shows them, in the order worked. */
