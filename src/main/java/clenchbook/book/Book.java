@@ -61,4 +61,20 @@ public record Book(
     controls = List.copyOf(controls);
     present = Set.copyOf(present);
   }
+
+  /**
+   * The sheets that hold visits.
+   *
+   * @return the names of sheets that any visit came from, and of every sheet read as Visits
+   */
+  public Set<String> visitSheets() {
+    Set<String> names = new java.util.TreeSet<>();
+    visits.forEach(visit -> names.add(visit.source().sheet()));
+    Set<String> others = new java.util.TreeSet<>(names);
+    controls.stream()
+        .map(SheetControl::sheet)
+        .filter(sheet -> sheet.equalsIgnoreCase("visits"))
+        .forEach(others::add);
+    return others;
+  }
 }

@@ -1,8 +1,34 @@
 package clenchbook.cli;
 
-/** The program's entry point. */
-public final class Clenchbook {
-  private Clenchbook() {}
+import clenchbook.register.RegisterFault;
+import clenchbook.run.RunFault;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The program: one command for each job. */
+@Command(
+    name = "clenchbook",
+    description = "A farrier's month and year from one workbook.",
+    synopsisSubcommandLabel = "COMMAND",
+    mixinStandardHelpOptions = true,
+    versionProvider = ProgramVersion.class,
+    subcommands = {MonthEndCommand.class},
+    footer = {
+      "",
+      "Exit codes: 0 done; 1 done, but rows are held back; 2 could not run; 64 wrong usage.",
+      "The workbook is only ever read. Tax and body figures are summaries and aids, not advice."
+    })
+public final class Clenchbook implements Runnable {
+  /** Could not run. */
+  public static final int COULD_NOT_RUN = 2;
+
+  /** Wrong usage. */
+  public static final int WRONG_USAGE = 64;
+
+  @CommandLine.Spec
+  @SuppressWarnings("NullAway.Init") // set by the command line
+  private CommandLine.Model.CommandSpec spec;
 
   /**
    * Runs one command and ends the process with its exit code.
@@ -10,6 +36,50 @@ public final class Clenchbook {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
-    System.exit(64);
+    System.exit(execute(arguments));
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param arguments the command line
+   * @return its exit code
+   */
+  public static int execute(String... arguments) {
+    return commandLine().execute(arguments);
+  }
+
+  static CommandLine commandLine() {
+    return new CommandLine(new Clenchbook())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(Clenchbook::wrongUsage)
+        .setExecutionExceptionHandler(Clenchbook::couldNotRun);
+  }
+
+  private static int wrongUsage(CommandLine.ParameterException fault, String[] arguments) {
+    PrintWriter err = fault.getCommandLine().getErr();
+    err.println(fault.getMessage());
+    err.println("Try: " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+    return WRONG_USAGE;
+  }
+
+  private static int couldNotRun(
+      Exception fault, CommandLine line, CommandLine.ParseResult parsed) {
+    boolean expected = fault instanceof RunFault || fault instanceof RegisterFault;
+    String message = String.valueOf(fault.getMessage()).lines().findFirst().orElse("");
+    line.getErr()
+        .println(
+            expected
+                ? message
+                : "something went wrong that should not (" + fault + "); nothing was half-written");
+    if (System.getenv("CLENCHBOOK_TRACE") != null) {
+      fault.printStackTrace(line.getErr());
+    }
+    return COULD_NOT_RUN;
+  }
+
+  @Override
+  public void run() {
+    throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
   }
 }

@@ -122,7 +122,7 @@ final class SheetRules {
     for (WorkItem row : index.book().work()) {
       boolean unknown = !row.taxCode().isEmpty() && !index.tax().knows(row.taxCode());
       if (unknown && present(SheetKind.TAX)) {
-        String offer = VisitRules.offer(row.taxCode(), index.tax().codes());
+        String offer = VisitNames.offer(row.taxCode(), index.tax().codes());
         warn(
             ProblemKind.TAX_CODE_UNKNOWN,
             row.source(),
@@ -190,7 +190,7 @@ final class SheetRules {
             payment.owner().isEmpty()
                 ? "no owner is named; it stands as a credit without a name"
                 : payment.owner() + " is no known owner; it stands as that name's credit",
-            "an owner's name" + VisitRules.offer(payment.owner(), index.ownerSheetNames()),
+            "an owner's name" + VisitNames.offer(payment.owner(), index.ownerSheetNames()),
             payment.owner());
       }
     }
@@ -253,7 +253,7 @@ final class SheetRules {
         row,
         heading,
         name + " is not in " + sheet,
-        "a name from there" + VisitRules.offer(name, names),
+        "a name from there" + VisitNames.offer(name, names),
         name);
   }
 

@@ -5,7 +5,6 @@ import clenchbook.book.SheetKind;
 import clenchbook.book.Visit;
 import clenchbook.book.WorkItem;
 import clenchbook.problem.CellRef;
-import clenchbook.problem.NearestName;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import java.util.ArrayList;
@@ -51,7 +50,7 @@ final class VisitRules {
         ProblemKind.NOBODY_TO_BILL,
         owner.column().isEmpty() ? visit.source().at("Horse") : owner,
         why,
-        "the owner's name" + offer(visit.horse(), index.horses().names()),
+        "the owner's name" + VisitNames.offer(visit.horse(), index.horses().names()),
         owner.column().isEmpty() ? visit.horse() : "");
   }
 
@@ -75,7 +74,7 @@ final class VisitRules {
             visit.work().isEmpty()
                 ? "no price: neither a Work nor a Charge is given"
                 : "no price: Work has no row for " + visit.work(),
-            "a name from Work, or a Charge" + offer(visit.work(), index.prices().names()),
+            "a name from Work, or a Charge" + VisitNames.offer(visit.work(), index.prices().names()),
             visit.work()));
   }
 
@@ -177,7 +176,7 @@ final class VisitRules {
           kind,
           heading,
           name + " is not in " + title,
-          "a name from there" + offer(name, names),
+          "a name from there" + VisitNames.offer(name, names),
           name);
     }
   }
@@ -189,9 +188,5 @@ final class VisitRules {
 
   private void warn(ProblemKind kind, String heading, String what, String expected, String value) {
     warnings.add(Problem.warning(kind, visit.source().at(heading), what, expected, value));
-  }
-
-  static String offer(String unknown, Collection<String> names) {
-    return NearestName.find(unknown, names).map(name -> " (did you mean " + name + "?)").orElse("");
   }
 }

@@ -277,6 +277,47 @@ public final class Register implements AutoCloseable {
     }
   }
 
+  /** The tables of the register, none left out. */
+  public static final List<String> TABLES =
+      List.of("document", "line", "tax_total", "state_change", "payment_seen", "mail");
+
+  /**
+   * A whole table as texts, PDFs as their length in bytes.
+   *
+   * @param table one of {@link #TABLES}
+   * @return header row, then all rows in the order they were written
+   * @throws RegisterFault when the register is damaged
+   */
+  public List<List<String>> dump(String table) {
+    if (!TABLES.contains(table)) {
+      throw new IllegalArgumentException(table);
+    }
+    try (Statement statement = connection.createStatement();
+        ResultSet row = statement.executeQuery("SELECT * FROM " + table)) {
+      List<List<String>> rows = new ArrayList<>();
+      int columns = row.getMetaData().getColumnCount();
+      List<String> header = new ArrayList<>();
+      for (int column = 1; column <= columns; column++) {
+        header.add(row.getMetaData().getColumnName(column));
+      }
+      rows.add(header);
+      while (row.next()) {
+        List<String> values = new ArrayList<>();
+        for (int column = 1; column <= columns; column++) {
+          Object value = row.getObject(column);
+          values.add(
+              value instanceof byte[] bytes
+                  ? Integer.toString(bytes.length)
+                  : value == null ? "" : value.toString());
+        }
+        rows.add(values);
+      }
+      return rows;
+    } catch (SQLException e) {
+      throw fault(file, e);
+    }
+  }
+
   @Override
   public void close() {
     try (connection) {

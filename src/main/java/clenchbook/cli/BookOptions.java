@@ -1,0 +1,37 @@
+package clenchbook.cli;
+
+import clenchbook.run.Machine;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What every command takes: the workbook, and where files lie. */
+final class BookOptions {
+  @Parameters(index = "0", paramLabel = "BOOK", description = "The workbook.")
+  @SuppressWarnings("NullAway.Init") // set by the command line
+  Path book;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder of the reports; default: '<workbook name> reports' beside it.")
+  Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--register",
+      paramLabel = "FILE",
+      description = "The register; default: '<workbook name>.register.db' beside the workbook.")
+  Optional<Path> register = Optional.empty();
+
+  @Option(
+      names = "--today",
+      paramLabel = "DATE",
+      description = "A day that stands for the day of the run, such as 2026-11-02.")
+  Optional<LocalDate> today = Optional.empty();
+
+  Machine machine() {
+    return Machine.here(today);
+  }
+}

@@ -1,0 +1,78 @@
+package clenchbook.register;
+
+import clenchbook.billing.BilledDocument;
+import clenchbook.billing.DocumentLine;
+import clenchbook.billing.TaxTotal;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Verifies a register: no gap, no repeat, sums agree, credits name an invoice. */
+public final class RegisterCheck {
+  private RegisterCheck() {}
+
+  /**
+   * Verifies documents.
+   *
+   * @param documents all documents
+   * @return what is wrong, one line each; empty when all is well
+   */
+  public static List<String> faults(List<BilledDocument> documents) {
+    List<String> faults = new ArrayList<>();
+    numbers(documents, faults);
+    Map<String, BilledDocument> byNumber = new HashMap<>();
+    documents.forEach(document -> byNumber.put(document.number(), document));
+    for (BilledDocument document : documents) {
+      sums(document, faults);
+      if (!document.invoice() && !byNumber.containsKey(document.corrects())) {
+        faults.add(document.number() + " takes back from an unknown invoice");
+      }
+    }
+    return faults;
+  }
+
+  private static void numbers(List<BilledDocument> documents, List<String> faults) {
+    Set<String> numbers = new HashSet<>();
+    Map<String, Set<Integer>> series = new TreeMap<>();
+    for (BilledDocument document : documents) {
+      if (!numbers.add(document.number())) {
+        faults.add(document.number() + " was given twice");
+      }
+      series.computeIfAbsent(document.series(), unused -> new java.util.TreeSet<>())
+          .add(document.sequence());
+    }
+    series.forEach(
+        (name, sequence) -> {
+          int expected = sequence.iterator().next();
+          for (int number : sequence) {
+            if (number != expected) {
+              faults.add("series " + name + " has a gap before " + number);
+            }
+            expected = number + 1;
+          }
+        });
+  }
+
+  private static void sums(BilledDocument document, List<String> faults) {
+    BigDecimal lines =
+        document.lines().stream()
+            .map(DocumentLine::net)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    BigDecimal tax =
+        document.taxes().stream().map(TaxTotal::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
+    if (lines.compareTo(document.net()) != 0) {
+      faults.add(document.number() + ": its lines do not add to its net");
+    }
+    if (tax.compareTo(document.tax()) != 0) {
+      faults.add(document.number() + ": its taxes do not add to its tax");
+    }
+    if (document.net().add(document.tax()).compareTo(document.gross()) != 0) {
+      faults.add(document.number() + ": net and tax are not its total");
+    }
+  }
+}

@@ -1,0 +1,98 @@
+package clenchbook.run;
+
+import clenchbook.book.Book;
+import clenchbook.job.Job;
+import clenchbook.job.JobResolver;
+import clenchbook.job.Jobs;
+import clenchbook.problem.Problem;
+import clenchbook.workbook.BookReader;
+import clenchbook.workbook.ReadOptions;
+import clenchbook.workbook.ReadResult;
+import clenchbook.workbook.table.UnreadableWorkbook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A book that has been read, with its jobs and everything wrong with it.
+ *
+ * @param file the workbook
+ * @param sha256 its hash
+ * @param jobs its jobs
+ * @param problems all problems of the book itself
+ */
+public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> problems) {
+  /** Copies its list. */
+  public OpenBook {
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Reads a book.
+   *
+   * @param file the workbook, or a folder of CSV files
+   * @param machine the machine
+   * @param terminal where progress is shown
+   * @return the book
+   * @throws RunFault when it can't be used
+   */
+  public static OpenBook read(Path file, Machine machine, Terminal terminal) {
+    if (!Files.exists(file)) {
+      throw new RunFault(file + ": there is no such workbook");
+    }
+    try {
+      terminal.progress("reading " + file.getFileName());
+      ReadOptions options =
+          new ReadOptions(
+              machine.password(),
+              machine.locale(),
+              rows -> terminal.progress("reading, " + rows + " rows"));
+      ReadResult result = BookReader.read(file, options);
+      terminal.progress("working it out");
+      Jobs jobs = JobResolver.resolve(result.book());
+      List<Problem> problems = new ArrayList<>(result.problems());
+      problems.addAll(jobs.problems());
+      problems.addAll(SettingFaults.of(result.book(), folder(file)));
+      problems.addAll(NameFaults.of(result.book()));
+      return new OpenBook(file, result.sha256(), jobs, problems);
+    } catch (UnreadableWorkbook e) {
+      throw new RunFault(file.getFileName() + ": " + e.getMessage(), e);
+    } catch (IOException e) {
+      throw new RunFault(file.getFileName() + " can't be read: " + e.getMessage(), e);
+    }
+  }
+
+  /** The folder that the book lies in. */
+  static Path folder(Path file) {
+    Path parent = file.toAbsolutePath().getParent();
+    return parent == null ? file.toAbsolutePath() : parent;
+  }
+
+  /**
+   * The book's records.
+   *
+   * @return the book
+   */
+  public Book book() {
+    return jobs.index().book();
+  }
+
+  /**
+   * Tells of visits dated after the day of the run; that goes to the terminal alone, since files
+   * must not depend on the day.
+   *
+   * @param today the day of the run
+   * @param terminal where to
+   */
+  public void warnOfLaterDates(LocalDate today, Terminal terminal) {
+    for (Job job : jobs.all()) {
+      if (job.date().isAfter(today)) {
+        terminal.warn(
+            job.visit().source().at("Date") + ": " + job.date() + " is after today, " + today);
+      }
+    }
+  }
+}

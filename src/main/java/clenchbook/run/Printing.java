@@ -1,0 +1,84 @@
+package clenchbook.run;
+
+import clenchbook.book.Setting;
+import clenchbook.book.Settings;
+import clenchbook.document.PdfDocuments;
+import clenchbook.document.PrintSettings;
+import clenchbook.document.TemplateException;
+import clenchbook.report.PrintLocale;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/** Prints many documents side by side; results keep the order they were asked in. */
+final class Printing implements AutoCloseable {
+  private static final int THREADS = 2;
+
+  private final ExecutorService threads =
+      Executors.newFixedThreadPool(
+          Math.min(THREADS, Runtime.getRuntime().availableProcessors()),
+          work -> {
+            Thread thread = new Thread(work, "printing");
+            // A fault in main must not leave the process hanging.
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  /** What all documents of a run have in common. */
+  static PdfDocuments documents(Settings settings, Path book, LocalDate asAt) {
+    Path folder = OpenBook.folder(book);
+    Path own = folder.resolve("report-templates");
+    String language = settings.text(Setting.LANGUAGE);
+    return new PdfDocuments(
+        new PrintSettings(
+            asAt,
+            new PrintLocale(
+                language.isEmpty() ? "en" : language, settings.text(Setting.COUNTRY)),
+            settings.text(Setting.BUSINESS_NAME),
+            SettingFaults.findLogo(settings, folder),
+            Files.isDirectory(own) ? Optional.of(own) : Optional.empty()));
+  }
+
+  /** Prints all, and gives their bytes by name, in the order asked. */
+  Map<String, byte[]> all(Map<String, Callable<byte[]>> work, Terminal terminal) {
+    Map<String, Future<byte[]>> running = new LinkedHashMap<>();
+    work.forEach((name, task) -> running.put(name, threads.submit(task)));
+    Map<String, byte[]> done = new LinkedHashMap<>();
+    running.forEach(
+        (name, result) -> {
+          terminal.progress("printing " + (done.size() + 1) + " of " + work.size());
+          done.put(name, get(result));
+        });
+    return done;
+  }
+
+  private static byte[] get(Future<byte[]> result) {
+    try {
+      return result.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new RunFault("interrupted while printing; run again", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof TemplateException fault) {
+        throw new RunFault(String.valueOf(fault.getMessage()), fault);
+      }
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
+      }
+      throw new RunFault("a document could not be printed: " + e.getMessage(), e);
+    }
+  }
+
+  @Override
+  public void close() {
+    threads.shutdownNow();
+  }
+}

@@ -1,0 +1,40 @@
+package clenchbook.run;
+
+import clenchbook.document.CsvText;
+import clenchbook.register.Register;
+import clenchbook.register.RegisterCheck;
+import clenchbook.report.FigureTable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Writes every table of the register as CSV, each document's PDF beside, and verifies it all. */
+final class RegisterExport {
+  private final Register register;
+
+  RegisterExport(Register register) {
+    this.register = register;
+  }
+
+  void writeTo(Path folder, Terminal terminal) {
+    try {
+      Files.createDirectories(folder);
+      for (String table : Register.TABLES) {
+        List<List<String>> rows = register.dump(table);
+        FigureTable figures =
+            new FigureTable(table, rows.get(0), rows.subList(1, rows.size()));
+        Files.write(folder.resolve(table + ".csv"), CsvText.of(figures));
+      }
+    } catch (IOException e) {
+      throw new RunFault("the register can't be written to " + folder + ": " + e.getMessage(), e);
+    }
+    List<String> faults = RegisterCheck.faults(register.documents());
+    faults.forEach(fault -> terminal.warn("register: " + fault));
+    terminal.say(
+        faults.isEmpty()
+            ? "register: " + register.documents().size()
+                + " documents, no gap, no repeat, all sums agree"
+            : "register: " + faults.size() + " faults");
+  }
+}
