@@ -4,7 +4,6 @@ import clenchbook.report.Chart;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
 import java.awt.geom.RectangularShape;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -287,7 +286,7 @@ final class ChartPlots {
         RectangularShape bar,
         RectangleEdge base) {
       if (bar.getWidth() > 0 && bar.getHeight() > 0) {
-        SeriesStyle.at(row).paint(pen, (Rectangle2D) bar.getFrame());
+        SeriesStyle.at(row).paint(pen, bar.getFrame());
       }
     }
 

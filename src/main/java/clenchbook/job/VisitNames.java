@@ -15,8 +15,6 @@ public final class VisitNames {
    * @return {@code " (did you mean …?)"}; empty when none is near
    */
   public static String offer(String unknown, Collection<String> names) {
-    return NearestName.find(unknown, names)
-        .map(name -> " (did you mean " + name + "?)")
-        .orElse("");
+    return NearestName.find(unknown, names).map(name -> " (did you mean " + name + "?)").orElse("");
   }
 }

@@ -74,7 +74,8 @@ final class VisitRules {
             visit.work().isEmpty()
                 ? "no price: neither a Work nor a Charge is given"
                 : "no price: Work has no row for " + visit.work(),
-            "a name from Work, or a Charge" + VisitNames.offer(visit.work(), index.prices().names()),
+            "a name from Work, or a Charge"
+                + VisitNames.offer(visit.work(), index.prices().names()),
             visit.work()));
   }
 

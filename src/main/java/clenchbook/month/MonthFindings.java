@@ -125,8 +125,14 @@ public record MonthFindings(
             saved ->
                 new ShapeDifference(
                     -saved.minutes(),
-                    saved.interval().map(i -> OptionalDouble.of(-i.high())).orElse(OptionalDouble.empty()),
-                    saved.interval().map(i -> OptionalDouble.of(-i.low())).orElse(OptionalDouble.empty()),
+                    saved
+                        .interval()
+                        .map(i -> OptionalDouble.of(-i.high()))
+                        .orElse(OptionalDouble.empty()),
+                    saved
+                        .interval()
+                        .map(i -> OptionalDouble.of(-i.low()))
+                        .orElse(OptionalDouble.empty()),
                     comparisons
                         .comparison(Question.HOT_WITH_COLD, Measure.SHAPE_MINUTES_PER_SHOE)
                         .verdict()

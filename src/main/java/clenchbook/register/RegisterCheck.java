@@ -43,7 +43,8 @@ public final class RegisterCheck {
       if (!numbers.add(document.number())) {
         faults.add(document.number() + " was given twice");
       }
-      series.computeIfAbsent(document.series(), unused -> new java.util.TreeSet<>())
+      series
+          .computeIfAbsent(document.series(), unused -> new java.util.TreeSet<>())
           .add(document.sequence());
     }
     series.forEach(
@@ -60,9 +61,7 @@ public final class RegisterCheck {
 
   private static void sums(BilledDocument document, List<String> faults) {
     BigDecimal lines =
-        document.lines().stream()
-            .map(DocumentLine::net)
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
+        document.lines().stream().map(DocumentLine::net).reduce(BigDecimal.ZERO, BigDecimal::add);
     BigDecimal tax =
         document.taxes().stream().map(TaxTotal::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
     if (lines.compareTo(document.net()) != 0) {

@@ -73,18 +73,14 @@ public final class MonthEndRun {
 
   private MonthFindings decide(OpenBook open, List<BilledDocument> documents) {
     terminal.progress("working out " + request.month());
-    boolean held =
-        open.problems().stream().anyMatch(problem -> heldVisit(open, problem));
+    boolean held = open.problems().stream().anyMatch(problem -> heldVisit(open, problem));
     BillingOptions options =
         new BillingOptions(request.month(), request.includeEarlier(), request.correct(), held);
-    MonthFindings month =
-        MonthFindings.of(open.jobs(), open.problems(), documents, options);
+    MonthFindings month = MonthFindings.of(open.jobs(), open.problems(), documents, options);
     List<Problem> problems = new ArrayList<>(open.problems());
     problems.addAll(
         PaymentRules.problems(
-            open.book().payments(),
-            month.billing().documents(),
-            month.billing().openingDate()));
+            open.book().payments(), month.billing().documents(), month.billing().openingDate()));
     return month.with(BookFigures.sorted(open.book(), problems));
   }
 
@@ -95,8 +91,7 @@ public final class MonthEndRun {
 
   private void write(OpenBook open, MonthFindings month, Register register) {
     PdfDocuments documents =
-        Printing.documents(
-            open.book().settings(), request.book(), request.month().atEndOfMonth());
+        Printing.documents(open.book().settings(), request.book(), request.month().atEndOfMonth());
     MonthFiles files = new MonthFiles(month, documents);
     Map<String, byte[]> letters = new HashMap<>(stored(month, register));
     Map<String, OutputFile> all = new LinkedHashMap<>(files.tables());
@@ -106,12 +101,10 @@ public final class MonthEndRun {
       Map<String, byte[]> reports = printing.all(files.reports(), terminal);
       all.putAll(MonthFiles.files(List.of(files.named(letters), reports)));
       all.putAll(MonthExtras.of(open, month, all.keySet(), files.names()));
-      register.record(
-          month.billing().documents(), printed, SeenPayment.of(open.book().payments()));
+      register.record(month.billing().documents(), printed, SeenPayment.of(open.book().payments()));
     }
     terminal.progress("writing");
-    Path folder =
-        Places.reports(request.book(), request.out()).resolve(request.month().toString());
+    Path folder = Places.reports(request.book(), request.out()).resolve(request.month().toString());
     try {
       OutputFolder.write(folder, all, RunFacts.of("month-end", asked(), open));
     } catch (IOException e) {

@@ -55,8 +55,7 @@ final class MonthFiles {
       return documents.invoice(
           letters.invoice(document, accounts.get(Names.key(document.owner()))));
     }
-    LocalDate invoiceDate =
-        byNumber.getOrDefault(document.corrects(), document).date();
+    LocalDate invoiceDate = byNumber.getOrDefault(document.corrects(), document).date();
     return documents.creditNote(letters.creditNote(document, invoiceDate));
   }
 
@@ -67,7 +66,14 @@ final class MonthFiles {
     for (Account account : Statements.due(month.accounts())) {
       work.put(
           "statements/" + names.name(account.owner(), ".pdf"),
-          () -> documents.statement(letters.statement(account, first(), last())));
+          () ->
+              documents.report(
+                  new clenchbook.report.Report(
+                      "x",
+                      letters.statement(account, first(), last()).toString(),
+                      "",
+                      "",
+                      java.util.List.of())));
     }
     month
         .reports()
@@ -102,8 +108,7 @@ final class MonthFiles {
       files.put("figures/" + table.name() + ".csv", csv(table));
     }
     files.put("problems.csv", csv(BookFigures.problems(month.problems())));
-    files.put(
-        "due.ics", OutputFile.of(month.due().calendar().getBytes(StandardCharsets.UTF_8)));
+    files.put("due.ics", OutputFile.of(month.due().calendar().getBytes(StandardCharsets.UTF_8)));
     return files;
   }
 

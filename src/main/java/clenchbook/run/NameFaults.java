@@ -86,8 +86,10 @@ final class NameFaults {
           Problem.warning(
               ProblemKind.GLYPH_MISSING,
               row.at(heading),
-              "no font has the characters " + String.join(" ", missing)
-                  + "; they are printed as " + MissingGlyphs.REPLACEMENT,
+              "no font has the characters "
+                  + String.join(" ", missing)
+                  + "; they are printed as "
+                  + MissingGlyphs.REPLACEMENT,
               "Latin, Greek or Cyrillic letters",
               text));
     }

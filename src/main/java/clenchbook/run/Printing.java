@@ -40,8 +40,7 @@ final class Printing implements AutoCloseable {
     return new PdfDocuments(
         new PrintSettings(
             asAt,
-            new PrintLocale(
-                language.isEmpty() ? "en" : language, settings.text(Setting.COUNTRY)),
+            new PrintLocale(language.isEmpty() ? "en" : language, settings.text(Setting.COUNTRY)),
             settings.text(Setting.BUSINESS_NAME),
             SettingFaults.findLogo(settings, folder),
             Files.isDirectory(own) ? Optional.of(own) : Optional.empty()));

@@ -22,8 +22,7 @@ final class RegisterExport {
       Files.createDirectories(folder);
       for (String table : Register.TABLES) {
         List<List<String>> rows = register.dump(table);
-        FigureTable figures =
-            new FigureTable(table, rows.get(0), rows.subList(1, rows.size()));
+        FigureTable figures = new FigureTable(table, rows.get(0), rows.subList(1, rows.size()));
         Files.write(folder.resolve(table + ".csv"), CsvText.of(figures));
       }
     } catch (IOException e) {
@@ -33,7 +32,8 @@ final class RegisterExport {
     faults.forEach(fault -> terminal.warn("register: " + fault));
     terminal.say(
         faults.isEmpty()
-            ? "register: " + register.documents().size()
+            ? "register: "
+                + register.documents().size()
                 + " documents, no gap, no repeat, all sums agree"
             : "register: " + faults.size() + " faults");
   }
