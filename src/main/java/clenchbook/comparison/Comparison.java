@@ -131,6 +131,15 @@ public record Comparison(
     return entered.stream().filter(entry -> strata.contains(entry.stratum())).toList();
   }
 
+  /** The mean of side B in each used stratum. */
+  public Map<String, Double> meansOfB() {
+    Map<String, Double> means = new TreeMap<>();
+    estimate.stream()
+        .flatMap(found -> found.strata().stream())
+        .forEach(stratum -> means.put(stratum.stratum(), stratum.b().mean()));
+    return means;
+  }
+
   /** The strata's names as the first of their jobs writes them. */
   public Map<String, String> names() {
     Map<String, String> names = new TreeMap<>();

@@ -7,8 +7,9 @@ import clenchbook.report.Block;
 import clenchbook.report.Chart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -26,7 +27,10 @@ final class ComparisonPictures {
     this.reading = reading;
   }
 
-  /** The jobs as dots, with the difference and its interval; empty where there are too few. */
+  /**
+   * The jobs as dots against the mean of side B in their own stratum, with the difference and its
+   * interval on the same scale; empty where there are too few.
+   */
   Optional<Block> dots(Comparison comparison) {
     if (!comparison.enough()) {
       return Optional.empty();
@@ -34,8 +38,8 @@ final class ComparisonPictures {
     StratifiedEstimate found = comparison.estimate().orElseThrow();
     Question question = comparison.question();
     List<Chart.DotGroup> groups = new ArrayList<>();
-    groups.add(group(comparison, Side.A, question.nameA(), found.meanA()));
-    groups.add(group(comparison, Side.B, question.nameB(), found.meanB()));
+    groups.add(group(comparison, Side.A, question.nameA()));
+    groups.add(group(comparison, Side.B, question.nameB()));
     Interval wider =
         comparison.wider().orElse(new Interval(found.difference(), found.difference()));
     groups.add(
@@ -43,11 +47,22 @@ final class ComparisonPictures {
             question.nameA() + " less " + question.nameB(),
             List.of(),
             Optional.of(new Chart.Interval(found.difference(), wider.low(), wider.high()))));
+    String title = comparison.measure().title();
     return Optional.of(
         new Block.Picture(
-            comparison.measure().title() + ", " + question.title(),
-            reading.sentence(comparison),
-            new Chart.Dots("each dot is a job", upTitle(comparison.measure()), groups)));
+            title.substring(0, 1).toUpperCase(Locale.ROOT)
+                + title.substring(1)
+                + ", "
+                + question.title(),
+            reading.caption(comparison),
+            new Chart.Dots(
+                "each dot is a job, set against the mean of " + question.nameB() + " in its sort",
+                unit(comparison.measure()) + " more or less",
+                groups)));
+  }
+
+  private String unit(Measure measure) {
+    return measure.unit() == Measure.Unit.MONEY ? all.rates().currency() : "minutes";
   }
 
   private String upTitle(Measure measure) {
@@ -56,18 +71,19 @@ final class ComparisonPictures {
         : measure.title();
   }
 
-  private static Chart.DotGroup group(Comparison comparison, Side side, String name, double mean) {
+  private static Chart.DotGroup group(Comparison comparison, Side side, String name) {
+    Map<String, Double> means = comparison.meansOfB();
     List<Double> values =
         comparison.used().stream()
             .filter(entry -> entry.side() == side)
-            .map(Comparison.Entry::value)
+            .map(entry -> entry.value() - means.getOrDefault(entry.stratum(), 0.0))
             .toList();
     int step = (values.size() + MOST_DOTS - 1) / MOST_DOTS;
     String every = step > 1 ? ", one in " + step + " drawn" : "";
     return new Chart.DotGroup(
         name + " (" + values.size() + every + ")",
         step > 1 ? everyOf(values, step) : values,
-        Optional.of(new Chart.Interval(mean, mean, mean)));
+        Optional.empty());
   }
 
   private static List<Double> everyOf(List<Double> values, int step) {
@@ -96,7 +112,8 @@ final class ComparisonPictures {
     return Optional.of(
         new Block.Picture(
             "When lighting the forge pays",
-            reading.forge(all),
+            "Above the line lighting the forge pays; the outer lines hold most of what the book"
+                + " allows.",
             new Chart.Lines(
                 "hot shoes at the stop",
                 all.rates().currency() + " a stop",
@@ -125,12 +142,12 @@ final class ComparisonPictures {
     }
     List<String> categories =
         Shift.A_FIFTH.stream()
-            .map(shift -> shift.name() + (shift.percent() < 0 ? " −" : " +") + "20 %")
+            .map(shift -> shift.name() + (shift.percent() < 0 ? " -" : " +") + "20 %")
             .toList();
     return Optional.of(
         new Block.Picture(
             "What a fifth more or less changes",
-            sensitivityWords(),
+            "Each bar is the change if one input were a fifth less or more and all else as it is.",
             new Chart.Columns(
                 "",
                 "change in " + all.rates().currency(),
@@ -165,7 +182,7 @@ final class ComparisonPictures {
     String words = String.join("; ", parts);
     return words.isEmpty()
         ? "There is nothing whose change could be shown yet."
-        : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".";
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   private Optional<String> most(String quantity) {
@@ -183,12 +200,13 @@ final class ComparisonPictures {
                     + ")");
   }
 
-  /** One measure by month; empty where there are too few jobs. */
+  /** One measure by month, for months with jobs on both sides; empty with fewer than two. */
   Optional<Block> trend(Comparison comparison) {
     List<Trend> own =
         all.trends().stream()
             .filter(each -> each.question() == comparison.question())
             .filter(each -> each.measure() == comparison.measure())
+            .filter(each -> each.countA() > 0 && each.countB() > 0)
             .toList();
     if (!comparison.enough() || own.size() < 2) {
       return Optional.empty();
@@ -196,30 +214,22 @@ final class ComparisonPictures {
     Question question = comparison.question();
     return Optional.of(
         new Block.Picture(
-            comparison.measure().title() + " by month, " + question.title(),
-            "Plain means of each month's jobs, not like with like: a month's mix moves them.",
-            new Chart.Lines(
-                "month, 1 = " + own.get(0).month(),
+            upTitle(comparison.measure()) + ", by month, " + question.title(),
+            "Plain means of the months that have jobs of both, not like with like: a month's mix"
+                + " moves them.",
+            new Chart.Columns(
+                "",
                 upTitle(comparison.measure()),
+                own.stream().map(each -> each.month().toString()).toList(),
                 List.of(
-                    months(question.nameA(), own, Trend::meanA, false),
-                    months(question.nameB(), own, Trend::meanB, true)),
-                List.of(),
+                    new Chart.Series(
+                        question.nameA(),
+                        own.stream().map(each -> each.meanA().orElse(0)).toList()),
+                    new Chart.Series(
+                        question.nameB(),
+                        own.stream().map(each -> each.meanB().orElse(0)).toList())),
+                false,
+                false,
                 List.of())));
-  }
-
-  private static Chart.Line months(
-      String name,
-      List<Trend> own,
-      java.util.function.Function<Trend, OptionalDouble> mean,
-      boolean dashed) {
-    List<Chart.Point> points = new ArrayList<>();
-    for (int i = 0; i < own.size(); i++) {
-      OptionalDouble value = mean.apply(own.get(i));
-      if (value.isPresent()) {
-        points.add(new Chart.Point(i + 1, value.getAsDouble()));
-      }
-    }
-    return new Chart.Line(name, points, dashed);
   }
 }

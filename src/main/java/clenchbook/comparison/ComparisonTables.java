@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The figures of the comparisons as tables for files. */
 final class ComparisonTables {
@@ -37,6 +38,7 @@ final class ComparisonTables {
         sensitivity(all),
         trend(all),
         use(all),
+        lostShoes(all.lostShoes()),
         jobs(all),
         prices(all.pricing()),
         underList(all.pricing()),
@@ -248,7 +250,7 @@ final class ComparisonTables {
       rows.add(useRow(each, "used", each.used().size()));
       each.leftOut().forEach((reason, jobs) -> rows.add(useRow(each, reason.words(), jobs)));
     }
-    return table("comparison-use", "question,measure,reason,jobs,of_jobs,share", rows);
+    return table("comparison-use", "question,measure,reason,jobs,of_jobs,percent", rows);
   }
 
   private static List<String> useRow(Comparison comparison, String reason, int jobs) {
@@ -258,12 +260,34 @@ final class ComparisonTables {
         reason,
         String.valueOf(jobs),
         String.valueOf(comparison.jobs()),
-        comparison.jobs() == 0 ? "" : Numbers.file((double) jobs / comparison.jobs()));
+        comparison.jobs() == 0 ? "" : Numbers.people(100.0 * jobs / comparison.jobs(), 1));
+  }
+
+  private static FigureTable lostShoes(LostShoes lost) {
+    return table(
+        "lost-shoes",
+        "method,shoes_on,lost,percent,low_percent,high_percent,horses",
+        List.of(
+            method("hot", lost.hot(), lost.horsesHot()),
+            method("cold", lost.cold(), lost.horsesCold())));
+  }
+
+  private static List<String> method(String name, LostShoes.Tally tally, int horses) {
+    Optional<Proportion> share = tally.share();
+    return List.of(
+        name,
+        Numbers.file(tally.on()),
+        Numbers.file(tally.lost()),
+        share.map(each -> Numbers.people(100 * each.share(), 1)).orElse(""),
+        share.map(each -> Numbers.people(100 * each.wilson().low(), 1)).orElse(""),
+        share.map(each -> Numbers.people(100 * each.wilson().high(), 1)).orElse(""),
+        String.valueOf(horses));
   }
 
   private static FigureTable jobs(Comparisons all) {
     List<List<String>> rows = new ArrayList<>();
     for (Comparison comparison : all.comparisons()) {
+      Map<String, Double> means = comparison.meansOfB();
       for (Comparison.Entry entry : comparison.used()) {
         ComparedJob job = entry.job();
         Question question = comparison.question();
@@ -274,6 +298,7 @@ final class ComparisonTables {
                 question.stratumName(job),
                 entry.side() == Side.A ? question.nameA() : question.nameB(),
                 Numbers.file(entry.value()),
+                Numbers.file(entry.value() - means.getOrDefault(entry.stratum(), 0.0)),
                 job.date().toString(),
                 job.horseName(),
                 job.owner(),
@@ -284,7 +309,7 @@ final class ComparisonTables {
     }
     return table(
         "comparison-jobs",
-        "question,measure,stratum,side,value,date,horse,owner,work,row,sheet",
+        "question,measure,stratum,side,value,against_mean_b,date,horse,owner,work,row,sheet",
         rows);
   }
 
@@ -294,12 +319,15 @@ final class ComparisonTables {
 
   private static FigureTable prices(Pricing pricing) {
     String target = money(pricing.target().movePointRight(2).stripTrailingZeros());
+    List<List<String>> rows = new ArrayList<>();
+    pricing.works().forEach(each -> rows.add(price(each, target)));
+    rows.add(priceTotals(pricing));
     return table(
         "prices",
         "work,jobs,charged,list_price,cost,margin_after_labour,price_for_wage,price_for_target,"
             + "target_margin_percent,rise_5_percent_brings,jobs_under_list,under_list_by,callbacks,"
-            + "callback_cost,loses_by",
-        pricing.works().stream().map(each -> price(each, target)).toList());
+            + "callback_cost,left_after_callbacks,loses_by",
+        rows);
   }
 
   private static List<String> price(WorkPrice each, String target) {
@@ -318,7 +346,32 @@ final class ComparisonTables {
         money(each.underListBy()),
         String.valueOf(each.callbacks()),
         money(each.callbackCost()),
+        money(each.leftAfterCallbacks()),
         each.loses().map(WorkPrice.Loss::word).orElse(""));
+  }
+
+  private static List<String> priceTotals(Pricing pricing) {
+    return List.of(
+        ALL,
+        String.valueOf(pricing.works().stream().mapToInt(WorkPrice::jobs).sum()),
+        total(pricing, WorkPrice::charged),
+        "",
+        total(pricing, WorkPrice::cost),
+        total(pricing, WorkPrice::margin),
+        "",
+        "",
+        "",
+        total(pricing, WorkPrice::riseBrings),
+        String.valueOf(pricing.works().stream().mapToInt(WorkPrice::underList).sum()),
+        total(pricing, WorkPrice::underListBy),
+        String.valueOf(pricing.callbacks().size()),
+        money(pricing.callbackNetCost()),
+        "",
+        "");
+  }
+
+  private static String total(Pricing pricing, Function<WorkPrice, BigDecimal> what) {
+    return money(pricing.works().stream().map(what).reduce(BigDecimal.ZERO, BigDecimal::add));
   }
 
   private static FigureTable underList(Pricing pricing) {

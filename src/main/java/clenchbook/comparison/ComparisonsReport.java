@@ -9,12 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /** The report of the comparisons: plain words first, pictures, prices, then the strata. */
 final class ComparisonsReport {
 
   /** A measure's strata beyond these stand in the file only. */
   private static final int MOST_STRATA = 40;
+
+  private static final String FOOT =
+      "A book, not an experiment: a difference may lie in the horses, the season or the place.";
 
   private static final String CAUTION =
       "This is a book, not an experiment. Nobody drew lots for which horse was shod which way, so a"
@@ -46,7 +50,7 @@ final class ComparisonsReport {
         "comparisons",
         "Does it pay?",
         business.isEmpty() ? period : business + ", " + period,
-        "",
+        FOOT,
         blocks);
   }
 
@@ -151,18 +155,17 @@ final class ComparisonsReport {
       blocks.add(new Block.Heading(1, "The jobs themselves"));
       blocks.add(
           new Block.Paragraph(
-              "Each dot is a job that was compared; the bar is the mean of its side. On the right"
-                  + " stands the difference with the wider of its two intervals: where that holds"
-                  + " zero, no difference is shown."));
+              "Each dot is a job that was compared, set against the mean of the other method in the"
+                  + " same sort of job: a dot at 2 is 2 more than that. On the right stands the"
+                  + " difference with the wider of its two intervals; where that reaches over 0, no"
+                  + " difference is shown."));
       blocks.addAll(drawn);
     }
   }
 
   private void breakEven(List<Block> blocks) {
     blocks.add(new Block.Heading(1, "Break-even"));
-    blocks.add(new Block.Paragraph(reading.forge(all)));
     pictures.curve().ifPresent(blocks::add);
-    blocks.add(new Block.Paragraph(reading.handmade(all)));
     blocks.add(breakEvenTable());
     blocks.add(
         new Block.Paragraph(
@@ -179,7 +182,7 @@ final class ComparisonsReport {
             Block.Column.number("Value", 2),
             Block.Column.number("From", 2),
             Block.Column.number("To", 2),
-            Block.Column.words("Unit", 1),
+            Block.Column.words("Unit", 2),
             Block.Column.words("Rests on", 5)),
         all.breakEvens().stream()
             .map(
@@ -214,14 +217,15 @@ final class ComparisonsReport {
   private void annex(List<Block> blocks) {
     blocks.add(new Block.PageBreak());
     blocks.add(new Block.Heading(1, "How much of the book could be used"));
-    blocks.add(use());
-    blocks.add(new Block.Heading(1, "Annex: the sorts of job compared"));
-    List<Block.Row> rows = strata();
-    if (rows.isEmpty()) {
-      blocks.add(new Block.Paragraph("No sort of job was done at least twice both ways."));
-    } else {
-      blocks.add(strataTable(rows));
+    for (Question question : Question.values()) {
+      blocks.add(use(question));
     }
+    blocks.add(new Block.Heading(1, "Annex: the sorts of job compared"));
+    List<Block> tables = all.comparisons().stream().flatMap(each -> strata(each).stream()).toList();
+    if (tables.isEmpty()) {
+      blocks.add(new Block.Paragraph("No sort of job was done at least twice both ways."));
+    }
+    blocks.addAll(tables);
     blocks.add(new Block.Heading(1, "How it was reckoned"));
     blocks.add(new Block.Paragraph(METHOD));
   }
@@ -237,50 +241,67 @@ final class ComparisonsReport {
           + HorseDraws.TIMES
           + " times.";
 
-  private Block use() {
+  /** Jobs used and left out, a column a measure. */
+  private Block use(Question question) {
+    List<Comparison> own = of(question);
+    List<Block.Column> columns = new ArrayList<>();
+    columns.add(Block.Column.words("Jobs", 6));
+    own.forEach(each -> columns.add(Block.Column.number(each.measure().title(), 2)));
     List<Block.Row> rows = new ArrayList<>();
-    for (Comparison each : all.comparisons()) {
-      rows.add(useRow(each, "used", each.used().size()));
-      for (Map.Entry<Exclusion, Integer> out : each.leftOut().entrySet()) {
-        rows.add(useRow(each, out.getKey().words(), out.getValue()));
+    rows.add(useRow("used", own, each -> each.used().size()));
+    for (Exclusion reason : Exclusion.values()) {
+      if (own.stream().anyMatch(each -> each.leftOut().containsKey(reason))) {
+        rows.add(useRow(reason.words(), own, each -> each.leftOut().getOrDefault(reason, 0)));
       }
     }
     return new Block.Table(
-        "Jobs of the period, fees and cancelled visits apart",
-        List.of(
-            Block.Column.words("Question", 3),
-            Block.Column.words("Used, or left out because", 6),
-            Block.Column.number("Jobs", 1),
-            Block.Column.number("Share", 1)),
-        rows);
+        heading(question) + ": jobs of the period, fees and cancelled visits apart", columns, rows);
   }
 
-  private static Block.Row useRow(Comparison comparison, String reason, int jobs) {
-    return Block.Row.of(
-        comparison.question().title() + ", " + comparison.measure().title(),
-        reason,
-        String.valueOf(jobs),
-        comparison.jobs() == 0 ? "" : Numbers.percent((double) jobs / comparison.jobs()));
-  }
-
-  private List<Block.Row> strata() {
-    List<Block.Row> rows = new ArrayList<>();
-    for (Comparison comparison : all.comparisons()) {
-      Map<String, String> names = comparison.names();
-      comparison.estimate().stream()
-          .flatMap(found -> found.strata().stream())
-          .limit(MOST_STRATA)
-          .forEach(stratum -> rows.add(stratumRow(comparison, stratum, names)));
+  private static Block.Row useRow(
+      String words, List<Comparison> own, ToIntFunction<Comparison> count) {
+    List<String> cells = new ArrayList<>(List.of(words));
+    for (Comparison each : own) {
+      int jobs = count.applyAsInt(each);
+      cells.add(jobs == 0 ? "" : jobs + " (" + Numbers.percent((double) jobs / each.jobs()) + ")");
     }
-    return rows;
+    return Block.Row.of(cells.toArray(String[]::new));
   }
 
-  private static Block.Row stratumRow(
-      Comparison comparison, StratumEstimate stratum, Map<String, String> names) {
+  private static Optional<Block> strata(Comparison comparison) {
+    Map<String, String> names = comparison.names();
+    List<StratumEstimate> found =
+        comparison.estimate().stream().flatMap(each -> each.strata().stream()).toList();
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Question question = comparison.question();
+    String rest =
+        found.size() > MOST_STRATA
+            ? ", the first " + MOST_STRATA + " of " + found.size() + " sorts of job"
+            : "";
+    return Optional.of(
+        new Block.Table(
+            comparison.measure().title() + ", " + question.title() + rest,
+            List.of(
+                Block.Column.words("Sort of job", 6),
+                Block.Column.number("Jobs, " + question.nameA(), 2),
+                Block.Column.number("Jobs, " + question.nameB(), 2),
+                Block.Column.number("Mean, " + question.nameA(), 2),
+                Block.Column.number("Mean, " + question.nameB(), 2),
+                Block.Column.number("Difference", 2),
+                Block.Column.number("From", 2),
+                Block.Column.number("To", 2)),
+            found.stream()
+                .limit(MOST_STRATA)
+                .map(each -> stratumRow(names.getOrDefault(each.stratum(), ""), each))
+                .toList()));
+  }
+
+  private static Block.Row stratumRow(String name, StratumEstimate stratum) {
     Optional<Interval> interval = stratum.plain();
     return Block.Row.of(
-        comparison.measure().title() + ", " + comparison.question().title(),
-        names.getOrDefault(stratum.stratum(), stratum.stratum()),
+        name,
         String.valueOf(stratum.a().n()),
         String.valueOf(stratum.b().n()),
         Numbers.people(stratum.a().mean(), 2),
@@ -288,23 +309,5 @@ final class ComparisonsReport {
         Numbers.people(stratum.difference(), 2),
         interval.map(each -> Numbers.people(each.low(), 2)).orElse(""),
         interval.map(each -> Numbers.people(each.high(), 2)).orElse(""));
-  }
-
-  private static Block strataTable(List<Block.Row> rows) {
-    return new Block.Table(
-        "a is hot or handmade, b is cold or keg; at most "
-            + MOST_STRATA
-            + " sorts of each measure, the rest stand in comparisons.csv",
-        List.of(
-            Block.Column.words("Measure", 4),
-            Block.Column.words("Sort of job", 4),
-            Block.Column.number("Jobs a", 1),
-            Block.Column.number("Jobs b", 1),
-            Block.Column.number("Mean a", 2),
-            Block.Column.number("Mean b", 2),
-            Block.Column.number("a − b", 2),
-            Block.Column.number("From", 2),
-            Block.Column.number("To", 2)),
-        rows);
   }
 }

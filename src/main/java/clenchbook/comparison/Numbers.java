@@ -40,8 +40,9 @@ final class Numbers {
     if (Double.isInfinite(value)) {
       return NEVER;
     }
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-    return rounded.toPlainString();
+    // From the file's digits, so that who rounds the file gets what people read.
+    BigDecimal filed = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+    return filed.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
   static String percent(double share) {

@@ -81,11 +81,10 @@ final class PriceBlocks {
           + money(work.cost())
           + ".";
     }
-    BigDecimal all = work.margin().subtract(work.callbackCost().max(BigDecimal.ZERO));
     return work.work()
         + " loses money: "
         + Numbers.count(work.jobs(), "job leaves ", "jobs leave ")
-        + money(all)
+        + money(work.leftAfterCallbacks())
         + " after everything"
         + (work.callbacks() > 0 ? " and their callbacks" : "")
         + ", and what lies furthest above the usual is "
@@ -159,10 +158,6 @@ final class PriceBlocks {
               "No free or lost-shoe visit came within " + days + " days of the visit before it."));
       return;
     }
-    BigDecimal net =
-        pricing.callbackSums().stream()
-            .map(CallbackSum::netCost)
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
     int count = pricing.callbacks().size();
     blocks.add(
         new Block.Paragraph(
@@ -172,7 +167,7 @@ final class PriceBlocks {
                 + " days of shoes being put on; time included, "
                 + (count == 1 ? "it" : "they")
                 + " cost "
-                + money(net)
+                + money(pricing.callbackNetCost())
                 + " beyond what was charged. That cost belongs to the work that brought "
                 + (count == 1 ? "it" : "them")
                 + " about."));

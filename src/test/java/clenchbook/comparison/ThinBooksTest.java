@@ -11,9 +11,14 @@ import clenchbook.report.Block;
 import clenchbook.report.FigureTable;
 import clenchbook.report.Report;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Books that can't answer: each gives a sentence, never a fault, never a number that pretends. */
@@ -229,5 +234,51 @@ class ThinBooksTest {
     assertTrue(report.blocks().stream().anyMatch(each -> each instanceof Block.Caution));
     assertTrue(
         report.blocks().stream().filter(each -> each instanceof Block.Picture).count() >= 10);
+  }
+
+  /**
+   * Numbers with decimals in words and tables, rounded for people, each from a figure in a file.
+   */
+  @Test
+  void every_number_that_people_read_stands_in_a_file() {
+    for (long seed : List.of(3L, 8L)) {
+      Comparisons all = compare(JobMaker.book(seed));
+      Set<String> files = new TreeSet<>();
+      for (FigureTable table : all.tables()) {
+        table.rows().forEach(row -> row.forEach(cell -> addRounded(files, cell)));
+      }
+      for (String text : printed(all.report(""))) {
+        Matcher number = Pattern.compile("[0-9]+[.][0-9]+").matcher(text);
+        while (number.find()) {
+          boolean wage = text.contains("hourly wage of GBP " + number.group());
+          assertTrue(wage || files.contains(number.group()), number.group() + " in " + text);
+        }
+      }
+    }
+  }
+
+  private static void addRounded(Set<String> files, String cell) {
+    if (cell.matches("-?[0-9]+([.][0-9]+)?")) {
+      for (int decimals = 1; decimals <= 2; decimals++) {
+        files.add(
+            new BigDecimal(cell).abs().setScale(decimals, RoundingMode.HALF_UP).toPlainString());
+      }
+    }
+  }
+
+  private static List<String> printed(Report report) {
+    List<String> texts = new ArrayList<>();
+    for (Block block : report.blocks()) {
+      if (block instanceof Block.Paragraph paragraph) {
+        texts.add(paragraph.text());
+      } else if (block instanceof Block.KeyFigures figures) {
+        figures.figures().forEach(figure -> texts.add(figure.value()));
+      } else if (block instanceof Block.Picture picture) {
+        texts.add(picture.inWords());
+      } else if (block instanceof Block.Table table) {
+        table.rows().forEach(row -> row.cells().forEach(cell -> texts.add(cell.text())));
+      }
+    }
+    return texts;
   }
 }

@@ -94,6 +94,11 @@ public record Pricing(
         rates.wage().isPresent());
   }
 
+  /** What all callbacks cost beyond what was charged for them. */
+  public BigDecimal callbackNetCost() {
+    return callbacks.stream().map(Callback::netCost).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
   /** The book's costs by part, and what it charged: what is usual. */
   private record Usual(Map<WorkPrice.Loss, BigDecimal> parts, BigDecimal charged) {}
 

@@ -37,6 +37,11 @@ public record WorkPrice(
     BigDecimal callbackCost,
     Optional<Loss> loses) {
 
+  /** What was left after labour and what its callbacks cost; a callback that paid is no gain. */
+  public BigDecimal leftAfterCallbacks() {
+    return margin.subtract(callbackCost.max(BigDecimal.ZERO));
+  }
+
   /** Why a Work loses money: the cost that is furthest above the book's usual share of a charge. */
   public enum Loss {
     /** Travel. */
