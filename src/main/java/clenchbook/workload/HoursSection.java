@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** The part of the pages that says how many hours went where. */
 final class HoursSection {
@@ -35,10 +37,10 @@ final class HoursSection {
               LimitWarnings.counted(work.unsaid(), "shoe")
                   + " nailed on without a word in Shaping: counted as cold, at the stall jack."));
     }
-    blocks.add(new Block.Heading(1, "Against last year and your limit"));
+    
     blocks.add(new YearPictures(work).course());
     blocks.add(new Block.Paragraph(courseInWords()));
-    blocks.add(months());
+    blocks.addAll(months());
     blocks.add(new Block.Heading(1, "The hardest days and weeks"));
     blocks.add(days());
     blocks.add(weeks());
@@ -55,7 +57,7 @@ final class HoursSection {
             "Projected for the year",
             Digits.fixed(work.projection().hours(), 2) + " h",
             Optional.of(load.minutes(HoursMeasure.IN_ALL).weakest())));
-    figures.add(hours("Under the horse", load.minutes(HoursMeasure.UNDER_THE_HORSE)));
+    
     figures.add(new KeyFigure("Horse-visits", Integer.toString(load.horses()), Optional.empty()));
     figures.add(
         new KeyFigure(
@@ -138,35 +140,68 @@ final class HoursSection {
         : projected + " The book holds no work of last year to compare with.";
   }
 
-  private Block months() {
-    List<Row> rows = new ArrayList<>();
+  private List<Block> months() {
+    List<Row> counts = new ArrayList<>();
+    List<Row> hours = new ArrayList<>();
     for (Period month : work.year().months()) {
-      rows.add(figures(Dates.month(month.from()), work.load(month), false));
+      counts.add(counts(Dates.month(month.from()), month, false));
+      hours.add(hours(Dates.month(month.from()), work.load(month), false));
     }
     LocalDate start = work.year().from();
+    // The first month is whole, so a year that starts within it is not the sum of the rows.
     boolean sum = start.getDayOfMonth() == 1;
-    rows.add(figures(sum ? "Year to date" : "From " + Dates.day(start), work.load(), sum));
-    return new Block.Table("Month by month, hours", monthColumns(), rows);
+    String toDate = sum ? "Year to date" : "From " + Dates.day(start);
+    counts.add(counts(toDate, work.year(), sum));
+    hours.add(hours(toDate, work.load(), sum));
+    return List.of(
+        new Block.Table("Month by month", COUNT_COLUMNS, counts),
+        new Block.Table("Month by month, hours", hourColumns(), hours));
   }
 
-  private static List<Column> monthColumns() {
+  private static final List<Column> COUNT_COLUMNS =
+      List.of(
+          Column.words("Month", 4),
+          Column.number("Days worked", 3),
+          Column.number("Longest run of days", 4),
+          Column.number("Horse-visits", 3),
+          Column.number("a day worked", 3),
+          Column.number("Shoes nailed", 3),
+          Column.number("Blows", 3),
+          Column.number("Measured, %", 3));
+
+  private Row counts(String name, Period period, boolean total) {
+    Load load = work.load(period);
+    OptionalDouble blows = work.ratings().blows(load.shoes());
+    int run =
+        work.days().longestRun(period.from(), period.to()).map(WorkDays.Run::days).orElse(0);
+    boolean worked = load.daysWorked() > 0;
+    return new Row(
+        Stream.of(
+                name,
+                Integer.toString(load.daysWorked()),
+                Integer.toString(run),
+                Integer.toString(load.horses()),
+                worked ? Digits.fixed((double) load.horses() / load.daysWorked(), 2) : "",
+                Digits.whole(load.shoes().nailed()),
+                blows.isPresent() ? Digits.whole(blows.getAsDouble()) : "",
+                worked ? Digits.fixed(100 * load.shareMeasured(), 1) : "")
+            .map(Cell::of)
+            .toList(),
+        total);
+  }
+
+  private static List<Column> hourColumns() {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.words("Month", 4));
-    columns.add(Column.number("Days", 2));
-    columns.add(Column.number("Horses", 3));
-    columns.add(Column.number("Shoes", 3));
     for (HoursMeasure measure : HoursMeasure.values()) {
       columns.add(Column.number(measure.shortName(), 3));
     }
     return columns;
   }
 
-  private static Row figures(String name, Load load, boolean total) {
+  private static Row hours(String name, Load load, boolean total) {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.of(name));
-    cells.add(Cell.of(Integer.toString(load.daysWorked())));
-    cells.add(Cell.of(Integer.toString(load.horses())));
-    cells.add(Cell.of(Digits.fixed(load.shoes().nailed(), 0)));
     for (HoursMeasure measure : HoursMeasure.values()) {
       cells.add(Cell.of(Digits.fixed(load.hours(measure), 2)));
     }
@@ -217,7 +252,7 @@ final class HoursSection {
             cell(load.minutes(HoursMeasure.UNDER_THE_HORSE)),
             cell(load.minutes(HoursMeasure.DRIVING)),
             Cell.of(Integer.toString(load.horses())),
-            Cell.of(Digits.fixed(load.shoes().nailed(), 0))),
+            Cell.of(Digits.whole(load.shoes().nailed()))),
         false);
   }
 
@@ -243,8 +278,7 @@ final class HoursSection {
                         + ".")
             .orElse("No day worked yet.")
         + horses
-        + " A day of driving only counts as no day worked; making stands on the day its shoes were"
-        + " nailed on.";
+        + " A day of driving only is no day worked; making stands on the day its shoes were nailed on.";
   }
 
   /** What a figure without minutes of its own rests on. */

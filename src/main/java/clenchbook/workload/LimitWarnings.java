@@ -75,7 +75,8 @@ final class LimitWarnings {
 
   private record Over(String when, double figure) {}
 
-  private static Optional<String> sentence(List<Over> all, double limit, String noun, String unit) {
+  private static Optional<String> sentence(
+      List<Over> all, double limit, String noun, String unit) {
     List<Over> over = all.stream().filter(one -> OwnLimits.exceeds(one.figure(), limit)).toList();
     if (over.isEmpty()) {
       return Optional.empty();
@@ -86,7 +87,7 @@ final class LimitWarnings {
         Digits.plain(limit)
             + " "
             + unit
-            + " was passed on "
+            + (noun.equals("week") ? " was passed in " : " was passed on ")
             + counted(over.size(), noun)
             + ", furthest "
             + most.when()

@@ -35,7 +35,7 @@ final class RatingGuide {
                 + " rows when it holds quite different efforts, such as nippers and rasp."),
         new Block.Table(
             "Effort CR10: how hard the hand and forearm work, said straight after the task",
-            List.of(Column.number("Rating", 1), Column.words("Feels", 5)),
+            List.of(Column.words("Rating", 1), Column.words("Feels", 8)),
             SCALE),
         new Block.Paragraph(
             "Efforts per min and Seconds per effort: on the film count the squeezes, cuts or"

@@ -36,7 +36,7 @@ public final class Workload {
     WorkYear work = WorkYear.of(book, jobs, yearStart, asAt, hotLessCold);
     return new WorkloadFindings(
         WorkloadFigures.of(work),
-        WorkloadReport.of(work, book.settings().text(Setting.BUSINESS_NAME)),
+        WorkloadReport.of(work),
         WorkloadPage.of(work),
         work.warnings());
   }

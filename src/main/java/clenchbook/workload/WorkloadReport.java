@@ -10,18 +10,18 @@ final class WorkloadReport {
 
   private WorkloadReport() {}
 
-  static Report of(WorkYear work, String business) {
+  static Report of(WorkYear work) {
     List<Block> blocks = new ArrayList<>();
     if (work.load().hours() == 0) {
       blocks.add(new Block.Paragraph(WITHOUT_MINUTES));
     }
     blocks.addAll(new HoursSection(work).blocks());
-    blocks.add(new Block.PageBreak());
+    
     blocks.addAll(new StrainSection(work).blocks());
     blocks.addAll(new OutlookSection(work).blocks());
     blocks.addAll(RatingGuide.blocks());
     return new Report(
-        "workload", "The body's year", subtitle(work, business), Cautions.FOOT, blocks);
+        "workload", "The body's year", subtitle(work), Cautions.FOOT, blocks);
   }
 
   private static final String WITHOUT_MINUTES =
@@ -29,13 +29,11 @@ final class WorkloadReport {
           + " Nail and Grind min or just Total min into Visits, or standard minutes into Work;"
           + " Drive min into Trips or Places.";
 
-  private static String subtitle(WorkYear work, String business) {
-    String period =
-        work.year().name()
+  private static String subtitle(WorkYear work) {
+    return work.year().name()
             + ": "
             + Dates.day(work.year().from())
             + " to "
             + Dates.day(work.year().to());
-    return business.isEmpty() ? period : period + ", " + business;
   }
 }

@@ -81,13 +81,13 @@ final class YearPictures {
     LocalDate start = work.year().from();
     lines.add(new Chart.Line("this year", added(start, work.year().to()), false));
     if (work.lastYear() > 0) {
-      lines.add(new Chart.Line("last year", added(start.minusYears(1), start.minusDays(1)), true));
+      lines.add(new Chart.Line("last year", fromFirstWork(start.minusYears(1), start.minusDays(1)), true));
     }
     if (work.year().to().isBefore(work.projection().end())) {
       lines.add(new Chart.Line("projected", projected(), true));
     }
     return new Block.Picture(
-        "The hours of the year, added up",
+        "The hours added up, against last year and your limit",
         "Hours in all to date and projected" + (work.lastYear() > 0 ? ", with last year's." : "."),
         new Chart.Lines(
             "weeks since the year began",
@@ -95,6 +95,16 @@ final class YearPictures {
             lines,
             limit("yearly limit", work.limits().yearlyHours()),
             List.of()));
+  }
+
+  /** Last year's course without the flat part before the book begins. */
+  private List<Chart.Point> fromFirstWork(LocalDate from, LocalDate to) {
+    List<Chart.Point> points = added(from, to);
+    int first = 0;
+    while (first + 1 < points.size() && points.get(first + 1).y() == 0) {
+      first++;
+    }
+    return points.subList(first, points.size());
   }
 
   private List<Chart.Point> added(LocalDate from, LocalDate to) {

@@ -77,7 +77,7 @@ class HonestPageTest {
         List.of(
             "At this rate hours in all pass your yearly limit of 60 about 14 Dec 2026 and reach"
                 + " 63.03 by the year's end (hours to date pro rata by days).",
-            "Your weekly limit of 30 hours was passed on 1 week, furthest 2026-W41 (35), last"
+            "Your weekly limit of 30 hours was passed in 1 week, furthest 2026-W41 (35), last"
                 + " 2026-W41.",
             "Your daily limit of 1 horses was passed on 1 day, furthest 5 Oct 2026 (2), last 5 Oct"
                 + " 2026."),
