@@ -110,7 +110,7 @@ final class DayScores {
         score,
         "",
         OptionalDouble.of(RevisedStrainIndex.SAFE_UP_TO),
-        "its authors call up to 10 safe",
+        "safe up to here, say its authors",
         basis);
   }
 

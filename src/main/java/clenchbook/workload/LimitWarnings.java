@@ -75,8 +75,7 @@ final class LimitWarnings {
 
   private record Over(String when, double figure) {}
 
-  private static Optional<String> sentence(
-      List<Over> all, double limit, String noun, String unit) {
+  private static Optional<String> sentence(List<Over> all, double limit, String noun, String unit) {
     List<Over> over = all.stream().filter(one -> OwnLimits.exceeds(one.figure(), limit)).toList();
     if (over.isEmpty()) {
       return Optional.empty();

@@ -28,7 +28,9 @@ final class StrainSection {
     }
     addHolds(blocks);
     addAbsent(blocks);
-    blocks.add(methods());
+    if (!summaries.isEmpty()) {
+      blocks.add(methods());
+    }
     noiseNote(blocks);
     return blocks;
   }

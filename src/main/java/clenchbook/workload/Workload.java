@@ -35,10 +35,7 @@ public final class Workload {
     }
     WorkYear work = WorkYear.of(book, jobs, yearStart, asAt, hotLessCold);
     return new WorkloadFindings(
-        WorkloadFigures.of(work),
-        WorkloadReport.of(work),
-        WorkloadPage.of(work),
-        work.warnings());
+        WorkloadFigures.of(work), WorkloadReport.of(work), WorkloadPage.of(work), work.warnings());
   }
 
   /**

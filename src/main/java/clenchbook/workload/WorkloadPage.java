@@ -4,7 +4,6 @@ import clenchbook.report.Block;
 import clenchbook.report.Block.KeyFigure;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The body on the month's page: the month's hours, the year's, the warnings, one picture. */
 final class WorkloadPage {
@@ -15,30 +14,26 @@ final class WorkloadPage {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.KeyFigures(figures(work)));
     work.warnings().forEach(words -> blocks.add(new Block.Caution(words)));
-    blocks.add(new YearPictures(work).weeks());
+    blocks.add(
+        work.load().hours() > 0
+            ? new YearPictures(work).weeks()
+            : new Block.Paragraph(HoursSection.WITHOUT_MINUTES));
     blocks.add(new Block.Caution(Cautions.FOOT));
     return blocks;
   }
 
   private static List<KeyFigure> figures(WorkYear work) {
     Load month = work.load(Period.month(work.year().to()));
-    List<KeyFigure> figures = new ArrayList<>();
-    figures.add(hours("Hours in all, the month", month.minutes(HoursMeasure.IN_ALL)));
-    figures.add(hours("Under the horse, the month", month.minutes(HoursMeasure.UNDER_THE_HORSE)));
-    figures.add(hours("Hours in all, year to date", work.load().minutes(HoursMeasure.IN_ALL)));
-    figures.add(
-        new KeyFigure(
-            "Projected for the year",
-            Digits.fixed(work.projection().hours(), 2) + " h",
-            HoursSection.basis(work.load())));
-    figures.add(
-        new KeyFigure(
-            "Horse-visits, the month", Integer.toString(month.horses()), Optional.empty()));
-    return figures;
-  }
-
-  private static KeyFigure hours(String label, Minutes minutes) {
-    return new KeyFigure(
-        label, Digits.fixed(minutes.hours(), 2) + " h", Optional.of(minutes.weakest()));
+    KeyFigure horses = HoursSection.count("Horse-visits, the month", month.horses());
+    if (work.load().hours() == 0) {
+      return List.of(HoursSection.count("Days worked, the month", month.daysWorked()), horses);
+    }
+    return List.of(
+        HoursSection.hours("Hours in all, the month", month.minutes(HoursMeasure.IN_ALL)),
+        HoursSection.hours(
+            "Under the horse, the month", month.minutes(HoursMeasure.UNDER_THE_HORSE)),
+        HoursSection.hours("Hours in all, year to date", work.load().minutes(HoursMeasure.IN_ALL)),
+        new HoursSection(work).projected(),
+        horses);
   }
 }

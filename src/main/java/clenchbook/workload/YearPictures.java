@@ -81,7 +81,9 @@ final class YearPictures {
     LocalDate start = work.year().from();
     lines.add(new Chart.Line("this year", added(start, work.year().to()), false));
     if (work.lastYear() > 0) {
-      lines.add(new Chart.Line("last year", fromFirstWork(start.minusYears(1), start.minusDays(1)), true));
+      lines.add(
+          new Chart.Line(
+              "last year", fromFirstWork(start.minusYears(1), start.minusDays(1)), true));
     }
     if (work.year().to().isBefore(work.projection().end())) {
       lines.add(new Chart.Line("projected", projected(), true));
