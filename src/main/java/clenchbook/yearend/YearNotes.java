@@ -78,6 +78,11 @@ final class YearNotes {
       notes.add(
           unsorted + " assets have a Class that no table knows: listed without depreciation.");
     }
+    if (!figures.basis().cashCost() && !figures.input().stock().counted()) {
+      notes.add(
+          "No count of the stock stands in the book: stock at the year's end is what purchases and"
+              + " visits leave over.");
+    }
     unregisteredAssets();
   }
 
