@@ -23,14 +23,14 @@ final class DuePages {
 
   private static final List<Column> HORSE_COLUMNS =
       List.of(
-          Column.words("Place", 14),
-          Column.words("Horse", 12),
-          Column.words("Owner", 12),
-          Column.words("Last", 8),
-          Column.number("Interval (weeks)", 7),
-          Column.words("Interval from", 11),
-          Column.words("Due", 8),
-          Column.number("Days overdue", 7));
+          Column.words("Place", 15),
+          Column.words("Horse", 11),
+          Column.words("Owner", 16),
+          Column.words("Last", 11),
+          Column.number("Weeks", 7),
+          Column.words("Weeks from", 11),
+          Column.words("Due", 11),
+          Column.number("Overdue (days)", 9));
 
   private static final int ROUNDS_ON_PAGE = 6;
   private static final int ROUND_DAYS = 28;
@@ -60,7 +60,7 @@ final class DuePages {
     blocks.add(
         new Paragraph(
             "A horse is due one interval after its last visit that was no lost-shoe call. The"
-                + " interval is the one in Horses; where none is given it is the median of the"
+                + " interval in weeks is the one in Horses; where none is given it is the median of the"
                 + " horse's own visits, and the table says so."));
     addHorses(blocks, "Overdue", overdue(due));
     byWeek(due).forEach((monday, horses) -> blocks.add(horseTable("Week of " + monday, horses)));
@@ -237,13 +237,13 @@ final class DuePages {
     return new Table(
         caption,
         List.of(
-            Column.words("From", 8),
-            Column.words("To", 8),
-            Column.words("Place", 12),
-            Column.number("Horses", 6),
-            Column.words("Which", 22),
+            Column.words("From", 11),
+            Column.words("To", 11),
+            Column.words("Place", 15),
+            Column.number("Horses", 7),
+            Column.words("Which", 21),
             Column.number("Work (min)", 7),
-            Column.words("Neighbours due too", 16)),
+            Column.words("Neighbours due too", 19)),
         rows(rounds));
   }
 

@@ -18,16 +18,16 @@ final class HorseSheet {
   private static final List<Column> COLUMNS =
       List.of(
           Column.words("Horse", 10),
-          Column.words("Owner", 10),
-          Column.words("Last", 8),
+          Column.words("Owner", 12),
+          Column.words("Last", 10),
           Column.words("Work", 11),
-          Column.words("Shoe", 13),
+          Column.words("Shoe", 12),
           Column.words("Size", 9),
-          Column.number("Shoes", 5),
-          Column.number("Nails", 5),
-          Column.words("Extras", 9),
-          Column.words("Notes", 14),
-          Column.words("Due", 8));
+          Column.number("Shoes", 7),
+          Column.number("Nails", 7),
+          Column.words("Extras", 10),
+          Column.words("Notes", 12),
+          Column.words("Due", 10));
 
   private HorseSheet() {}
 

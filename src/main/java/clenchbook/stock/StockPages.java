@@ -128,14 +128,9 @@ final class StockPages {
         lines.stream().map(line -> StockWarnings.name(line.month().shelf())).toList();
     List<Double> weeks =
         lines.stream()
-            .map(line -> Double.valueOf(StockTables.tenths(StockTables.weeksLeft(line).get())))
+            .map(line -> Double.valueOf(StockTables.tenths(StockTables.weeksLeft(line).orElseThrow())))
             .toList();
-    String words =
-        "First to run out: "
-            + names.get(0)
-            + ", in "
-            + StockTables.tenths(StockTables.weeksLeft(lines.get(0)).get())
-            + " weeks at the use of late.";
+    String words = inWords(names.get(0), StockTables.weeksLeft(lines.get(0)).orElseThrow());
     Chart chart =
         new Chart.Columns(
             "Item",
@@ -146,6 +141,12 @@ final class StockPages {
             true,
             List.of());
     blocks.add(new Block.Picture("How long stock will last", words, chart));
+  }
+
+  private static String inWords(String first, BigDecimal weeks) {
+    return weeks.signum() == 0
+        ? first + " has run out."
+        : "First to run out: " + first + ", in " + StockTables.tenths(weeks) + " weeks.";
   }
 
   private static void counted(StockMonth month, List<Block> blocks) {
