@@ -3,7 +3,6 @@ package clenchbook.costing;
 import clenchbook.book.Book;
 import clenchbook.book.Material;
 import clenchbook.book.Purchase;
-import clenchbook.book.StockCount;
 import clenchbook.job.BookIndex;
 import clenchbook.job.FittedPart;
 import clenchbook.job.Job;
@@ -11,7 +10,9 @@ import clenchbook.job.PieceCost;
 import clenchbook.job.StockKey;
 import clenchbook.job.UsedItem;
 import clenchbook.measure.Basis;
+import clenchbook.stock.ShelfCounts;
 import clenchbook.stock.StockLedger;
+import clenchbook.stock.StockMovement;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -62,8 +63,12 @@ final class MaterialCosts {
       }
     }
     jobs.forEach(job -> events.add(new Event(job.date(), 1, () -> used(job))));
-    for (StockCount count : book.counts()) {
-      events.add(new Event(count.date(), 2, () -> counted(count)));
+    for (StockMovement.CountedUp count : ShelfCounts.of(index)) {
+      events.add(
+          new Event(
+              count.date(),
+              2,
+              () -> ledger.count(count.shelf(), count.pieces(), count.listCost())));
     }
     // The sort is stable: rows of one day and kind keep their order.
     events.sort(Comparator.comparing(Event::date).thenComparingInt(Event::turn));
@@ -83,17 +88,6 @@ final class MaterialCosts {
     } else if (pieces.signum() < 0) {
       ledger.issue(shelf, pieces.negate(), BigDecimal.ZERO);
     }
-  }
-
-  private void counted(StockCount count) {
-    StockKey shelf = shelf(count.item(), count.size());
-    BigDecimal list =
-        index
-            .materials()
-            .find(shelf, count.date())
-            .flatMap(PieceCost::list)
-            .orElse(BigDecimal.ZERO);
-    ledger.count(shelf, count.quantity().max(BigDecimal.ZERO), list);
   }
 
   private StockKey shelf(String item, String size) {

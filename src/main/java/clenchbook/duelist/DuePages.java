@@ -60,8 +60,8 @@ final class DuePages {
     blocks.add(
         new Paragraph(
             "A horse is due one interval after its last visit that was no lost-shoe call. The"
-                + " interval in weeks is the one in Horses; where none is given it is the median of the"
-                + " horse's own visits, and the table says so."));
+                + " interval in weeks is the one in Horses; where none is given it is the median of"
+                + " the horse's own visits, and the table says so."));
     addHorses(blocks, "Overdue", overdue(due));
     byWeek(due).forEach((monday, horses) -> blocks.add(horseTable("Week of " + monday, horses)));
     weeksAhead(blocks, weeks, limit);

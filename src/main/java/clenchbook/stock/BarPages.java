@@ -94,8 +94,8 @@ final class BarPages {
 
   private static final String KERF =
       "Between two shoes the cut takes its Cut; the last shoe of a bar needs a cut only where"
-          + " something is left behind it. Waste counts every offcut as lost; one that is used again"
-          + " costs less.";
+          + " something is left behind it. Waste counts every offcut as lost; one that is used"
+          + " again costs less.";
 
   private static Table waste(StockMonth month, BarPlan bar, CuttingPlan plan) {
     ShopLength unit = ShopLength.of(month.settings());

@@ -2,7 +2,6 @@ package clenchbook.stock;
 
 import clenchbook.book.Material;
 import clenchbook.book.Purchase;
-import clenchbook.book.StockCount;
 import clenchbook.job.BookIndex;
 import clenchbook.job.FittedPart;
 import clenchbook.job.Job;
@@ -12,7 +11,6 @@ import clenchbook.job.PieceCost;
 import clenchbook.job.StockKey;
 import clenchbook.job.UsedItem;
 import clenchbook.stock.StockMovement.Bought;
-import clenchbook.stock.StockMovement.CountedUp;
 import clenchbook.stock.StockMovement.Used;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -51,9 +49,9 @@ public final class StockMovements {
         .forEach(all::bought);
     jobs.all().stream().sorted(Job.ORDER).forEach(all::used);
     List<Used> burned = GasBurn.of(jobs, LocalDate.MIN, last).uses();
-    all.index.book().counts().stream()
-        .sorted(Comparator.comparing(StockCount::date).thenComparing(StockCount::source))
-        .forEach(all::counted);
+    ShelfCounts.of(all.index).stream()
+        .filter(count -> !count.date().isAfter(last))
+        .forEach(all.movements::add);
     if (burned.stream().anyMatch(use -> all.keeps(use.shelf()))) {
       all.movements.addAll(burned);
     }
@@ -82,19 +80,6 @@ public final class StockMovements {
       StockKey shelf = shelf(key);
       movements.add(new Bought(purchase.date(), shelf, pieces, cost, purchase.supplier()));
     }
-  }
-
-  private void counted(StockCount count) {
-    if (count.item().isEmpty() || count.date().isAfter(last)) {
-      return;
-    }
-    StockKey key = key(count.item(), count.size());
-    movements.add(
-        new CountedUp(
-            count.date(),
-            shelf(key),
-            count.quantity().max(BigDecimal.ZERO),
-            list(row(key, count.date()))));
   }
 
   private void used(Job job) {

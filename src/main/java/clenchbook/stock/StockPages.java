@@ -128,7 +128,9 @@ final class StockPages {
         lines.stream().map(line -> StockWarnings.name(line.month().shelf())).toList();
     List<Double> weeks =
         lines.stream()
-            .map(line -> Double.valueOf(StockTables.tenths(StockTables.weeksLeft(line).orElseThrow())))
+            .map(
+                line ->
+                    Double.valueOf(StockTables.tenths(StockTables.weeksLeft(line).orElseThrow())))
             .toList();
     String words = inWords(names.get(0), StockTables.weeksLeft(lines.get(0)).orElseThrow());
     Chart chart =

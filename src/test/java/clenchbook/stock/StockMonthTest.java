@@ -74,6 +74,16 @@ class StockMonthTest {
   }
 
   @Test
+  void sizes_that_share_a_shelf_are_counted_size_by_size_and_added() {
+    book.purchase("Date: 2026-10-01, Item: Keg front, Size: 1, Quantity: 10, Net: 50")
+        .purchase("Date: 2026-10-01, Item: Keg front, Size: 2, Quantity: 8, Net: 40")
+        .count("Date: 2026-10-05, Item: Keg front, Size: 1, Quantity: 9")
+        .count("Date: 2026-10-05, Item: Keg front, Size: 2, Quantity: 7")
+        .count("Date: 2026-10-05, Item: Keg front, Size: 2, Quantity: 8");
+    assertEquals(List.of("Keg front", "", "18", "0", "17", "18", "-1"), start("Keg front", ""));
+  }
+
+  @Test
   void the_first_count_of_unseen_stock_is_taken_on_not_found() {
     book.count("Date: 2026-10-05, Item: Keg front, Size: 0, Quantity: 10");
     assertEquals("40.00", figure("Keg front", "0", "taken_on_value"));
