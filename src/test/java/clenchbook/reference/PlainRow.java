@@ -53,9 +53,12 @@ final class PlainRow {
     }
   }
 
-  /** Gives minutes from plain figures or h:mm, or null. */
+  /** Gives minutes from plain figures or h:mm, or null where the cell is blank or an error. */
   BigDecimal minutes(String heading) {
     String text = text(heading);
+    if (text.startsWith("#")) {
+      return null;
+    }
     if (!text.contains(":")) {
       return figure(heading);
     }

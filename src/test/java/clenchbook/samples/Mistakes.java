@@ -1,5 +1,7 @@
 package clenchbook.samples;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +17,13 @@ final class Mistakes {
     this.rows = rows;
   }
 
-  void plant(String textDate, String lostDate) {
+  /**
+   * Plants them.
+   *
+   * @param textDates how this farrier types a date that the spreadsheet then keeps as text
+   * @param held whether some slips are such that their rows cannot be billed
+   */
+  void plant(DateTimeFormatter textDates, boolean held) {
     int last = rows.size();
     from = 60;
     row(r -> r.get("Total min") instanceof Integer).put("Total min", 6500);
@@ -24,21 +32,27 @@ final class Mistakes {
     row(r -> "hot".equals(r.get("Shaping")) && r.get("Horse").toString().length() > 4)
         .computeIfPresent("Horse", (k, v) -> slip(v.toString()));
     duplicate();
-    row(r -> !r.containsKey("Charge") && r.containsKey("Owner"))
-        .put("Charge", new Tab.Broken("#REF!"));
+    row(r -> !r.containsKey("Charge") && r.containsKey("Owner") && r.containsKey("Helper min"))
+        .put(held ? "Charge" : "Helper min", new Tab.Broken("#REF!"));
     row(r -> r.containsKey("Nails") && r.get("Shoes") instanceof Integer n && n == 4)
         .put("Nails", 64);
     from = last / 2;
     row(r -> String.valueOf(r.get("Shoe")).startsWith("Alumin")).put("Shaping", "hot");
-    row(r -> r.containsKey("Trim min")).put("Date", textDate);
-    row(r -> r.containsKey("Trim min")).put("Date", lostDate);
+    row(r -> r.get("Date") instanceof LocalDate day && day.getDayOfMonth() > 12)
+        .computeIfPresent("Date", (k, day) -> textDates.format((LocalDate) day));
     from = last / 3;
     row(r -> "Trim".equals(r.get("Work")) && r.containsKey("Trim min")).put("Shoes", 2);
-    row(r -> "Trim".equals(r.get("Work"))).put("Work", "Trimm");
+    Map<String, Object> trim = row(r -> "Trim".equals(r.get("Work")));
+    trim.put("Work", "Trimm");
     row(r -> r.containsKey("Owner") && r.containsKey("Paid"))
         .computeIfPresent("Owner", (k, v) -> v + "e");
     from = last / 4;
-    row(r -> r.containsKey("Horse") && r.containsKey("Paid")).remove("Date");
+    if (held) {
+      row(r -> r.containsKey("Horse") && r.containsKey("Paid")).remove("Date");
+      row(r -> r.containsKey("Trim min")).put("Date", "next wk");
+    } else {
+      trim.put("Charge", 36);
+    }
   }
 
   private void duplicate() {

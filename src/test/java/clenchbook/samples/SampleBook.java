@@ -6,6 +6,7 @@ import clenchbook.samples.Stable.Share;
 import clenchbook.samples.Stable.Yard;
 import clenchbook.samples.Storeroom.Buying;
 import java.math.BigDecimal;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -157,7 +158,7 @@ final class SampleBook {
       }
     }
     new Mistakes(tab.rows)
-        .plant(metric ? "14/07/2026" : "7/14/2026", metric ? "tomorow" : "next wk");
+        .plant(DateTimeFormatter.ofPattern(metric ? "dd/MM/uuuu" : "M/d/uuuu"), !metric);
     return tab;
   }
 
