@@ -59,6 +59,12 @@ final class DateText {
       Set.of(
           "st", "nd", "rd", "th", "er", "de", "of", "the", "den", "le", "el", "del", "am", "dem");
 
+  private static final Set<String> WEEKDAYS =
+      Set.of(
+          "mon", "tue", "wed", "thu", "fri", "sat", "sun", "mo", "di", "mi", "do", "fr", "sa", "so",
+          "die", "mit", "don", "fre", "sam", "son", "lun", "mar", "mer", "jeu", "ven", "dim", "ma",
+          "we", "vr", "za", "zo");
+
   /** Months by how their names begin, in the languages a farrier's spreadsheet may write. */
   private static final Map<String, Integer> MONTHS = months();
 
@@ -128,11 +134,15 @@ final class DateText {
       boolean digits = Character.isDigit(token.charAt(0));
       if (digits || month(token).isPresent()) {
         tokens.add(token);
-      } else if (!FILLERS.contains(token) && !tokens.isEmpty()) {
+      } else if (!FILLERS.contains(token) && !(tokens.isEmpty() && isWeekday(token))) {
         return List.of();
       }
     }
     return tokens;
+  }
+
+  private static boolean isWeekday(String word) {
+    return WEEKDAYS.contains(word) || word.length() > 2 && WEEKDAYS.contains(word.substring(0, 3));
   }
 
   /** The month of a name; a weekday before the day ("Tue", "Dienstag") is no month. */

@@ -36,7 +36,7 @@ final class MinutesText {
       BigDecimal more = BigDecimal.valueOf(part(hours.group(2)));
       return numbers
           .read(hours.group(1))
-          .map(h -> new NumberText.Reading(h.value().multiply(SIXTY).add(more), h.otherMark()));
+          .map(h -> new NumberText.Reading(ofHours(h.value()).add(more), h.otherMark()));
     }
     Matcher minutes = MINUTES.matcher(bare);
     return minutes.matches() ? numbers.read(minutes.group(1)) : Optional.empty();
@@ -56,10 +56,17 @@ final class MinutesText {
     return digits == null ? 0 : Integer.parseInt(digits);
   }
 
-  /** Seconds as minutes, to ten decimals half-up, without trailing zeros. */
-  static BigDecimal ofSeconds(long seconds) {
-    BigDecimal minutes = BigDecimal.valueOf(seconds).divide(SIXTY, 10, RoundingMode.HALF_UP);
+  private static BigDecimal ofHours(BigDecimal hours) {
+    return bare(hours.multiply(SIXTY));
+  }
+
+  private static BigDecimal bare(BigDecimal minutes) {
     BigDecimal bare = minutes.signum() == 0 ? BigDecimal.ZERO : minutes.stripTrailingZeros();
     return bare.scale() < 0 ? bare.setScale(0) : bare;
+  }
+
+  /** Seconds as minutes, to ten decimals half-up, without trailing zeros. */
+  static BigDecimal ofSeconds(long seconds) {
+    return bare(BigDecimal.valueOf(seconds).divide(SIXTY, 10, RoundingMode.HALF_UP));
   }
 }

@@ -39,7 +39,7 @@ final class PriceRows {
             row.minutes("Nail min"),
             row.minutes("Grind min"),
             row.minutes("Forge min"),
-            row.percent("Taxed part").map(percent -> percent.movePointLeft(2)),
+            row.percent("Taxed part").map(percent -> percent.movePointLeft(2).stripTrailingZeros()),
             row.name("Compare as"),
             row.date("From"));
     return named(row, "Work", item.name()) ? Optional.of(item) : Optional.empty();

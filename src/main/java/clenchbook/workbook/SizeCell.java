@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  */
 final class SizeCell {
   private static final Pattern DAY_AND_MONTH =
-      Pattern.compile("(\\d{1,2})[-. ](\\p{L}{3,9})\\.?(?:[-. ]\\d{2,4})?");
+      Pattern.compile("(\\d{1,2})[-. ]{1,2}(\\p{L}{3,9})\\.?(?:[-. ]\\d{2,4})?");
   private static final Pattern MONTH_AND_YEAR = Pattern.compile("(\\p{L}{3,9})\\.?[-. ](\\d{2})");
   private static final Pattern ISO_DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
   private static final Pattern LITERAL_FORMAT =

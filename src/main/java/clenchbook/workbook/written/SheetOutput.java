@@ -39,7 +39,7 @@ final class SheetOutput {
     out = to;
     out.raw(XlsxOutput.DECLARATION)
         .raw("<worksheet xmlns=\"" + MAIN + "\" xmlns:r=\"" + RELATIONS + "\">")
-        .raw("<sheetPr><outlinePr summaryRight=\"0\"/></sheetPr>");
+        .raw("<sheetPr><outlinePr summaryRight=\"0\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
     writeView(head.frozenRows());
     writeColumns(head.columns());
     out.raw("<sheetData>");
@@ -47,6 +47,7 @@ final class SheetOutput {
     out.raw("</sheetData>").raw(filter);
     writeAll("dataValidations", lists);
     writeAll("hyperlinks", links);
+    out.raw("<pageSetup orientation=\"landscape\" fitToWidth=\"1\" fitToHeight=\"0\"/>");
     if (!notes.isEmpty()) {
       out.raw("<legacyDrawing r:id=\"rId1\"/>");
     }

@@ -33,7 +33,7 @@ public final class StarterWorkbook {
           "Each heading has a note that says what the column is for: point at it.",
           "Columns you won't need every day are folded away; press the plus sign above the columns"
               + " to see them.",
-          "The grey rows' examples may be written over or deleted. Sheets you don't use may be"
+          "The grey example rows may be written over or deleted. Sheets you don't use may be"
               + " deleted, except Visits.",
           "Add columns of your own wherever you like; the program leaves them alone. It never"
               + " changes this workbook.",
