@@ -7,7 +7,6 @@ import clenchbook.report.InvoiceDocument;
 import clenchbook.report.NextVisit;
 import clenchbook.report.PrintedTotals;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,33 +106,16 @@ final class InvoicePage {
       return;
     }
     put(parts, "payHeading", wording.say("pay.heading"));
-    put(parts, "payText", payText(invoice));
+    String please =
+        wording.say(
+            "pay.please", formats.money(invoice.amountDue()), formats.longDate(invoice.due()));
+    put(parts, "payText", PaymentLines.of(please, invoice.pay(), head.number(), wording));
     code(invoice)
         .ifPresent(
             text -> {
               parts.put("paymentCode", new SquareCode(PaymentCode.squares(text)));
               put(parts, "codeCaption", wording.say("pay.scan"));
             });
-  }
-
-  private String payText(InvoiceDocument invoice) {
-    HowToPay pay = invoice.pay();
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        wording.say(
-            "pay.please", formats.money(invoice.amountDue()), formats.longDate(invoice.due())));
-    pay.text().ifPresent(lines::add);
-    pay.iban().ifPresent(iban -> lines.add(wording.say("pay.iban", inFours(iban))));
-    pay.bic().ifPresent(bic -> lines.add(wording.say("pay.bic", bic)));
-    if (pay.iban().isPresent()) {
-      lines.add(wording.say("pay.reference", head.number()));
-    }
-    pay.link().ifPresent(link -> lines.add(wording.say("pay.link", link)));
-    return String.join("\n", lines);
-  }
-
-  private static String inFours(String iban) {
-    return iban.replaceAll("\\s", "").replaceAll("(.{4})(?=.)", "$1\u00A0");
   }
 
   private Optional<String> code(InvoiceDocument invoice) {

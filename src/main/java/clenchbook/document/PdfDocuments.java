@@ -4,6 +4,7 @@ import clenchbook.report.CreditNoteDocument;
 import clenchbook.report.DocumentHead;
 import clenchbook.report.InvoiceDocument;
 import clenchbook.report.Report;
+import clenchbook.report.StatementDocument;
 import java.io.ByteArrayOutputStream;
 import java.util.HashMap;
 import java.util.Map;
@@ -64,6 +65,18 @@ public final class PdfDocuments {
    */
   public byte[] creditNote(CreditNoteDocument note) {
     return letter("invoice", note.head(), new InvoicePage(note.head(), settings.logo()).of(note));
+  }
+
+  /**
+   * A statement of account.
+   *
+   * @param statement what it says
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] statement(StatementDocument statement) {
+    DocumentHead head = statement.head();
+    return letter("statement", head, new StatementPage(head, settings.logo()).of(statement));
   }
 
   /**

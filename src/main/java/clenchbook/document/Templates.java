@@ -23,7 +23,7 @@ import net.sf.jasperreports.engine.xml.JRXmlLoader;
  */
 final class Templates {
   /** The templates there are; a file of another name is never read. */
-  static final List<String> NAMES = List.of("invoice");
+  static final List<String> NAMES = List.of("invoice", "statement");
 
   private final JasperReportsContext context;
   private final Optional<Path> own;

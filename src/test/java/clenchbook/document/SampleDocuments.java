@@ -1,6 +1,7 @@
 package clenchbook.document;
 
 import clenchbook.report.Addressee;
+import clenchbook.report.Ageing;
 import clenchbook.report.CreditNoteDocument;
 import clenchbook.report.DocumentHead;
 import clenchbook.report.HowToPay;
@@ -12,6 +13,8 @@ import clenchbook.report.PrintedLine;
 import clenchbook.report.PrintedTax;
 import clenchbook.report.PrintedTotals;
 import clenchbook.report.Settlement;
+import clenchbook.report.StatementDocument;
+import clenchbook.report.StatementEntry;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -182,5 +185,38 @@ final class SampleDocuments {
             new BigDecimal("-18.33"),
             new BigDecimal("-110.00")),
         List.of("The visit of 4 September stands anew on invoice 2026-0046."));
+  }
+
+  static StatementDocument statement(String language, String country, String currency) {
+    return new StatementDocument(
+        head("", new PrintLocale(language, country), currency),
+        LocalDate.of(2026, 10, 1),
+        new BigDecimal("185.00"),
+        List.of(
+            entry(2, StatementEntry.Kind.PAID_AT_TRUCK, "", "-110.00", "75.00"),
+            entry(5, StatementEntry.Kind.PAYMENT, "BACS 7731", "-40.00", "35.00"),
+            entry(12, StatementEntry.Kind.DEPOSIT, "", "-50.00", "-15.00"),
+            entry(20, StatementEntry.Kind.REFUND, "cheque 114", "15.00", "0.00"),
+            entry(28, StatementEntry.Kind.WRITTEN_OFF, "2026-0003", "-12.00", "-12.00"),
+            entry(31, StatementEntry.Kind.CREDIT_NOTE, "2026-0047", "-110.00", "-122.00"),
+            entry(31, StatementEntry.Kind.INVOICE, "2026-0041", "417.50", "295.50")),
+        new BigDecimal("295.50"),
+        new Ageing(
+            new BigDecimal("220.50"),
+            new BigDecimal("0.00"),
+            new BigDecimal("75.00"),
+            new BigDecimal("0.00")),
+        Optional.of(new BigDecimal("1.5")),
+        pay());
+  }
+
+  private static StatementEntry entry(
+      int day, StatementEntry.Kind kind, String reference, String amount, String balance) {
+    return new StatementEntry(
+        LocalDate.of(2026, 10, day),
+        kind,
+        reference,
+        new BigDecimal(amount),
+        new BigDecimal(balance));
   }
 }
