@@ -162,7 +162,8 @@ public record Pricing(
       BigDecimal cost,
       Usual usual) {
     Map<WorkPrice.Loss, BigDecimal> own = parts(jobs, callbacks);
-    BigDecimal all = cost.add(own.get(WorkPrice.Loss.CALLBACKS).max(BigDecimal.ZERO));
+    BigDecimal all =
+        cost.add(own.getOrDefault(WorkPrice.Loss.CALLBACKS, BigDecimal.ZERO).max(BigDecimal.ZERO));
     if (charged.compareTo(all) >= 0) {
       return Optional.empty();
     }

@@ -2,7 +2,6 @@ package clenchbook.comparison.statistics;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,14 +75,8 @@ public final class StratifiedDifference {
   }
 
   private static StratumEstimate stratum(List<Observation> within) {
-    Map<Side, Moments> moments = new EnumMap<>(Side.class);
-    Map<Side, Integer> groups = new EnumMap<>(Side.class);
-    for (Side side : Side.values()) {
-      moments.put(side, moments(within, side));
-      groups.put(side, groups(within, side));
-    }
-    Moments a = moments.get(Side.A);
-    Moments b = moments.get(Side.B);
+    Moments a = moments(within, Side.A);
+    Moments b = moments(within, Side.B);
     double partA = a.variance() / a.n();
     double partB = b.variance() / b.n();
     double df = satterthwaite(List.of(partA, partB), List.of(a.n() - 1, b.n() - 1));
@@ -92,8 +85,8 @@ public final class StratifiedDifference {
         within.get(0).stratum(),
         a,
         b,
-        groups.get(Side.A),
-        groups.get(Side.B),
+        groups(within, Side.A),
+        groups(within, Side.B),
         interval(difference, partA + partB, df),
         LeaveOneGroupOut.interval(within));
   }
