@@ -92,7 +92,8 @@ public final class PdfDocuments {
     LetterParts.put(parts, "title", report.title());
     LetterParts.put(parts, "subtitle", report.subtitle());
     LetterParts.put(parts, "foot", report.caution());
-    LetterParts.put(parts, "legend", rows.hasBases() ? REPORT_LEGEND : "");
+    // Inside running text an absent part would print as a word, so an empty one is given.
+    parts.put("legend", rows.hasBases() ? REPORT_LEGEND : "");
     try {
       JasperDesign design = ReportDesign.of(PaperSize.of(settings.locale()), rows.layouts());
       JasperReport compiled = new TemplateCompiler(context).compileReport(design);

@@ -22,6 +22,10 @@ final class ReportDesign {
   private static final int GUTTER = 6;
   private static final int MARK = 8;
   private static final int PICTURE_HEIGHT = 210;
+
+  /** Caption, a heading of two lines and two rows: a table never begins with less. */
+  private static final int LEAST_TABLE = 76;
+
   private static final int MOST_COLUMNS_UPRIGHT = 11;
 
   private final JasperDesign design = new JasperDesign();
@@ -156,6 +160,7 @@ final class ReportDesign {
 
     JRDesignGroup table = group("table");
     table.setReprintHeaderOnEachPage(true);
+    table.setMinHeightToStartNewPage(LEAST_TABLE);
     BandSketch caption = new BandSketch(design, 18).when("captioned");
     caption.text("$F{caption}", Look.text(8.5f, Palette.INK).inBold(), 0, 4, width, 12);
     header(table, caption.band());
