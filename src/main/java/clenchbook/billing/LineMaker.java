@@ -37,7 +37,7 @@ final class LineMaker {
     Map<String, List<DocumentLine>> lines = new LinkedHashMap<>();
     job.payers().forEach(payer -> lines.put(payer.name(), new ArrayList<>()));
     for (ChargeLine line : charges.lines(job)) {
-      lines.get(line.payer().name()).add(line(line));
+      lines.computeIfAbsent(line.payer().name(), unused -> new ArrayList<>()).add(line(line));
     }
     return lines;
   }

@@ -76,7 +76,7 @@ final class MovedRows {
         job.payers().stream()
             .anyMatch(
                 one ->
-                    missing.get(key).stream()
+                    missing.getOrDefault(key, List.of()).stream()
                         .anyMatch(live -> Names.same(live.invoice().owner(), one.name())));
     return payer && key.date().equals(job.date()) && key.work().equals(VisitKey.of(job).work());
   }
