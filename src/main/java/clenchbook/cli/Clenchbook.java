@@ -13,7 +13,12 @@ import picocli.CommandLine.Command;
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
-    subcommands = {MonthEndCommand.class},
+    subcommands = {
+      NewCommand.class,
+      CheckCommand.class,
+      MonthEndCommand.class,
+      CompareCommand.class
+    },
     footer = {
       "",
       "Exit codes: 0 done; 1 done, but rows are held back; 2 could not run; 64 wrong usage.",

@@ -128,7 +128,11 @@ public final class HorseIndex {
     BigDecimal sum = weights.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     return weights.entrySet().stream()
         .filter(entry -> entry.getValue().signum() > 0)
-        .map(entry -> new Payer(spelled.getOrDefault(entry.getKey(), entry.getKey()), scaled(entry.getValue(), sum)))
+        .map(
+            entry ->
+                new Payer(
+                    spelled.getOrDefault(entry.getKey(), entry.getKey()),
+                    scaled(entry.getValue(), sum)))
         .toList();
   }
 

@@ -156,7 +156,12 @@ public record Margins(
     List<List<String>> rows = new ArrayList<>();
     whole.ifPresent(group -> rows.add(row("all", group, "")));
     byWork.forEach(
-        group -> rows.add(row("work", group, Figures.money(Optional.ofNullable(neededPrice.get(group.name()))))));
+        group ->
+            rows.add(
+                row(
+                    "work",
+                    group,
+                    Figures.money(Optional.ofNullable(neededPrice.get(group.name()))))));
     byOwner.forEach(group -> rows.add(row("owner", group, "")));
     byPlace.forEach(group -> rows.add(row("place", group, "")));
     byShoe.forEach(group -> rows.add(row("shoe", group, "")));

@@ -301,7 +301,10 @@ public final class MarginsReport {
     for (MarginGroup group : groups) {
       List<Cell> cells = new ArrayList<>(leftCells(group, group.name()));
       cells.add(Cell.of(Figures.money(group.averageNet()), Basis.MEASURED));
-      cells.add(Cell.of(Figures.money(Optional.ofNullable(margins.neededPrice().get(group.name()))), basisAfter(group)));
+      cells.add(
+          Cell.of(
+              Figures.money(Optional.ofNullable(margins.neededPrice().get(group.name()))),
+              basisAfter(group)));
       rows.add(new Row(cells, false));
     }
     return new Table(caption, columns, rows);

@@ -100,7 +100,7 @@ public final class MonthEndRun {
       letters.putAll(printed);
       Map<String, byte[]> reports = printing.all(files.reports(), terminal);
       all.putAll(MonthFiles.files(List.of(files.named(letters), reports)));
-      all.putAll(MonthExtras.of(open, month, all.keySet(), files.names()));
+      all.putAll(MonthExtras.of(open, machine, month, all.keySet(), files.names()));
       register.record(month.billing().documents(), printed, SeenPayment.of(open.book().payments()));
     }
     terminal.progress("writing");
@@ -137,10 +137,14 @@ public final class MonthEndRun {
   }
 
   private int outcome(List<Problem> problems) {
-    long held = problems.stream().filter(p -> p.severity() == Severity.HELD).count();
+    long held =
+        problems.stream()
+            .filter(problem -> problem.severity() == Severity.HELD)
+            .map(problem -> problem.at().sheet() + problem.at().row())
+            .distinct()
+            .count();
     if (held > 0) {
-      terminal.warn(
-          (held == 1 ? "1 row is" : held + " problems hold rows") + " held back; see problems.csv");
+      terminal.warn((held == 1 ? "1 row is" : held + " rows are") + " held back; see problems.csv");
       return ROWS_HELD;
     }
     return DONE;

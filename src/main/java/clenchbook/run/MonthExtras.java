@@ -1,17 +1,35 @@
 package clenchbook.run;
 
+import clenchbook.document.HtmlPage;
 import clenchbook.document.OutputFile;
 import clenchbook.month.MonthFindings;
+import clenchbook.month.MonthPages;
+import clenchbook.workbook.written.MarkedCopyWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** The month's page, and the marked copy where there are problems. */
 final class MonthExtras {
   private MonthExtras() {}
 
   static Map<String, OutputFile> of(
-      OpenBook open, MonthFindings month, Set<String> files, Map<String, String> documents) {
-    return new LinkedHashMap<>();
+      OpenBook open,
+      Machine machine,
+      MonthFindings month,
+      Set<String> files,
+      Map<String, String> documents) {
+    Map<String, OutputFile> extras = new LinkedHashMap<>();
+    if (!month.problems().isEmpty()) {
+      extras.put(
+          "marked-copy.xlsx",
+          out -> MarkedCopyWriter.write(open.file(), machine.password(), month.problems(), out));
+    }
+    Set<String> all = new TreeSet<>(files);
+    all.addAll(extras.keySet());
+    byte[] page = HtmlPage.of(MonthPages.of(month, documents, all));
+    extras.put("index.html", OutputFile.of(page));
+    return extras;
   }
 }

@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 
@@ -52,11 +53,14 @@ final class MonthFiles {
 
   private byte[] letter(BilledDocument document) {
     if (document.invoice()) {
-      return documents.invoice(
-          letters.invoice(document, accounts.get(Names.key(document.owner()))));
+      return documents.invoice(letters.invoice(document, account(document.owner())));
     }
     LocalDate invoiceDate = byNumber.getOrDefault(document.corrects(), document).date();
     return documents.creditNote(letters.creditNote(document, invoiceDate));
+  }
+
+  private Account account(String owner) {
+    return Optional.ofNullable(accounts.get(Names.key(owner))).orElseThrow();
   }
 
   /** Statements and reports, by their path. */

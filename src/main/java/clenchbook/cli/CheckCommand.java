@@ -1,0 +1,31 @@
+package clenchbook.cli;
+
+import clenchbook.run.BookCheck;
+import clenchbook.run.Terminal;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The command {@code check}. */
+@Command(
+    name = "check",
+    description = "Reads everything and prints each problem with its cell; writes nothing.",
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+  @Mixin private final BookOptions book = new BookOptions();
+
+  @Option(
+      names = "--marked",
+      paramLabel = "COPY",
+      description = "Write a copy of the book with each problem cell coloured and noted.")
+  private Optional<Path> marked = Optional.empty();
+
+  @Override
+  public Integer call() {
+    return new BookCheck(book.book, book.register, marked, book.machine(), Terminal.ofProcess())
+        .run();
+  }
+}
