@@ -56,9 +56,14 @@ final class AssetClasses {
   }
 
   private Optional<String> lookUp(Asset asset, String word) {
+    String table = regime.table("asset-classes");
+    if (rates.inForce(table, asset.bought()).isEmpty()
+        && !rates.beginsAfter(table, asset.bought())) {
+      rates.lacks(table, asset.bought());
+    }
     return word.isBlank()
         ? Optional.empty()
-        : rates.inForce(regime.table("asset-classes"), asset.bought()).stream()
+        : rates.inForce(table, asset.bought()).stream()
             .filter(row -> row.code().equals(word) || word.equals(row.code() + "s"))
             .map(Rate::value)
             .findFirst();

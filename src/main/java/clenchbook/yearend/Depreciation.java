@@ -2,7 +2,6 @@ package clenchbook.yearend;
 
 import clenchbook.book.Asset;
 import clenchbook.money.MinorUnit;
-import clenchbook.rates.Rate;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -50,7 +49,7 @@ final class Depreciation {
   private DepreciatedAsset depreciated(Asset asset) {
     Optional<String> found = classes.find(asset);
     boolean vehicle = classes.isVehicle(asset);
-    if (found.isEmpty()) {
+    if (found.isEmpty() || rates.beginsAfter("us/depreciation", asset.bought())) {
       return DepreciatedAsset.without(asset, basis(asset), "", vehicle);
     }
     String kind = found.get().equals("vehicle") ? "5-year" : found.get();
@@ -65,14 +64,19 @@ final class Depreciation {
   }
 
   private String convention(Asset asset, String kind, boolean vehicle) {
-    Optional<Rate> half = rates.find("us/depreciation", "more than half", asset.bought());
-    boolean slow = half.filter(rate -> use(asset).compareTo(rate.amount()) <= 0).isPresent();
-    if (vehicle && slow) {
+    if (vehicle && isUsedHalf(asset)) {
       return "straight line";
     }
     return isMidQuarter(yearOf(asset.bought()))
         ? "quarter " + quarterOf(asset.bought())
         : "half-year";
+  }
+
+  private boolean isUsedHalf(Asset asset) {
+    return rates
+        .find("us/depreciation", "more than half", asset.bought())
+        .filter(rate -> use(asset).compareTo(rate.amount()) <= 0)
+        .isPresent();
   }
 
   private BigDecimal figure(Asset asset, String kind, String convention, int year) {

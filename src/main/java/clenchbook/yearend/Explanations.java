@@ -22,6 +22,11 @@ final class Explanations {
         "meals", figures.basis().costWord() + ", the allowed share", sources(rates, "us/meals"));
   }
 
+  private static String actual(YearFigures figures) {
+    String cost = figures.basis().costWord();
+    return figures.regime() == Regime.PLAIN ? cost : cost + ", at the business share";
+  }
+
   /** The sources of the money for a mile that the trips took. */
   static String mileageSources(YearFigures figures) {
     return joined(figures.vehicle().mileage().steps().stream().map(step -> step.rate()));

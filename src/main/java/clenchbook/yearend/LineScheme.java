@@ -14,21 +14,14 @@ final class LineScheme {
   private final Regime regime;
   private final LocalDate day;
   private final RateLookup rates;
-  private final boolean known;
 
   LineScheme(Regime regime, LocalDate lastDay, RateLookup rates) {
     this.regime = regime;
     this.day = lastDay;
     this.rates = rates;
-    this.known = !rates.inForce(regime.lineTable(), lastDay).isEmpty();
-    if (!known) {
+    if (rates.inForce(regime.lineTable(), lastDay).isEmpty()) {
       rates.lacks(regime.lineTable(), lastDay);
     }
-  }
-
-  /** Whether the table has this year at all. */
-  boolean isKnown() {
-    return known;
   }
 
   LineHead head(String code) {

@@ -47,6 +47,15 @@ final class RateLookup {
     missing.add(new MissingRate(table, "any", day));
   }
 
+  /**
+   * Whether the table has rows, and all of them begin after {@code day}: the thing is older than
+   * the table.
+   */
+  boolean beginsAfter(String table, LocalDate day) {
+    List<Rate> rows = tables.table(table).rows();
+    return !rows.isEmpty() && rows.stream().allMatch(row -> row.from().isAfter(day));
+  }
+
   private void remember(Rate rate) {
     used.put(rate.table() + " " + rate.code() + " " + rate.from(), rate);
   }

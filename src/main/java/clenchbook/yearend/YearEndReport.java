@@ -21,6 +21,8 @@ final class YearEndReport {
       "A summary for whoever prepares the return: not a return, and not advice. Each rate's year"
           + " and source stand in the last table. Local rules and a licensed adviser decide.";
 
+  private static final int MOST_LEFT = 40;
+
   private final YearFigures figures;
   private final List<SummaryLine> summary;
   private final List<JournalEntry> journal;
@@ -277,6 +279,7 @@ final class YearEndReport {
     }
     List<Block.Row> rows =
         ties.left().stream()
+            .limit(MOST_LEFT)
             .map(
                 left ->
                     Block.Row.of(
@@ -296,6 +299,10 @@ final class YearEndReport {
                 Block.Column.words("Why", 8),
                 Block.Column.number("Amount", 3)),
             rows));
+    if (ties.left().size() > MOST_LEFT) {
+      int more = ties.left().size() - MOST_LEFT;
+      blocks.add(new Block.Paragraph("And " + more + " more in figures/reconciliation.csv."));
+    }
   }
 
   private void categories() {

@@ -126,4 +126,24 @@ class DepreciationTest {
     assertEquals("", found.kind());
     assertEquals(new BigDecimal("0.00"), found.thisYear());
   }
+
+  @Test
+  void an_anvil_older_than_the_tables_is_kept_without_a_fault() {
+    RateLookup rates = new RateLookup(RateFiles.bundled());
+    TaxYear year = TaxYear.of(Regime.US, 2025, Optional.empty(), RateFiles.bundled());
+    Asset anvil = asset(2, "1979-02-10", "400", "anvil", "", "");
+    new Depreciation(List.of(anvil), year, rates, new MinorUnit(2)).register();
+    assertEquals(List.of(), rates.missing());
+  }
+
+  @Test
+  void a_year_the_tables_lack_gives_no_depreciation_and_names_the_table() {
+    RateLookup rates = new RateLookup(RateFiles.bundled());
+    TaxYear year = TaxYear.of(Regime.US, 2031, Optional.empty(), RateFiles.bundled());
+    Asset forge = asset(2, "2031-02-10", "400", "forge", "", "");
+    List<DepreciatedAsset> found =
+        new Depreciation(List.of(forge), year, rates, new MinorUnit(2)).register();
+    assertEquals(new BigDecimal("0.00"), found.get(0).thisYear());
+    assertEquals("us/asset-classes", rates.missing().get(0).table());
+  }
 }
