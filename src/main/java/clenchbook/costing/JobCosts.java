@@ -9,6 +9,7 @@ import clenchbook.job.Jobs;
 import clenchbook.job.Measured;
 import clenchbook.measure.Basis;
 import clenchbook.money.MinorUnit;
+import clenchbook.stock.StockLedger;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
@@ -100,7 +101,7 @@ public record JobCosts(List<JobCost> all, Overheads overheads) {
       return new JobCost(
           job,
           charges.net(charges.lines(job)),
-          unit.round(material.exact()),
+          unit.round(StockLedger.settled(material.exact())),
           fire.gas(),
           sundries(job),
           way.cost(),
