@@ -4,6 +4,7 @@ import clenchbook.measure.Basis;
 import clenchbook.report.Block;
 import clenchbook.report.Report;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,8 @@ import java.util.Optional;
 final class ReportRows {
   /** Key figures that stand side by side. */
   static final int KEYS_ACROSS = 4;
+
+  private static final Block.Cell NO_CELL = Block.Cell.of("");
 
   private final List<Map<String, Object>> rows = new ArrayList<>();
   private final List<TableLayout> layouts = new ArrayList<>();
@@ -132,8 +135,7 @@ final class ReportRows {
     }
     int number = layouts.indexOf(layout);
     table++;
-    List<Block.Row> lines = block.rows().isEmpty() ? List.of() : block.rows();
-    for (Block.Row line : lines) {
+    for (Block.Row line : block.rows().isEmpty() ? List.of(nothingIn(block)) : block.rows()) {
       Map<String, Object> row = row((line.total() ? "total" : "row") + number);
       row.put("table", "table " + table);
       row.put("head" + number, Boolean.TRUE);
@@ -147,6 +149,13 @@ final class ReportRows {
         cell.basis().ifPresent(basis -> put(row, "mark" + at, mark(basis)));
       }
     }
+  }
+
+  /** An empty table still shows its head, and that nothing was forgotten. */
+  private static Block.Row nothingIn(Block.Table block) {
+    List<Block.Cell> cells = new ArrayList<>(Collections.nCopies(block.columns().size(), NO_CELL));
+    cells.set(0, Block.Cell.of("–"));
+    return new Block.Row(cells, false);
   }
 
   private Map<String, Object> row(String kind) {
