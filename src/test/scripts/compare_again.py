@@ -88,7 +88,7 @@ def value(measure, row):
 def entry(question, row):
     """Side and stratum and effect of a job, or None."""
     helper = number(row, 'helper') > 0
-    if int(row['shoes']) == 0 or row['kind'] == 'aluminium':
+    if int(row['shoes']) == 0 or row['kind'] == 'aluminium' or row['shaping'] == 'none':
         return None
     if question == 'hot with cold':
         name = row['compare_as'] or row['work']
@@ -236,19 +236,20 @@ def lost_shoes(jobs):
         by_horse[row['horse']][row['date']].append(row)
     seen = {}
     for horse, days in by_horse.items():
-        on = {'hot': 0.0, 'cold': 0.0}
+        on = {'hot': 0.0, 'cold': 0.0, 'other': 0.0}
         tally = {'hot': [0.0, 0.0], 'cold': [0.0, 0.0]}
         for day in sorted(days):
             rows = days[day]
-            worn = on['hot'] + on['cold']
+            worn = sum(on.values())
             share = min(1.0, sum(int(r['lost'] or 0) for r in rows) / worn) if worn else 0.0
-            for method in on:
+            for method in tally:
                 tally[method][0] += on[method]
                 tally[method][1] += on[method] * share
             call = any(r['reason'] == 'lost shoe' for r in rows)
             on = {m: on[m] * (1 - share) if call else 0.0 for m in on}
             for r in rows:
-                on[r['shaping']] += int(r['shoes'])
+                steel = r['kind'] != 'aluminium' and r['shaping'] in tally
+                on[r['shaping'] if steel else 'other'] += int(r['shoes'])
         if tally['hot'][0] or tally['cold'][0]:
             seen[horse] = tally
     def share(tallies, method):
@@ -321,7 +322,7 @@ def main():
                 out.writerow([question, measure, name, '' if v is None else repr(v)])
     for name, v in lost_shoes(jobs).items():
         out.writerow(['hot with cold', 'lost shoes', name, repr(v)])
-    hot = [r for r in jobs if r['shaping'] == 'hot']
+    hot = [r for r in jobs if r['shaping'] == 'hot' and r['kind'] != 'aluminium']
     per_shoe = (GAS_MINUTE * sum(number(r, 'forge') for r in hot)
                 / sum(int(r['shoes']) for r in hot))
     stop = (SETUP * WAGE / 60 + SETUP_GAS * GAS_MINUTE) / (saved * WAGE / 60 - per_shoe)
