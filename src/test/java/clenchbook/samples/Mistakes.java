@@ -29,7 +29,7 @@ final class Mistakes {
     row(r -> r.get("Total min") instanceof Integer).put("Total min", 6500);
     from = last - 45;
     row(r -> r.containsKey("Nails") && !r.containsKey("Total min")).remove("Nails");
-    row(r -> "hot".equals(r.get("Shaping")) && r.get("Horse").toString().length() > 4)
+    row(r -> "hot".equals(r.get("Shaping")) && slips(r.get("Horse").toString()))
         .computeIfPresent("Horse", (k, v) -> slip(v.toString()));
     duplicate();
     row(r -> !r.containsKey("Charge") && r.containsKey("Owner") && r.containsKey("Helper min"))
@@ -68,6 +68,10 @@ final class Mistakes {
       }
     }
     throw new IllegalStateException("no row fit for a mistake after row " + from);
+  }
+
+  private static boolean slips(String name) {
+    return name.length() > 4 && name.charAt(2) != name.charAt(3);
   }
 
   /** Two letters changed places, as fingers do it. */
