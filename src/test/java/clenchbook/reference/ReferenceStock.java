@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -58,9 +59,12 @@ final class ReferenceStock {
       visits.stream()
           .filter(visit -> visit.date.equals(day) && !visit.cancelled)
           .forEach(this::price);
+      Map<Shelf, Map<String, BigDecimal>> counted = new LinkedHashMap<>();
       book.sheet("Counts").stream()
           .filter(row -> day.equals(row.date("Date", order)))
-          .forEach(row -> count(row, day));
+          .forEach(row -> count(row, day, counted));
+      // Sizes that share a shelf are counted apart and add up to it.
+      counted.forEach((shelf, sizes) -> shelf.quantity = Cents.sum(List.copyOf(sizes.values())));
     }
   }
 
@@ -95,13 +99,15 @@ final class ReferenceStock {
     shelf.bought = true;
   }
 
-  private void count(PlainRow row, LocalDate day) {
+  private void count(PlainRow row, LocalDate day, Map<Shelf, Map<String, BigDecimal>> counted) {
     Shelf shelf = shelf(row.text("Item"), row.text("Size"));
     PlainRow material = lists.material(row.text("Item"), row.text("Size"), day);
     if (!shelf.bought && material != null) {
       shelf.average = lists.listCost(material);
     }
-    shelf.quantity = row.figure("Quantity", BigDecimal.ZERO);
+    counted
+        .computeIfAbsent(shelf, unused -> new LinkedHashMap<>())
+        .put(row.text("Size"), row.figure("Quantity", BigDecimal.ZERO));
   }
 
   private BigDecimal unitCost(String item, String size, LocalDate day) {
