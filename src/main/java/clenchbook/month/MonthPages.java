@@ -70,9 +70,15 @@ public final class MonthPages {
     List<String> lines = new ArrayList<>();
     month.workload().warnings().forEach(lines::add);
     lines.addAll(month.differencesInWords());
-    lines.addAll(
-        ProblemLines.of(worst, List.of()).stream().filter(line -> line.contains(": ")).toList());
+    lines.addAll(ProblemLines.of(worst, List.of()).stream().filter(MonthPages::ofASheet).toList());
     return lines.stream().limit(MOST_PROBLEMS).toList();
+  }
+
+  /** A line about a cell or row, not a title or the counts. */
+  private static boolean ofASheet(String line) {
+    return line.indexOf(": ") > 0
+        && !line.startsWith("Rows held back: ")
+        && !line.startsWith("Warnings: ");
   }
 
   private String problemsNote(Collection<String> files) {

@@ -97,7 +97,8 @@ public final class CompareRun {
     Map<String, Object> asked = new LinkedHashMap<>();
     asked.put("from", first.toString());
     asked.put("to", last.toString());
-    Path folder = Places.reports(book, out).resolve("compare " + first + " to " + last);
+    Path folder =
+        out.orElseGet(() -> Places.reports(book, out).resolve("compare " + first + " to " + last));
     try {
       OutputFolder.write(folder, files, RunFacts.of("compare", asked, open));
     } catch (IOException e) {
