@@ -16,6 +16,9 @@ final class GuardedStream extends InputStream {
   /** How many times its packed size a part may unpack to. */
   static final long MOST_GROWTH = 200;
 
+  /** A part this small does no harm, however well it packs. */
+  private static final long ALWAYS_ALLOWED = 1L << 20;
+
   private static final int LONGEST_RUN = 16 << 20;
 
   private final InputStream unpacked;
@@ -35,7 +38,7 @@ final class GuardedStream extends InputStream {
   GuardedStream(InputStream unpacked, String name, long packedSize, long expectedSum) {
     this.unpacked = unpacked;
     this.name = name;
-    this.limit = Math.min(MOST_BYTES, Math.max(1, packedSize) * MOST_GROWTH);
+    this.limit = Math.min(MOST_BYTES, Math.max(ALWAYS_ALLOWED, packedSize * MOST_GROWTH));
     this.expectedSum = expectedSum;
   }
 
