@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
       NewCommand.class,
       CheckCommand.class,
       MonthEndCommand.class,
+      SendCommand.class,
       CompareCommand.class
     },
     footer = {

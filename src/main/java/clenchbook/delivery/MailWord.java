@@ -16,16 +16,18 @@ public enum MailWord {
   NUMBER,
   /** The invoice's total with tax and the currency. */
   TOTAL,
-  /** What of the invoice is paid already; only where something is. */
+  /** What the owner has paid in the month; only where something is. */
   PAID,
-  /** What of the invoice is left to pay; only where something is. */
+  /** What is left to pay; only where something is. */
   OPEN,
   /** The day it is due; only where something is left to pay. */
   DUE,
   /** The numbers of the credit notes that go with the mail. */
   CREDIT,
-  /** The balance of the owner's account; only where a statement goes with the mail. */
+  /** What the owner owes by the statement; only where one goes with the mail. */
   BALANCE,
+  /** What the statement shows in the owner's favour, in place of the balance. */
+  FAVOUR,
   /** The day the statement is drawn up at. */
   DATE,
   /** The address for paying online. */

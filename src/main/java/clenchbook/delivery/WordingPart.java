@@ -17,7 +17,7 @@ public enum WordingPart {
   GREETING,
   /** That an invoice is attached, and its total. */
   INVOICE,
-  /** That part of it is paid. */
+  /** What was received in the month. */
   PAID,
   /** What is left, and by when. */
   DUE,
@@ -25,6 +25,8 @@ public enum WordingPart {
   CREDIT,
   /** That a statement is attached, and the balance. */
   STATEMENT,
+  /** That a statement is attached, with a balance in the owner's favour. */
+  FAVOUR,
   /** Where to pay online. */
   LINK,
   /** Whom to ask. */

@@ -1,5 +1,7 @@
 package clenchbook.run;
 
+import clenchbook.delivery.CredentialReader;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,5 +28,16 @@ public record Machine(LocalDate today, Locale locale, Optional<String> password)
         today.orElseGet(() -> LocalDate.now(java.time.ZoneId.systemDefault())),
         Locale.getDefault(),
         Optional.ofNullable(System.getenv(PASSWORD_VARIABLE)));
+  }
+
+  /**
+   * Where this machine keeps the password of the mail server.
+   *
+   * @return the environment, else the file in the user's own folder of settings
+   */
+  public static CredentialReader mailPasswords() {
+    Path home = Path.of(System.getProperty("user.home"));
+    return new CredentialReader(
+        System.getenv(), CredentialReader.customaryFile(System.getenv(), home));
   }
 }

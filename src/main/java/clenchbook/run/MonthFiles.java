@@ -65,11 +65,20 @@ final class MonthFiles {
 
   /** Statements and reports, by their path. */
   Map<String, Callable<byte[]>> reports() {
+    Map<String, Callable<byte[]>> work = new LinkedHashMap<>(statements());
+    month
+        .reports()
+        .forEach(report -> work.put(report.name() + ".pdf", () -> documents.report(report)));
+    return work;
+  }
+
+  /** Statements, by their path. */
+  Map<String, Callable<byte[]>> statements() {
+    Map<String, String> paths = statementPaths(month.accounts());
     Map<String, Callable<byte[]>> work = new LinkedHashMap<>();
-    SafeFileNames names = new SafeFileNames();
     for (Account account : Statements.due(month.accounts())) {
       work.put(
-          "statements/" + names.name(account.owner(), ".pdf"),
+          paths.getOrDefault(account.owner(), ""),
           () ->
               documents.report(
                   new clenchbook.report.Report(
@@ -79,10 +88,17 @@ final class MonthFiles {
                       "",
                       java.util.List.of())));
     }
-    month
-        .reports()
-        .forEach(report -> work.put(report.name() + ".pdf", () -> documents.report(report)));
     return work;
+  }
+
+  /** The path of each statement, by owner, in the order of the accounts. */
+  static Map<String, String> statementPaths(List<Account> accounts) {
+    SafeFileNames names = new SafeFileNames();
+    Map<String, String> paths = new LinkedHashMap<>();
+    for (Account account : Statements.due(accounts)) {
+      paths.put(account.owner(), "statements/" + names.name(account.owner(), ".pdf"));
+    }
+    return paths;
   }
 
   private LocalDate first() {

@@ -49,13 +49,13 @@ final class NameFaults {
     named(owner.source(), "Owner", owner.name());
     printed(owner.source(), "Invoice name", owner.invoiceName());
     printed(owner.source(), "Address", owner.address());
-    if (!owner.email().isEmpty() && MailAddress.parse(owner.email()).isEmpty()) {
+    if (!owner.email().isEmpty() && MailAddress.parseAll(owner.email()).isEmpty()) {
       problems.add(
           Problem.warning(
               ProblemKind.ADDRESS_UNUSABLE,
               owner.source().at("Email"),
               "not an address that mail can be sent to",
-              "one address such as name@example.org",
+              "an address such as name@example.org, several with a semicolon between",
               owner.email()));
     }
   }

@@ -5,6 +5,7 @@ import clenchbook.job.Job;
 import clenchbook.job.JobResolver;
 import clenchbook.job.Jobs;
 import clenchbook.problem.Problem;
+import clenchbook.problem.Severity;
 import clenchbook.workbook.BookReader;
 import clenchbook.workbook.ReadOptions;
 import clenchbook.workbook.ReadResult;
@@ -78,6 +79,17 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
    */
   public Book book() {
     return jobs.index().book();
+  }
+
+  /**
+   * Whether a row of visits is held back, so that a visit that is missing may be one of them.
+   *
+   * @return true when at least one is
+   */
+  public boolean visitsHeld() {
+    return problems.stream()
+        .filter(problem -> problem.severity() == Severity.HELD)
+        .anyMatch(problem -> book().visitSheets().contains(problem.at().sheet()));
   }
 
   /**

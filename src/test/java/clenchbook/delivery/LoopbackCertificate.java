@@ -13,7 +13,7 @@ import javax.net.ssl.SSLSocketFactory;
 import javax.net.ssl.TrustManagerFactory;
 
 /** A certificate made for one test by the JDK's own tool, and trust in it. */
-final class LoopbackCertificate {
+public final class LoopbackCertificate {
   static final String PASSWORD = "loopback";
 
   private final Path file;
@@ -25,7 +25,7 @@ final class LoopbackCertificate {
   }
 
   /** A self-signed certificate that bears the given host name. */
-  static LoopbackCertificate of(String host, Path folder) {
+  public static LoopbackCertificate of(String host, Path folder) {
     try {
       Path file = folder.resolve(host + ".p12");
       if (!Files.exists(file)) {

@@ -24,11 +24,11 @@ import javax.net.ssl.SSLSocket;
  * A mail server for tests, on the loopback address, that does what it is told: refuse, fall silent,
  * or drop the line at any step of the conversation. It keeps each message it took.
  */
-final class LoopbackSmtpServer implements AutoCloseable {
+public final class LoopbackSmtpServer implements AutoCloseable {
   /** The login it takes. */
-  static final String USER = "office@alder.example";
+  public static final String USER = "office@alder.example";
 
-  static final String PASSWORD = "horse-shoe-nail-7";
+  public static final String PASSWORD = "horse-shoe-nail-7";
 
   private final ServerSocket listening;
   private final Optional<SSLContext> tls;
@@ -39,27 +39,27 @@ final class LoopbackSmtpServer implements AutoCloseable {
   private final Map<String, Integer> times = new ConcurrentHashMap<>();
 
   /** A message it took. */
-  record Taken(String from, String to, byte[] bytes, boolean overTls) {}
+  public record Taken(String from, String to, byte[] bytes, boolean overTls) {}
 
   /** What to do at a step other than the usual. */
-  record Act(String reply, boolean cut, boolean take, Duration after) {
-    static Act say(String reply) {
+  public record Act(String reply, boolean cut, boolean take, Duration after) {
+    public static Act say(String reply) {
       return new Act(reply, false, false, Duration.ZERO);
     }
 
-    static Act hangUp() {
+    public static Act hangUp() {
       return new Act("", true, false, Duration.ZERO);
     }
 
-    static Act takeAndCut() {
+    public static Act takeAndCut() {
       return new Act("", true, true, Duration.ZERO);
     }
 
-    static Act takeAndFallSilent(Duration silence) {
+    public static Act takeAndFallSilent(Duration silence) {
       return new Act("", true, true, silence);
     }
 
-    static Act sayAndCut(String reply) {
+    public static Act sayAndCut(String reply) {
       return new Act(reply, true, false, Duration.ZERO);
     }
   }
@@ -68,7 +68,7 @@ final class LoopbackSmtpServer implements AutoCloseable {
    * Told each step (GREETING, EHLO, STARTTLS, AUTH, MAIL, RCPT, DATA, DOT) and how often it came.
    */
   @FunctionalInterface
-  interface Script {
+  public interface Script {
     Script NONE = (step, time, line) -> Optional.empty();
 
     Optional<Act> at(String step, int time, String line);
@@ -92,19 +92,19 @@ final class LoopbackSmtpServer implements AutoCloseable {
     start(this::accept);
   }
 
-  static LoopbackSmtpServer plain(Script script) {
+  public static LoopbackSmtpServer plain(Script script) {
     return new LoopbackSmtpServer(Optional.empty(), false, script);
   }
 
-  static LoopbackSmtpServer startTls(LoopbackCertificate certificate, Script script) {
+  public static LoopbackSmtpServer startTls(LoopbackCertificate certificate, Script script) {
     return new LoopbackSmtpServer(Optional.of(certificate.context()), false, script);
   }
 
-  int port() {
+  public int port() {
     return listening.getLocalPort();
   }
 
-  List<Taken> taken() {
+  public List<Taken> taken() {
     return taken;
   }
 
@@ -113,11 +113,11 @@ final class LoopbackSmtpServer implements AutoCloseable {
     return heard;
   }
 
-  long takenFor(String address) {
+  public long takenFor(String address) {
     return taken.stream().filter(mail -> mail.to().equals(address)).count();
   }
 
-  int timesOf(String step) {
+  public int timesOf(String step) {
     return times.getOrDefault(step, 0);
   }
 
