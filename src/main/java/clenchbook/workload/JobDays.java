@@ -38,7 +38,7 @@ final class JobDays {
 
   /** All days of the book, whatever their date. */
   static WorkDays of(Book book, List<Job> jobs) {
-    List<Job> done = jobs.stream().filter(job -> !job.cancelled()).toList();
+    List<Job> done = jobs.stream().filter(job -> !job.cancelled()).sorted(Job.ORDER).toList();
     JobDays all = new JobDays(book);
     done.forEach(all::add);
     all.days.addAll(Driving.of(book, done));

@@ -102,8 +102,9 @@ final class OutlookSection {
       return "No steel shoe was shaped hot in the past year.";
     }
     if (work.hotLessCold().isEmpty()) {
-      return "The book does not hold enough measured jobs of both kinds to compare: give Shape min"
-          + " for at least two hot and two cold jobs of one Work. See the comparisons.";
+      return "The past year does not hold enough measured jobs of both kinds to compare: give Shape"
+                 + " min for at least five hot and five cold jobs of one Work. See the"
+                 + " comparisons.";
     }
     ShapeDifference difference = work.hotLessCold().get();
     Estimate minutes =

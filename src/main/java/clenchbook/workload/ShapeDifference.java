@@ -1,5 +1,11 @@
 package clenchbook.workload;
 
+import clenchbook.comparison.Comparison;
+import clenchbook.comparison.Comparisons;
+import clenchbook.comparison.Measure;
+import clenchbook.comparison.Question;
+import clenchbook.comparison.statistics.Interval;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -12,6 +18,31 @@ import java.util.OptionalDouble;
  */
 public record ShapeDifference(
     double minutesPerShoe, OptionalDouble low, OptionalDouble high, String verdict) {
+
+  /**
+   * The difference that a period's comparisons show.
+   *
+   * @param comparisons of any period, as a rule the twelve months that end with the day
+   * @return empty when there are not enough measured jobs of both kinds
+   */
+  public static Optional<ShapeDifference> of(Comparisons comparisons) {
+    Comparison shape =
+        comparisons.comparison(Question.HOT_WITH_COLD, Measure.SHAPE_MINUTES_PER_SHOE);
+    return shape
+        .estimate()
+        .filter(found -> shape.enough())
+        .map(
+            found ->
+                new ShapeDifference(
+                    found.difference(),
+                    end(shape.wider().map(Interval::low)),
+                    end(shape.wider().map(Interval::high)),
+                    shape.verdict().word()));
+  }
+
+  private static OptionalDouble end(Optional<Double> end) {
+    return end.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+  }
 
   /** The lower end, or the value itself where there is no interval. */
   double lowest() {

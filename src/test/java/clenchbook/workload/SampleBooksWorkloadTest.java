@@ -1,0 +1,140 @@
+package clenchbook.workload;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import clenchbook.book.Book;
+import clenchbook.book.Trip;
+import clenchbook.comparison.ComparedJobs;
+import clenchbook.comparison.Comparisons;
+import clenchbook.costing.JobCost;
+import clenchbook.costing.JobCosts;
+import clenchbook.job.Job;
+import clenchbook.job.JobResolver;
+import clenchbook.job.Jobs;
+import clenchbook.workbook.BookReader;
+import clenchbook.workbook.ReadOptions;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The sample books: the hours agree with what the costing charges, and the sums with their parts.
+ */
+class SampleBooksWorkloadTest {
+
+  private static final LocalDate DAY = LocalDate.of(2026, 10, 31);
+
+  private record Sample(Book book, Jobs jobs, LocalDate start, Optional<ShapeDifference> shape) {
+
+    static Sample of(String name) throws IOException {
+      Book book =
+          BookReader.read(Path.of("sample-workbooks", name), ReadOptions.of(Locale.UK)).book();
+      Jobs jobs = JobResolver.resolve(book);
+      Comparisons compared =
+          Comparisons.of(
+              ComparedJobs.of(jobs, JobCosts.of(jobs, DAY)),
+              DAY.minusYears(1).plusDays(1),
+              DAY,
+              ComparedJobs.rates(book.settings()));
+      return new Sample(
+          book, jobs, Workload.yearStart(book.settings(), DAY), ShapeDifference.of(compared));
+    }
+
+    WorkloadFindings findings(List<Job> inOrder) {
+      return Workload.of(book, inOrder, start, DAY, shape);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"thornfield-metric.xlsx", "cedar-hollow-imperial.xlsx"})
+  void hours_in_all_are_what_the_costing_charges_and_the_trips_between(String name)
+      throws IOException {
+    Sample sample = Sample.of(name);
+    BigDecimal charged =
+        JobCosts.of(sample.jobs(), DAY).all().stream()
+            .filter(cost -> inYear(sample, cost.job().date()))
+            .map(JobCost::ownMinutes)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    double expected = (charged.doubleValue() + minutesBetween(sample)) / 60;
+    Figures figures = Figures.of(sample.findings(sample.jobs().all()).figures());
+    assertEquals(expected, number(figures, "2026", "hours in all"), 0.006);
+  }
+
+  /** Business trips on days without a visit that was not cancelled. */
+  private static double minutesBetween(Sample sample) {
+    Set<LocalDate> visited =
+        sample.jobs().all().stream()
+            .filter(job -> !job.cancelled())
+            .map(Job::date)
+            .collect(Collectors.toSet());
+    return sample.book().trips().stream()
+        .filter(Trip::business)
+        .filter(trip -> inYear(sample, trip.date()) && !visited.contains(trip.date()))
+        .mapToDouble(trip -> trip.driveMin().map(BigDecimal::doubleValue).orElse(0.0))
+        .sum();
+  }
+
+  private static boolean inYear(Sample sample, LocalDate day) {
+    return !day.isBefore(sample.start()) && !day.isAfter(DAY);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"thornfield-metric.xlsx", "cedar-hollow-imperial.xlsx"})
+  void every_period_is_the_sum_of_its_activities(String name) throws IOException {
+    Sample sample = Sample.of(name);
+    Figures figures = Figures.of(sample.findings(sample.jobs().all()).figures());
+    for (Period month : Period.year(sample.start(), DAY).months()) {
+      double sum = 0;
+      for (HoursMeasure measure : HoursMeasure.values()) {
+        sum +=
+            measure == HoursMeasure.IN_ALL ? 0 : number(figures, month.name(), measure.measure());
+      }
+      assertEquals(number(figures, month.name(), "hours in all"), sum, 0.04);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"thornfield-metric.xlsx", "cedar-hollow-imperial.xlsx"})
+  void the_order_of_the_jobs_changes_nothing(String name) throws IOException {
+    Sample sample = Sample.of(name);
+    List<Job> shuffled = new ArrayList<>(sample.jobs().all());
+    Collections.shuffle(shuffled, new Random(7));
+    WorkloadFindings inOrder = sample.findings(sample.jobs().all());
+    assertEquals(inOrder.figures(), sample.findings(shuffled).figures());
+    assertEquals(inOrder.report(), sample.findings(shuffled).report());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"thornfield-metric.xlsx", "cedar-hollow-imperial.xlsx"})
+  void hot_shaping_is_tied_to_the_comparison(String name) throws IOException {
+    Sample sample = Sample.of(name);
+    ShapeDifference shape = sample.shape().orElseThrow();
+    assertTrue(shape.minutesPerShoe() < 0);
+    double hotShoes =
+        sample.jobs().between(DAY.minusYears(1).plusDays(1), DAY).stream()
+            .filter(job -> !job.cancelled() && job.hot())
+            .mapToDouble(job -> ShoeCount.of(job, 0).hotSteel())
+            .sum();
+    Figures figures = Figures.of(sample.findings(sample.jobs().all()).figures());
+    assertEquals(
+        shape.minutesPerShoe() * hotShoes,
+        number(figures, "2026", OutlookFigures.HOT_SHAPING),
+        0.5);
+  }
+
+  private static double number(Figures figures, String period, String measure) {
+    return Double.parseDouble(figures.value(period, measure));
+  }
+}
