@@ -135,10 +135,11 @@ final class ComparisonsReport {
     }
     BreakEven extra = all.breakEven(BreakEven.EXTRA_PRICE);
     if (extra.value().isPresent()) {
+      double more = extra.value().getAsDouble();
       figures.add(
           figure(
-              "Extra a handmade set needs",
-              reading.money(extra.value().getAsDouble()),
+              more < 0 ? "A handmade set can spare" : "Extra a handmade set needs",
+              reading.money(Math.abs(more)),
               Basis.STANDARD));
     }
     return figures.isEmpty() ? Optional.empty() : Optional.of(new Block.KeyFigures(figures));

@@ -20,6 +20,8 @@ public enum Exclusion {
   SHAPE_NOT_MEASURED("Shape min was not written down"),
   /** The time was not measured, or only in part. */
   NOT_MEASURED("the time was not measured, or only in part"),
+  /** A slip of the pen: no day holds so many. */
+  IMPOSSIBLE_MINUTES("more minutes than a day has"),
   /** Nothing of the same sort on the other side. */
   NO_COUNTERPART("fewer than two jobs of the same sort on one of the sides");
 

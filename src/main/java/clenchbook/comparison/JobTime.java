@@ -23,6 +23,9 @@ public record JobTime(
     BigDecimal helper,
     BigDecimal forge) {
 
+  /** Minutes in a day; more on one job are a slip of the pen. */
+  public static final BigDecimal A_DAY = BigDecimal.valueOf(1440);
+
   /** Job, drive and making minutes added: the time that the job's earnings are set against. */
   public BigDecimal all() {
     return job.add(drive).add(making);

@@ -11,9 +11,9 @@ public enum Measure {
   SHAPE_MINUTES_PER_SHOE("shape minutes per shoe", Unit.MINUTES) {
     @Override
     Optional<Exclusion> missing(ComparedJob job) {
-      return job.time().ownShape().isPresent()
-          ? Optional.empty()
-          : Optional.of(Exclusion.SHAPE_NOT_MEASURED);
+      return job.time().ownShape().isEmpty()
+          ? Optional.of(Exclusion.SHAPE_NOT_MEASURED)
+          : possible(job.time().ownShape().get());
     }
 
     @Override
@@ -81,7 +81,13 @@ public enum Measure {
 
   /** Why a job that enters the question has no value here; empty where it has one. */
   Optional<Exclusion> missing(ComparedJob job) {
-    return job.time().measured() ? Optional.empty() : Optional.of(Exclusion.NOT_MEASURED);
+    return job.time().measured() ? possible(job.time().job()) : Optional.of(Exclusion.NOT_MEASURED);
+  }
+
+  private static Optional<Exclusion> possible(BigDecimal minutes) {
+    return minutes.compareTo(JobTime.A_DAY) > 0
+        ? Optional.of(Exclusion.IMPOSSIBLE_MINUTES)
+        : Optional.empty();
   }
 
   abstract double of(ComparedJob job, CompareRates rates);

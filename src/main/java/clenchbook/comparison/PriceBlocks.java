@@ -30,6 +30,13 @@ final class PriceBlocks {
       return blocks;
     }
     blocks.add(new Block.Paragraph(basis()));
+    if (pricing.impossible() > 0) {
+      blocks.add(
+          new Block.Paragraph(
+              Numbers.count(pricing.impossible(), "job claims", "jobs claim")
+                  + " more minutes than a day has. No comparison uses such minutes, but the labour"
+                  + " they stand for is in the costs below: mend them first."));
+    }
     losses().forEach(text -> blocks.add(new Block.Paragraph(text)));
     blocks.add(prices());
     blocks.add(new Block.Paragraph(rise()));

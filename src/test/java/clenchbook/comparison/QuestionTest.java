@@ -175,4 +175,18 @@ class QuestionTest {
     job.drive = "0";
     assertEquals(Optional.of(Exclusion.NOT_MEASURED), Measure.EARNED_PER_HOUR.missing(job.make()));
   }
+
+  @Test
+  void minutes_that_no_day_holds_enter_no_comparison() {
+    JobMaker slip = JobMaker.job().hot("2400");
+    slip.jobMinutes = "6500";
+    for (Measure measure : Measure.values()) {
+      assertEquals(Optional.of(Exclusion.IMPOSSIBLE_MINUTES), measure.missing(slip.make()));
+    }
+    slip.jobMinutes = "1440";
+    slip.shape = "1440";
+    for (Measure measure : Measure.values()) {
+      assertEquals(Optional.empty(), measure.missing(slip.make()));
+    }
+  }
 }

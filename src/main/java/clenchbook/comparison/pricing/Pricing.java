@@ -6,6 +6,7 @@ import clenchbook.book.Shaping;
 import clenchbook.comparison.CompareRates;
 import clenchbook.comparison.ComparedJob;
 import clenchbook.comparison.JobMoney;
+import clenchbook.comparison.JobTime;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -26,6 +27,7 @@ import java.util.stream.Collectors;
  * @param underList who is billed under the list, most first
  * @param callbacks the callbacks, in order of their rows
  * @param callbackSums the same by the method and Work that caused them, fee and trim left out
+ * @param impossible how many jobs claim more minutes than a day has; their labour is in the sums
  * @param target the target margin that {@code forTarget} uses, 0 to below 1
  * @param targetGiven whether the farrier gave it
  * @param wageGiven whether the farrier gave a wage; without one, time costs nothing here
@@ -35,6 +37,7 @@ public record Pricing(
     List<UnderList> underList,
     List<Callback> callbacks,
     List<CallbackSum> callbackSums,
+    int impossible,
     BigDecimal target,
     boolean targetGiven,
     boolean wageGiven) {
@@ -89,6 +92,7 @@ public record Pricing(
         underList(period),
         callbacks,
         sums(period, callbacks, rates),
+        (int) period.stream().filter(job -> job.time().job().compareTo(JobTime.A_DAY) > 0).count(),
         target,
         rates.targetMargin().isPresent(),
         rates.wage().isPresent());
