@@ -8,6 +8,7 @@ import clenchbook.job.Horse;
 import clenchbook.job.HorseId;
 import clenchbook.job.Job;
 import clenchbook.job.Jobs;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -121,7 +122,7 @@ public record DueDates(LocalDate asAt, List<DueHorse> horses) {
       LocalDate asAt) {
     Optional<Horse> known = known(index, id);
     List<HorseRow> rows = known.map(horse -> rowsNow(horse, asAt)).orElse(List.of());
-    Optional<java.math.BigDecimal> given =
+    Optional<BigDecimal> given =
         rows.stream().flatMap(row -> row.intervalWeeks().stream()).findFirst();
     VisitInterval interval = VisitInterval.of(given, gaps(visits), bookMedian);
     List<Job> last = visits.get(visits.size() - 1);

@@ -9,7 +9,7 @@ import java.util.List;
  * All that the due list says at a month's end.
  *
  * @param dates the next date of every horse; also answers each horse's date for its invoice
- * @param tables {@code due}, {@code horses}, {@code due-weeks}, {@code rounds}
+ * @param tables {@code due}, {@code horses}, {@code due-summary}, {@code due-weeks}, {@code rounds}
  * @param calendar the text of {@code due.ics}
  * @param blocks the due list in full, as a part of a report
  * @param pageBlocks the due list in short, for the month's page

@@ -1,5 +1,6 @@
 package clenchbook.duelist;
 
+import clenchbook.book.Names;
 import clenchbook.job.HorseId;
 import clenchbook.job.Job;
 import java.time.LocalDate;
@@ -33,7 +34,7 @@ public record DueHorse(
   /** Overdue first, longest first; then by due date, place and name. */
   public static final Comparator<DueHorse> BY_DATE =
       Comparator.comparing(DueHorse::due)
-          .thenComparing(DueHorse::place, clenchbook.book.Names.ORDER)
+          .thenComparing(DueHorse::place, Names.ORDER)
           .thenComparing(DueHorse::id);
 
   /** Copies the visits. */

@@ -34,6 +34,7 @@ public final class DueList {
         List.of(
             DueTables.due(due),
             DueTables.horses(cards),
+            DueTables.summary(due, weeks),
             DueTables.weeks(weeks),
             DueTables.rounds(rounds)),
         DueCalendar.text(due, jobs.index()),

@@ -1,5 +1,6 @@
 package clenchbook.duelist;
 
+import clenchbook.book.Names;
 import clenchbook.measure.Basis;
 import clenchbook.report.Block;
 import clenchbook.report.Block.Cell;
@@ -12,7 +13,10 @@ import clenchbook.report.Block.Row;
 import clenchbook.report.Block.Table;
 import clenchbook.report.Chart;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -83,25 +87,21 @@ final class DuePages {
   private static List<DueHorse> overdue(DueDates due) {
     return due.expected().stream()
         .filter(horse -> horse.daysOverdue() > 0)
-        .sorted(
-            java.util.Comparator.comparing(DueHorse::place, clenchbook.book.Names.ORDER)
-                .thenComparing(DueHorse.BY_DATE))
+        .sorted(Comparator.comparing(DueHorse::place, Names.ORDER).thenComparing(DueHorse.BY_DATE))
         .toList();
   }
 
   private static Map<String, List<DueHorse>> byWeek(DueDates due) {
-    Map<java.time.LocalDate, List<DueHorse>> weeks = new TreeMap<>();
+    Map<LocalDate, List<DueHorse>> weeks = new TreeMap<>();
     due.expected().stream()
         .filter(horse -> horse.daysOverdue() == 0)
-        .sorted(
-            java.util.Comparator.comparing(DueHorse::place, clenchbook.book.Names.ORDER)
-                .thenComparing(DueHorse.BY_DATE))
+        .sorted(Comparator.comparing(DueHorse::place, Names.ORDER).thenComparing(DueHorse.BY_DATE))
         .forEach(
             horse ->
                 weeks
                     .computeIfAbsent(ComingVisit.monday(horse.due()), day -> new ArrayList<>())
                     .add(horse));
-    Map<String, List<DueHorse>> named = new java.util.LinkedHashMap<>();
+    Map<String, List<DueHorse>> named = new LinkedHashMap<>();
     weeks.forEach((monday, horses) -> named.put(Words.day(monday), horses));
     return named;
   }

@@ -93,6 +93,19 @@ final class DueTables {
         card.shaping());
   }
 
+  static FigureTable summary(DueDates due, List<WeekAhead> weeks) {
+    long overdue = due.expected().stream().filter(horse -> horse.daysOverdue() > 0).count();
+    int visits = weeks.stream().mapToInt(WeekAhead::horses).sum();
+    return new FigureTable(
+        "due-summary",
+        List.of("figure", "value", "unit"),
+        List.of(
+            List.of("overdue", Long.toString(overdue), "horses"),
+            List.of("visits in the next four weeks", Integer.toString(visits), "horses"),
+            List.of("work in the next four weeks", total(weeks, WeekAhead::jobHours), "hours"),
+            List.of("gone quiet", Integer.toString(due.goneQuiet().size()), "horses")));
+  }
+
   static FigureTable weeks(List<WeekAhead> weeks) {
     List<List<String>> rows = new ArrayList<>();
     weeks.forEach(week -> rows.add(weekRow(week)));

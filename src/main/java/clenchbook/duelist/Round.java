@@ -6,6 +6,7 @@ import clenchbook.job.Jobs;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -58,8 +59,7 @@ public record Round(
     Map<String, TreeSet<LocalDate>> days = daysByPlace(jobs, due.asAt());
     return rounds.stream()
         .map(round -> round.withNeighbours(rounds, days))
-        .sorted(
-            java.util.Comparator.comparing(Round::from).thenComparing(Round::place, Names.ORDER))
+        .sorted(Comparator.comparing(Round::from).thenComparing(Round::place, Names.ORDER))
         .toList();
   }
 

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +44,7 @@ public record WeekAhead(
 
   /** Keeps the days in order. */
   public WeekAhead {
-    overLimit = java.util.Collections.unmodifiableMap(new TreeMap<>(overLimit));
+    overLimit = Collections.unmodifiableMap(new TreeMap<>(overLimit));
   }
 
   /** Gives all hours of the week. */

@@ -13,6 +13,7 @@ import clenchbook.job.StockKey;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,7 +41,7 @@ public record GasBurn(
 
   /** Keeps the days in order. */
   public GasBurn {
-    minutes = java.util.Collections.unmodifiableMap(new TreeMap<>(minutes));
+    minutes = Collections.unmodifiableMap(new TreeMap<>(minutes));
   }
 
   /** Adds up the forge's minutes from one day to another, both inclusive. */

@@ -3,6 +3,7 @@ package clenchbook.stock;
 import clenchbook.book.Material;
 import clenchbook.measure.Basis;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
@@ -44,7 +45,7 @@ public record StockLine(
 
   /** Gives the number of packs of the order. */
   public BigDecimal packs() {
-    return order.divide(pack, 0, java.math.RoundingMode.CEILING);
+    return order.divide(pack, 0, RoundingMode.CEILING);
   }
 
   /** Says whether anything at all was there, came or went this month. */

@@ -1,5 +1,6 @@
 package clenchbook.stock;
 
+import clenchbook.book.Names;
 import clenchbook.book.Settings;
 import clenchbook.duelist.DueDates;
 import clenchbook.duelist.DueHorse;
@@ -8,6 +9,7 @@ import clenchbook.stock.ShelfMonth.Worth;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
@@ -77,12 +79,19 @@ public record StockMonth(
         .reduce(Worth.nothing(zero), Worth::plus);
   }
 
+  /** Gives what all orders together will cost: the sum of the lines. */
+  public BigDecimal orderCost() {
+    return orders().stream()
+        .map(StockLine::orderCost)
+        .reduce(settings.minorUnit().zero(), BigDecimal::add);
+  }
+
   /** Gives the lines with something to order, by supplier, then item and size. */
   public List<StockLine> orders() {
     return lines.stream()
         .filter(line -> line.order().signum() > 0)
         .sorted(
-            java.util.Comparator.comparing(StockLine::supplier, clenchbook.book.Names.ORDER)
+            Comparator.comparing(StockLine::supplier, Names.ORDER)
                 .thenComparing(line -> line.month().shelf()))
         .toList();
   }

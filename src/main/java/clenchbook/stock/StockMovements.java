@@ -52,7 +52,7 @@ public final class StockMovements {
     ShelfCounts.of(all.index).stream()
         .filter(count -> !count.date().isAfter(last))
         .forEach(all.movements::add);
-    if (burned.stream().anyMatch(use -> all.keeps(use.shelf()))) {
+    if (burned.stream().limit(1).anyMatch(use -> all.keeps(use.shelf()))) { // all of one shelf
       all.movements.addAll(burned);
     }
     all.movements.sort(StockMovement.ORDER); // stable: rows of a kind stay in order

@@ -49,16 +49,12 @@ final class StockPages {
 
   private static KeyFigures keyFigures(StockMonth month) {
     Worth worth = month.total(ShelfMonth::average);
-    BigDecimal order =
-        month.orders().stream()
-            .map(StockLine::orderCost)
-            .reduce(month.settings().minorUnit().zero(), BigDecimal::add);
     return new KeyFigures(
         List.of(
             money(month, "Stock at the month's end", worth.closing(), Basis.MEASURED),
             money(month, "Cost of what was used", worth.used(), Basis.MEASURED),
             money(month, "Too much or too little by count", worth.difference(), Basis.MEASURED),
-            money(month, "To order now", order, Basis.STANDARD)));
+            money(month, "To order now", month.orderCost(), Basis.STANDARD)));
   }
 
   private static KeyFigure money(StockMonth month, String label, BigDecimal amount, Basis basis) {
@@ -74,12 +70,8 @@ final class StockPages {
       return;
     }
     List<Row> rows = new ArrayList<>();
-    BigDecimal total = month.settings().minorUnit().zero();
-    for (StockLine line : orders) {
-      rows.add(orderRow(line));
-      total = total.add(line.orderCost());
-    }
-    rows.add(Row.total("In all", "", "", "", "", "", total.toPlainString()));
+    orders.forEach(line -> rows.add(orderRow(line)));
+    rows.add(Row.total("In all", "", "", "", "", "", month.orderCost().toPlainString()));
     blocks.add(
         new Table(
             "",

@@ -19,7 +19,27 @@ final class StockTables {
 
   static List<FigureTable> of(StockMonth month) {
     return List.of(
-        stock(month), totals(month), orders(month), gas(month), barNeeds(month), plans(month));
+        stock(month),
+        totals(month),
+        summary(month),
+        orders(month),
+        gas(month),
+        barNeeds(month),
+        plans(month));
+  }
+
+  private static FigureTable summary(StockMonth month) {
+    Worth worth = month.total(ShelfMonth::average);
+    String currency = month.settings().currency();
+    return new FigureTable(
+        "stock-summary",
+        List.of("figure", "value", "unit"),
+        List.of(
+            List.of("stock at the month's end", worth.closing().toPlainString(), currency),
+            List.of("cost of what was used", worth.used().toPlainString(), currency),
+            List.of("difference by count", worth.difference().toPlainString(), currency),
+            List.of("to order now", month.orderCost().toPlainString(), currency),
+            List.of("shoeing interval", Integer.toString(month.intervalDays()), "days")));
   }
 
   private static FigureTable stock(StockMonth month) {

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.duelist.DueDates;
+import clenchbook.duelist.DueFindings;
+import clenchbook.duelist.DueList;
 import clenchbook.job.JobResolver;
 import clenchbook.job.Jobs;
+import clenchbook.report.Block;
 import clenchbook.workbook.BookReader;
 import clenchbook.workbook.ReadOptions;
 import java.math.BigDecimal;
@@ -16,9 +19,13 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SampleStockTest {
 
@@ -45,8 +52,46 @@ class SampleStockTest {
     assertTrue(closing.values().stream().filter(pieces -> !pieces.startsWith("0.")).count() > 10);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"thornfield-metric.xlsx", "cedar-hollow-imperial.xlsx"})
+  void every_number_of_the_report_and_the_page_stands_in_a_table(String sample) throws Exception {
+    Jobs jobs = jobs(Path.of("sample-workbooks", sample));
+    for (String month : List.of("2026-06", "2026-10")) {
+      DueFindings due = DueList.of(jobs, YearMonth.parse(month));
+      StockFindings stock = Stock.of(jobs, due, YearMonth.parse(month));
+      Set<String> figures = new TreeSet<>();
+      Stream.concat(stock.tables().stream(), due.tables().stream())
+          .forEach(table -> table.rows().forEach(figures::addAll));
+      Set<String> printed = new TreeSet<>();
+      stock.report().blocks().forEach(block -> numbers(block, printed));
+      stock.pageBlocks().forEach(block -> numbers(block, printed));
+      due.pageBlocks().forEach(block -> numbers(block, printed));
+      due.horseSheet().blocks().forEach(block -> numbers(block, printed));
+      assertTrue(printed.size() > 100, "only " + printed.size());
+      printed.removeAll(figures);
+      assertEquals(Set.of(), printed, month);
+    }
+  }
+
+  private static void numbers(Block block, Set<String> printed) {
+    Stream<String> texts =
+        block instanceof Block.Table table
+            ? table.rows().stream().flatMap(row -> row.cells().stream()).map(Block.Cell::text)
+            : block instanceof Block.KeyFigures key
+                ? key.figures().stream().map(Block.KeyFigure::value)
+                : Stream.of();
+    texts
+        .map(text -> text.replaceAll("^[A-Z]{3} | (horses?|h|kg|bar)$", ""))
+        .filter(text -> text.matches("-?\\d+(\\.\\d+)?"))
+        .forEach(printed::add);
+  }
+
+  private static Jobs jobs(Path file) throws Exception {
+    return JobResolver.resolve(BookReader.read(file, ReadOptions.of(Locale.ROOT)).book());
+  }
+
   private static List<StockLine> lines(Path file, YearMonth month) throws Exception {
-    Jobs jobs = JobResolver.resolve(BookReader.read(file, ReadOptions.of(Locale.ROOT)).book());
+    Jobs jobs = jobs(file);
     return StockMonth.of(jobs, DueDates.of(jobs, month.atEndOfMonth()), month).lines();
   }
 

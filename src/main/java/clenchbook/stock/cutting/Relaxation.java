@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The order cut with fractions of bars allowed, by column generation.
@@ -66,7 +67,7 @@ final class Relaxation {
 
   /** Gives the patterns in use, the most used first. */
   List<int[]> patternsByUse() {
-    return java.util.stream.IntStream.range(0, basis.length)
+    return IntStream.range(0, basis.length)
         .filter(row -> use[row] > TINY)
         .boxed()
         .sorted((a, b) -> Double.compare(use[b], use[a]))
@@ -84,9 +85,7 @@ final class Relaxation {
   }
 
   private static int[] wanted(int[] demand) {
-    return java.util.stream.IntStream.range(0, demand.length)
-        .filter(kind -> demand[kind] > 0)
-        .toArray();
+    return IntStream.range(0, demand.length).filter(kind -> demand[kind] > 0).toArray();
   }
 
   private void startWithOneLengthEach() {
