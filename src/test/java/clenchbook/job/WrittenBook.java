@@ -66,7 +66,7 @@ public final class WrittenBook {
     return this;
   }
 
-  /** Adds a row of Visits; Charge is 50 where not said. */
+  /** Adds a row of Visits; Charge is 50 where not said, and blank where it says {@code list}. */
   public WrittenBook visit(String text) {
     Row row = new Row("Visits", 0, visits.size(), text);
     visits.add(
@@ -92,7 +92,9 @@ public final class WrittenBook {
             row.number("Forge min"),
             row.number("Total min"),
             row.number("Helper min"),
-            row.number("Charge").or(() -> Optional.of(new BigDecimal("50"))),
+            row.text("Charge").equals("list")
+                ? Optional.empty()
+                : row.number("Charge").or(() -> Optional.of(new BigDecimal("50"))),
             row.number("Paid"),
             row.text("How"),
             row.choice(Reason.class, "Reason").orElse(Reason.ROUTINE),

@@ -1,0 +1,115 @@
+package clenchbook.billing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import clenchbook.book.Setting;
+import clenchbook.job.WrittenBook;
+import java.math.BigDecimal;
+import java.time.YearMonth;
+import org.junit.jupiter.api.Test;
+
+/** Balances and ageing worked by hand from the stated rules (common practice, no source). */
+class AccountsTest {
+  private static final YearMonth SEPTEMBER = YearMonth.of(2026, 9);
+  private static final YearMonth OCTOBER = YearMonth.of(2026, 10);
+  private static final YearMonth DECEMBER = YearMonth.of(2026, 12);
+
+  private static WrittenBook book() {
+    return new WrittenBook()
+        .setting(Setting.CURRENCY, "GBP")
+        .setting(Setting.TERMS_DAYS, "14")
+        .owner("Owner: Ruth, Opening balance: 30")
+        .visit("Date: 2026-09-07, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 40")
+        .visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 50, Paid: 20");
+  }
+
+  private static Ledger ledger(WrittenBook book) {
+    return new Ledger().run(book, "2026-09").run(book, "2026-10");
+  }
+
+  @Test
+  void brought_forward_and_invoiced_less_paid_is_the_balance() {
+    Account account = ledger(book()).account("Ruth", OCTOBER);
+    assertEquals(new BigDecimal("70.00"), account.broughtForward());
+    assertEquals(new BigDecimal("50.00"), account.invoiced());
+    assertEquals(new BigDecimal("20.00"), account.paid());
+    assertEquals(new BigDecimal("100.00"), account.balance());
+  }
+
+  @Test
+  void ageing_counts_days_past_due_at_the_months_end() {
+    // Opening balance due 1 September: 60 days past on 31 October. September's invoice, due 14
+    // October: 17 days. October's, due 14 November: not yet, and 20 of it paid at the truck.
+    assertEquals("30.00 40.00 30.00 0.00", Ledger.ages(ledger(book()).account("Ruth", OCTOBER)));
+  }
+
+  @Test
+  void a_payment_goes_to_the_invoice_it_names_and_the_rest_to_the_oldest() {
+    WrittenBook paid =
+        book().payment("Date: 2026-10-20, Owner: Ruth, Amount: 60, Invoice: 2026-0002");
+    // October's 50 has 20 from the truck, so 30 of the 60 close it; 30 close the opening balance.
+    assertEquals("0.00 40.00 0.00 0.00", Ledger.ages(ledger(paid).account("Ruth", OCTOBER)));
+  }
+
+  @Test
+  void what_is_paid_too_much_stands_as_credit_in_current() {
+    WrittenBook paid = book().payment("Date: 2026-10-20, Owner: Ruth, Amount: 110");
+    Account account = ledger(paid).account("Ruth", OCTOBER);
+    assertEquals(new BigDecimal("-10.00"), account.balance());
+    assertEquals("-10.00 0.00 0.00 0.00", Ledger.ages(account));
+  }
+
+  @Test
+  void a_refund_raises_the_balance_and_a_tip_does_not_touch_it() {
+    WrittenBook paid =
+        book()
+            .payment("Date: 2026-10-20, Owner: Ruth, Amount: 110")
+            .payment("Date: 2026-10-21, Owner: Ruth, Amount: 10, Kind: refund")
+            .payment("Date: 2026-10-22, Owner: Ruth, Amount: 5, Kind: tip");
+    assertEquals(new BigDecimal("0.00"), ledger(paid).account("Ruth", OCTOBER).balance());
+  }
+
+  @Test
+  void a_written_off_amount_lowers_the_balance_and_shows_in_the_state() {
+    WrittenBook given =
+        book()
+            .payment(
+                "Date: 2026-10-25, Owner: Ruth, Amount: 40, Invoice: 2026-0001, Kind: written off");
+    Ledger ledger = ledger(given);
+    Account account = ledger.account("Ruth", OCTOBER);
+    assertEquals(new BigDecimal("60.00"), account.balance());
+    assertEquals("written off", PaidState.of(ledger.document("2026-0001"), account));
+  }
+
+  @Test
+  void a_bounced_payment_is_a_negative_one() {
+    WrittenBook bounced =
+        book()
+            .payment("Date: 2026-10-20, Owner: Ruth, Amount: 40")
+            .payment("Date: 2026-10-28, Owner: Ruth, Amount: -40");
+    assertEquals(new BigDecimal("100.00"), ledger(bounced).account("Ruth", OCTOBER).balance());
+  }
+
+  @Test
+  void payments_before_the_opening_date_do_not_count() {
+    WrittenBook early = book().payment("Date: 2026-08-20, Owner: Ruth, Amount: 30");
+    assertEquals(new BigDecimal("70.00"), ledger(early).account("Ruth", SEPTEMBER).balance());
+  }
+
+  @Test
+  void an_old_debt_ends_over_60_days_past_due() {
+    Ledger ledger = ledger(book());
+    ledger.run(book(), "2026-12");
+    assertEquals("0.00 0.00 30.00 70.00", Ledger.ages(ledger.account("Ruth", DECEMBER)));
+  }
+
+  @Test
+  void part_paid_and_paid_follow_from_payments_once_issued() {
+    WrittenBook part =
+        book().payment("Date: 2026-10-20, Owner: Ruth, Amount: 10, Invoice: 2026-0001");
+    Ledger ledger = ledger(part);
+    Account account = ledger.account("Ruth", OCTOBER);
+    assertEquals("part paid", PaidState.of(ledger.document("2026-0001"), account));
+    assertEquals("draft", PaidState.of(ledger.document("2026-0002"), account));
+  }
+}
