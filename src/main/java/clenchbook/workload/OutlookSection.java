@@ -102,9 +102,8 @@ final class OutlookSection {
       return "No steel shoe was shaped hot in the past year.";
     }
     if (work.hotLessCold().isEmpty()) {
-      return "The past year does not hold enough measured jobs of both kinds to compare: give Shape"
-                 + " min for at least five hot and five cold jobs of one Work. See the"
-                 + " comparisons.";
+      return "The past year does not hold enough measured jobs of both kinds to compare: "
+          + "give Shape min for at least five hot and five cold jobs of one Work.";
     }
     ShapeDifference difference = work.hotLessCold().get();
     Estimate minutes =
