@@ -68,6 +68,9 @@ public record Problem(
    * @return {@code Sheet!Cell: what is wrong; expected what}
    */
   public String sentence() {
-    return at + ": " + problem + (expected.isEmpty() ? "" : "; expected " + expected);
+    String place = at.toString();
+    return (place.isEmpty() ? "" : place + ": ")
+        + problem
+        + (expected.isEmpty() ? "" : "; expected " + expected);
   }
 }

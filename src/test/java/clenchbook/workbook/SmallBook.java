@@ -27,6 +27,7 @@ public final class SmallBook {
   private final List<String> formats = new ArrayList<>(List.of("yyyy\\-mm\\-dd", "h:mm"));
   private String merged = "";
   private boolean from1904;
+  private boolean broken;
 
   /** A number under a format of its own. */
   public record Styled(String number, String format) {}
@@ -83,6 +84,12 @@ public final class SmallBook {
     return this;
   }
 
+  /** Lets the last sheet break off in the middle of its last row. */
+  public SmallBook breakingOff() {
+    broken = true;
+    return this;
+  }
+
   /** Writes the book and reads it as a farrier in Britain. */
   public ReadResult read(Path folder) {
     return read(folder, Locale.UK);
@@ -113,7 +120,12 @@ public final class SmallBook {
       StringBuilder relations = new StringBuilder();
       int number = 1;
       for (Map.Entry<String, List<Object[]>> sheet : sheets.entrySet()) {
-        put(zip, "xl/worksheets/sheet" + number + ".xml", sheetXml(sheet.getValue()));
+        String xml = sheetXml(sheet.getValue());
+        boolean last = broken && number == sheets.size();
+        put(
+            zip,
+            "xl/worksheets/sheet" + number + ".xml",
+            last ? xml.substring(0, xml.lastIndexOf("</c>")) : xml);
         book.append("<sheet name=\"").append(escaped(sheet.getKey())).append("\" sheetId=\"");
         book.append(number).append("\" r:id=\"rId").append(number).append("\"/>");
         relations.append(
