@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
       CheckCommand.class,
       MonthEndCommand.class,
       SendCommand.class,
+      YearEndCommand.class,
       CompareCommand.class
     },
     footer = {

@@ -118,7 +118,13 @@ public record MonthFindings(
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  private static Optional<ShapeDifference> hotLessCold(Comparisons comparisons) {
+  /**
+   * What the comparisons say of shape minutes per shoe, as the workload wants it: hot less cold.
+   *
+   * @param comparisons the comparisons
+   * @return the difference with its interval; empty when nothing is known
+   */
+  public static Optional<ShapeDifference> hotLessCold(Comparisons comparisons) {
     return comparisons
         .shapeMinutesSavedPerShoe()
         .map(

@@ -150,6 +150,6 @@ public final class WorkDays {
 
   /** The same without what comes after a day. */
   WorkDays upTo(LocalDate last) {
-    return new WorkDays(days.headMap(last, true));
+    return new WorkDays(new TreeMap<>(days.headMap(last, true)));
   }
 }

@@ -2,6 +2,7 @@ package clenchbook.yearend;
 
 import clenchbook.report.FigureTable;
 import clenchbook.report.Report;
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ import java.util.List;
  * @param figures the tables of the folder {@code figures}
  * @param accountant the tables of the folder {@code accountant}
  * @param errors figures that could not be made for want of a rate, each naming its table
+ * @param billedForVisits what the visits of the period were or will be billed without tax, whatever the bill's date
  * @param notes what the farrier should look at
  */
 public record YearEndFindings(
@@ -22,6 +24,7 @@ public record YearEndFindings(
     List<FigureTable> figures,
     List<FigureTable> accountant,
     List<String> errors,
+    BigDecimal billedForVisits,
     List<String> notes) {
   /** Copies its lists. */
   public YearEndFindings {

@@ -64,7 +64,7 @@ final class YearEndReport {
     List<FigureTable> accountant =
         List.of(tables.lines(summary), tables.journal(journal), tables.assets());
     return new YearEndFindings(
-        figures.period(), report, tables.mileageLog(), figureTables, accountant, errors, notes);
+        figures.period(), report, tables.mileageLog(), figureTables, accountant, errors, figures.billedForVisits(), notes);
   }
 
   private Report report(List<String> errors, List<String> notes, List<FigureTable> tax) {

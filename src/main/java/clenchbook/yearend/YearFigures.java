@@ -3,6 +3,7 @@ package clenchbook.yearend;
 import clenchbook.book.TaxKind;
 import clenchbook.book.TaxRate;
 import clenchbook.money.MinorUnit;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -127,5 +128,14 @@ record YearFigures(
   /** What the book says of the tax code. */
   Optional<TaxRate> taxRate(String code) {
     return input.book().taxRates().stream().filter(rate -> rate.code().equals(code)).findFirst();
+  }
+
+  /** What the visits of the period were or will be billed without tax, whatever the bill's date. */
+  BigDecimal billedForVisits() {
+    return billed.stream()
+        .flatMap(bill -> bill.lines().stream())
+        .filter(line -> period.holds(line.day()))
+        .map(BilledLine::net)
+        .reduce(unit().zero(), BigDecimal::add);
   }
 }

@@ -1,0 +1,54 @@
+package clenchbook.cli;
+
+import clenchbook.run.Terminal;
+import clenchbook.run.YearEndRequest;
+import clenchbook.run.YearEndRun;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The command {@code year-end}. */
+@Command(
+    name = "year-end",
+    description = "Tax summary for a preparer, mileage log, journal, margins and workload of the year.",
+    mixinStandardHelpOptions = true)
+final class YearEndCommand implements Callable<Integer> {
+  @Mixin private final BookOptions book = new BookOptions();
+
+  @Spec
+  @SuppressWarnings("NullAway.Init") // set by the command line
+  private CommandSpec spec;
+
+  @Option(
+      names = "--year",
+      paramLabel = "YYYY",
+      required = true,
+      description = "The year in which the tax year starts.")
+  private int year;
+
+  @Option(names = "--quarter", paramLabel = "N", description = "Only this quarter of it, 1 to 4.")
+  private Optional<Integer> quarter = Optional.empty();
+
+  @Option(
+      names = "--rates",
+      paramLabel = "DIR",
+      description = "Rate files laid over the program's; default: 'rates' beside the workbook.")
+  private Optional<Path> rates = Optional.empty();
+
+  @Override
+  public Integer call() {
+    if (year < 1900 || year > 9998 || quarter.filter(n -> n < 1 || n > 4).isPresent()) {
+      throw new CommandLine.ParameterException(
+          spec.commandLine(), "--year is four digits such as 2026, --quarter is 1, 2, 3 or 4");
+    }
+    YearEndRequest request =
+        new YearEndRequest(book.book, year, quarter, book.out, book.register, rates);
+    return new YearEndRun(request, book.machine(), Terminal.ofProcess()).run();
+  }
+}

@@ -1,0 +1,53 @@
+package clenchbook.run;
+
+import clenchbook.book.Book;
+import clenchbook.comparison.ComparedJobs;
+import clenchbook.comparison.Comparisons;
+import clenchbook.costing.JobCosts;
+import clenchbook.month.Margins;
+import clenchbook.month.MarginsReport;
+import clenchbook.month.MonthFindings;
+import clenchbook.report.FigureTable;
+import clenchbook.report.Report;
+import clenchbook.workload.Workload;
+import clenchbook.workload.WorkloadFindings;
+import clenchbook.yearend.Period;
+import clenchbook.yearend.TaxYear;
+import clenchbook.yearend.YearEndFindings;
+import java.util.List;
+
+/**
+ * The margins and the workload of a year.
+ *
+ * @param figures their tables
+ * @param reports their reports
+ */
+record YearReports(List<FigureTable> figures, List<Report> reports) {
+
+  static YearReports of(OpenBook open, YearEndFindings year, TaxYear taxYear) {
+    Period period = year.period();
+    JobCosts costs = JobCosts.of(open.jobs(), period.last());
+    Margins margins =
+        Margins.of(open.jobs().index(), costs, period.first(), period.last(), year.billedForVisits());
+    WorkloadFindings workload = workload(open.book(), open, costs, taxYear, period);
+    return new YearReports(
+        List.of(margins.table(), margins.summary(), workload.figures()),
+        List.of(MarginsReport.of(margins, period.text()), workload.report()));
+  }
+
+  private static WorkloadFindings workload(
+      Book book, OpenBook open, JobCosts costs, TaxYear taxYear, Period period) {
+    Comparisons comparisons =
+        Comparisons.of(
+            ComparedJobs.of(open.jobs(), costs),
+            period.first(),
+            period.last(),
+            ComparedJobs.rates(book.settings()));
+    return Workload.of(
+        book,
+        open.jobs().all(),
+        taxYear.first(),
+        period.last(),
+        MonthFindings.hotLessCold(comparisons));
+  }
+}
