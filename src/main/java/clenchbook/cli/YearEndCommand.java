@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 /** The command {@code year-end}. */
 @Command(
     name = "year-end",
-    description = "Tax summary for a preparer, mileage log, journal, margins and workload of the year.",
+    description =
+        "Tax summary for a preparer, mileage log, journal, margins and workload of the year.",
     mixinStandardHelpOptions = true)
 final class YearEndCommand implements Callable<Integer> {
   @Mixin private final BookOptions book = new BookOptions();

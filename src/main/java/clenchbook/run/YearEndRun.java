@@ -28,8 +28,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 
 /**
- * The command {@code year-end}: the tax summary with the rows behind it, the mileage log, and the margins and workload
- * of the year. It reads the register and never writes it.
+ * The command {@code year-end}: the tax summary with the rows behind it, the mileage log, and the
+ * margins and workload of the year. It reads the register and never writes it.
  */
 public final class YearEndRun {
   private final YearEndRequest request;
@@ -57,7 +57,8 @@ public final class YearEndRun {
    */
   public int run() {
     try {
-      List<BilledDocument> register = Register.read(Places.register(request.book(), request.register()));
+      List<BilledDocument> register =
+          Register.read(Places.register(request.book(), request.register()));
       RateTables rates = rates();
       OpenBook open = OpenBook.read(request.book(), machine, terminal);
       open.warnOfLaterDates(machine.today(), terminal);
@@ -105,7 +106,8 @@ public final class YearEndRun {
   private void write(OpenBook open, YearEndFindings year, YearReports reports) {
     Map<String, OutputFile> files = new LinkedHashMap<>();
     files.put("mileage-log.csv", MonthFiles.csv(year.mileageLog()));
-    year.accountant().forEach(table -> files.put("accountant/" + table.name() + ".csv", MonthFiles.csv(table)));
+    year.accountant()
+        .forEach(table -> files.put("accountant/" + table.name() + ".csv", MonthFiles.csv(table)));
     addFigures(files, year.figures());
     addFigures(files, reports.figures());
     PdfDocuments documents =
@@ -135,7 +137,8 @@ public final class YearEndRun {
     return work;
   }
 
-  private static void add(Map<String, Callable<byte[]>> work, Report report, PdfDocuments documents) {
+  private static void add(
+      Map<String, Callable<byte[]>> work, Report report, PdfDocuments documents) {
     work.put(report.name() + ".pdf", () -> documents.report(report));
   }
 
@@ -148,7 +151,8 @@ public final class YearEndRun {
 
   private int outcome(OpenBook open, YearEndFindings year) {
     year.errors().forEach(terminal::warn);
-    boolean held = open.problems().stream().anyMatch(problem -> problem.severity() == Severity.HELD);
+    boolean held =
+        open.problems().stream().anyMatch(problem -> problem.severity() == Severity.HELD);
     if (held) {
       terminal.warn("rows are held back and count in no figure; run check to see them");
     }

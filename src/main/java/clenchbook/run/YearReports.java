@@ -28,7 +28,8 @@ record YearReports(List<FigureTable> figures, List<Report> reports) {
     Period period = year.period();
     JobCosts costs = JobCosts.of(open.jobs(), period.last());
     Margins margins =
-        Margins.of(open.jobs().index(), costs, period.first(), period.last(), year.billedForVisits());
+        Margins.of(
+            open.jobs().index(), costs, period.first(), period.last(), year.billedForVisits());
     WorkloadFindings workload = workload(open.book(), open, costs, taxYear, period);
     return new YearReports(
         List.of(margins.table(), margins.summary(), workload.figures()),

@@ -44,7 +44,7 @@ final class RateLookup {
 
   /** Remembers that a whole table has nothing for a day. */
   void lacks(String table, LocalDate day) {
-    missing.add(new MissingRate(table, "any", day));
+    missing.add(new MissingRate(table, MissingRate.ALL, day));
   }
 
   /**

@@ -14,7 +14,8 @@ import java.util.List;
  * @param figures the tables of the folder {@code figures}
  * @param accountant the tables of the folder {@code accountant}
  * @param errors figures that could not be made for want of a rate, each naming its table
- * @param billedForVisits what the visits of the period were or will be billed without tax, whatever the bill's date
+ * @param billedForVisits what the visits of the period were or will be billed without tax, whatever
+ *     the bill's date
  * @param notes what the farrier should look at
  */
 public record YearEndFindings(

@@ -49,7 +49,7 @@ final class YearEndReport {
   YearEndFindings findings() {
     List<FigureTable> tax = new TaxTables(figures, rates).all(summary);
     List<String> notes = YearNotes.of(figures, ties, rates);
-    List<String> errors = rates.missing().stream().map(MissingRate::sentence).distinct().toList();
+    List<String> errors = MissingRate.sentences(rates.missing());
     FigureTable lines = tables.summary(summary, errors);
     List<FigureTable> figureTables =
         new ArrayList<>(List.of(lines, tables.mileage(), tables.flags()));
@@ -64,7 +64,14 @@ final class YearEndReport {
     List<FigureTable> accountant =
         List.of(tables.lines(summary), tables.journal(journal), tables.assets());
     return new YearEndFindings(
-        figures.period(), report, tables.mileageLog(), figureTables, accountant, errors, figures.billedForVisits(), notes);
+        figures.period(),
+        report,
+        tables.mileageLog(),
+        figureTables,
+        accountant,
+        errors,
+        figures.billedForVisits(),
+        notes);
   }
 
   private Report report(List<String> errors, List<String> notes, List<FigureTable> tax) {

@@ -130,6 +130,6 @@ class MileageAllowanceTest {
         of(Regime.US, DistanceUnit.MILE, trip(2, "2027-05-01", "10", "rounds", ""))
             .items()
             .isEmpty());
-    assertTrue(rates.missing().get(0).sentence().contains("rates/us/mileage.csv"));
+    assertTrue(rates.missing().get(0).table().contains("us/mileage"));
   }
 }

@@ -52,6 +52,6 @@ class SelfEmploymentTaxTest {
   void a_year_the_table_lacks_gives_no_estimate_and_names_the_table() {
     LocalDate day = LocalDate.of(2027, 12, 31);
     assertTrue(SelfEmploymentTax.of(BigDecimal.TEN, day, rates, new MinorUnit(2)).isEmpty());
-    assertTrue(rates.missing().get(0).sentence().contains("rates/us/self-employment.csv"));
+    assertTrue(rates.missing().get(0).table().contains("us/self-employment"));
   }
 }
