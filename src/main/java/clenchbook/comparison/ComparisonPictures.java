@@ -215,8 +215,7 @@ final class ComparisonPictures {
     return Optional.of(
         new Block.Picture(
             upTitle(comparison.measure()) + ", by month, " + question.title(),
-            "Plain means of the months that have jobs of both, not like with like: a month's mix"
-                + " moves them.",
+            "From " + own.get(0).month() + " to " + own.get(own.size() - 1).month() + ".",
             new Chart.Columns(
                 "",
                 upTitle(comparison.measure()),

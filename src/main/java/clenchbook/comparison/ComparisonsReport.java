@@ -166,8 +166,8 @@ final class ComparisonsReport {
 
   private void breakEven(List<Block> blocks) {
     blocks.add(new Block.Heading(1, "Break-even"));
-    pictures.curve().ifPresent(blocks::add);
     blocks.add(breakEvenTable());
+    pictures.curve().ifPresent(blocks::add);
     blocks.add(
         new Block.Paragraph(
             "If steel, gas, the wage, the minutes of work or the price were a fifth less or more: "
@@ -211,6 +211,10 @@ final class ComparisonsReport {
             .toList();
     if (!drawn.isEmpty()) {
       blocks.add(new Block.Heading(1, "Month by month"));
+      blocks.add(
+          new Block.Paragraph(
+              "Plain means of the months that have jobs of both, not like with like: a month's mix"
+                  + " of work moves them, so read them for drift, not for a difference."));
       blocks.addAll(drawn);
     }
   }
