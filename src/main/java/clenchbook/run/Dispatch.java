@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
@@ -71,7 +72,7 @@ final class Dispatch {
 
   /** The machine's time of day on the day of the run. */
   private static Clock clock(LocalDate today) {
-    Clock now = Clock.systemDefaultZone();
+    Clock now = Clock.system(ZoneId.systemDefault());
     long days = ChronoUnit.DAYS.between(LocalDate.now(now), today);
     return Clock.offset(now, Duration.ofDays(days));
   }
