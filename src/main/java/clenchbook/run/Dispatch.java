@@ -124,12 +124,13 @@ final class Dispatch {
   }
 
   private boolean summed(DeliveryReport report, Terminal terminal) {
+    String stopped = report.stopped().orElse("");
     report.outcomes().stream()
-        .filter(outcome -> outcome.result() == Result.PUT_OFF)
+        .filter(outcome -> outcome.result() == Result.PUT_OFF && !outcome.detail().equals(stopped))
         .forEach(outcome -> terminal.warn(line(outcome)));
     long gone = report.count(Result.DELIVERED);
-    if (report.stopped().isPresent()) {
-      String stop = "stopped: " + report.stopped().get();
+    if (!stopped.isEmpty()) {
+      String stop = "stopped: " + stopped;
       if (gone == 0) {
         throw new RunFault(stop);
       }
