@@ -31,7 +31,7 @@ final class DuePages {
           Column.words("Horse", 11),
           Column.words("Owner", 16),
           Column.words("Last", 11),
-          Column.number("Weeks", 7),
+          Column.number("Weeks", 9),
           Column.words("Weeks from", 11),
           Column.words("Due", 11),
           Column.number("Overdue (days)", 9));

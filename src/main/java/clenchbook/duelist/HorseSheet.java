@@ -19,15 +19,15 @@ final class HorseSheet {
       List.of(
           Column.words("Horse", 10),
           Column.words("Owner", 12),
-          Column.words("Last", 10),
+          Column.words("Last", 13),
           Column.words("Work", 11),
           Column.words("Shoe", 12),
           Column.words("Size", 9),
-          Column.number("Shoes", 7),
+          Column.number("Shoes", 8),
           Column.number("Nails", 7),
           Column.words("Extras", 10),
           Column.words("Notes", 12),
-          Column.words("Due", 10));
+          Column.words("Due", 13));
 
   private HorseSheet() {}
 
