@@ -89,7 +89,7 @@ public final class CalendarText {
   /** Leaves out control characters and half characters, which no calendar text may hold. */
   private static void appendPrintable(StringBuilder text, int character) {
     boolean half = character >= Character.MIN_SURROGATE && character <= Character.MAX_SURROGATE;
-    if (character == '\t' || !Character.isISOControl(character) && !half) {
+    if (character == '\t' || (!Character.isISOControl(character) && !half)) {
       text.appendCodePoint(character);
     }
   }

@@ -39,7 +39,7 @@ public record UsualVisit(List<Job> rows, BigDecimal workMinutes, Basis basis) {
         recent.stream().collect(Collectors.groupingBy(UsualVisit::works, Collectors.counting()));
     List<Job> usual = recent.get(0);
     for (List<Job> visit : recent) {
-      if (tally.get(works(visit)) >= tally.get(works(usual))) {
+      if (often(tally, visit) >= often(tally, usual)) {
         usual = visit;
       }
     }
@@ -47,6 +47,10 @@ public record UsualVisit(List<Job> rows, BigDecimal workMinutes, Basis basis) {
     List<List<Job>> alike = recent.stream().filter(visit -> works(visit).equals(works)).toList();
     BigDecimal minutes = median(alike);
     return new UsualVisit(usual, minutes, minutes.signum() == 0 ? Basis.DEFAULT : basis(alike));
+  }
+
+  private static long often(Map<Set<String>, Long> tally, List<Job> visit) {
+    return tally.getOrDefault(works(visit), 0L);
   }
 
   /** Gives the names of its Works, each once. */

@@ -180,7 +180,9 @@ final class StockPages {
         new Paragraph(
             "Expected is as at the count. Worth adds up all counts of the month at the average"
                 + " cost; stock that the book saw for the first time by counting it is taken on,"
-                + " and is no difference in money."));
+                + " and is no difference in money. What wears out without being written in a visit,"
+                + " such as rasps and knives, shows as missing here: that is its use, not a"
+                + " loss."));
   }
 
   private static void value(StockMonth month, List<Block> blocks) {

@@ -62,7 +62,7 @@ final class StockReplay {
     if (!movement.date().isBefore(first)) {
       openMonth();
     }
-    Tally tally = tallies.get(movement.shelf());
+    Tally tally = tallies.computeIfAbsent(movement.shelf(), Tally::new);
     if (movement instanceof Bought bought) {
       tally.bought(bought);
     } else if (movement instanceof Used used) {
