@@ -76,6 +76,11 @@ final class BandSketch {
     return field;
   }
 
+  /** A text that moves with what stands above it. */
+  void below(String expression, Look look, int x, int y, int width, int height) {
+    text(expression, look, x, y, width, height).setPositionType(PositionTypeEnum.FLOAT);
+  }
+
   /** A text of one line with page numbers and names in it. */
   JRDesignTextField line(String text, Look look, int x, int y, int width, int height) {
     JRDesignTextField field = text(text, look, x, y, width, height);

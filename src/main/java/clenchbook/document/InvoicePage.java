@@ -5,6 +5,7 @@ import clenchbook.report.DocumentHead;
 import clenchbook.report.HowToPay;
 import clenchbook.report.InvoiceDocument;
 import clenchbook.report.NextVisit;
+import clenchbook.report.PrintedLine;
 import clenchbook.report.PrintedTotals;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -35,16 +36,36 @@ final class InvoicePage {
     addTaxNumber(facts);
     String title = wording.say("title.invoice", head.number());
     Map<String, Object> parts = parts(title, facts, invoice.totals());
-    put(parts, "subtitle", wording.say("subtitle.invoice", formats.month(invoice.month())));
+    Optional<BigDecimal> discount = commonDiscount(invoice.lines());
+    put(parts, "subtitle", subtitle(invoice, discount));
     put(parts, "remarks", String.join("\n", invoice.remarks()));
     addPayment(parts, invoice);
     addNextVisits(parts, invoice.nextVisits());
     InvoiceRows rows = new InvoiceRows(wording, formats);
-    rows.lines(invoice.lines(), showsTax(invoice.totals()));
+    rows.lines(invoice.lines(), showsTax(invoice.totals()), discount.isPresent());
     rows.sums(invoice.totals());
     rows.settlements(invoice.settlements());
     rows.due(dueLabel(invoice), invoice.amountDue().abs());
     return new PrintedPage(title, parts, rows.rows());
+  }
+
+  private String subtitle(InvoiceDocument invoice, Optional<BigDecimal> discount) {
+    String month = formats.month(invoice.month());
+    return discount
+        .map(
+            percent -> wording.say("subtitle.invoiceWithDiscount", month, formats.percent(percent)))
+        .orElseGet(() -> wording.say("subtitle.invoice", month));
+  }
+
+  /** The discount, where all lines that cost anything bear the same: then it is said once. */
+  private static Optional<BigDecimal> commonDiscount(List<PrintedLine> lines) {
+    List<Optional<BigDecimal>> discounts =
+        lines.stream()
+            .filter(line -> !line.free())
+            .map(line -> line.discountPercent().map(BigDecimal::stripTrailingZeros))
+            .distinct()
+            .toList();
+    return discounts.size() == 1 ? discounts.get(0) : Optional.empty();
   }
 
   PrintedPage of(CreditNoteDocument note) {
@@ -65,7 +86,7 @@ final class InvoicePage {
             formats.money(takenBack)));
     put(parts, "payText", String.join("\n", note.remarks()));
     InvoiceRows rows = new InvoiceRows(wording, formats);
-    rows.lines(note.lines(), showsTax(note.totals()));
+    rows.lines(note.lines(), showsTax(note.totals()), false);
     rows.sums(note.totals());
     rows.due(wording.say("credit.total"), takenBack);
     return new PrintedPage(title, parts, rows.rows());
@@ -79,7 +100,8 @@ final class InvoicePage {
     put(parts, "columnHorse", wording.say("column.horse"));
     put(parts, "columnWork", wording.say("column.work"));
     put(parts, "columnTax", showsTax(totals) ? wording.say("column.tax") : "");
-    put(parts, "columnAmount", wording.say("column.amount", formats.currencySign()));
+    String amount = totals.linesIncludeTax() ? "column.amountWithTax" : "column.amount";
+    put(parts, "columnAmount", wording.say(amount, formats.currencySign()));
     return parts;
   }
 

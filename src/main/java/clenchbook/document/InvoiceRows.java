@@ -25,38 +25,35 @@ final class InvoiceRows {
     return rows;
   }
 
-  void lines(List<PrintedLine> lines, boolean showsTax) {
+  /**
+   * Adds the lines.
+   *
+   * @param lines in the order they are printed
+   * @param showsTax whether each bears its tax code
+   * @param discountSaid whether the page says the discount once for all
+   */
+  void lines(List<PrintedLine> lines, boolean showsTax, boolean discountSaid) {
     for (PrintedLine line : lines) {
       Map<String, Object> row = row("isLine", "line " + rows.size());
       row.put("visit", line.date() + line.horse());
       put(row, "date", formats.shortDate(line.date()));
       put(row, "horse", line.horse());
       put(row, "work", line.work());
-      put(row, "details", details(line));
+      put(row, "details", details(line, discountSaid));
       put(row, "tax", showsTax ? line.taxCode() : "");
       put(row, "amount", line.free() ? wording.say("line.free") : formats.amount(line.amount()));
     }
   }
 
-  private String details(PrintedLine line) {
+  private String details(PrintedLine line, boolean discountSaid) {
     List<String> details = new ArrayList<>(line.details());
     line.notes().forEach(note -> details.add(wording.say("note." + note)));
-    line.notes().forEach(note -> details.add(wording.say(key(note))));
     line.discountPercent()
+        .filter(percent -> !discountSaid)
         .ifPresent(percent -> details.add(wording.say("line.discount", formats.percent(percent))));
     line.sharePercent()
         .ifPresent(percent -> details.add(wording.say("line.share", formats.percent(percent))));
     return String.join("  ·  ", details);
-  }
-
-  private static String key(PrintedLine.Note note) {
-    return switch (note) {
-      case GOODS -> "note.goods";
-      case WORK_PART -> "note.workPart";
-      case LOST_SHOE -> "note.lostShoe";
-      case LAMENESS -> "note.lameness";
-      case NEW_HORSE -> "note.newHorse";
-    };
   }
 
   void sums(PrintedTotals totals) {

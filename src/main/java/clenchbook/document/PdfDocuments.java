@@ -88,7 +88,8 @@ public final class PdfDocuments {
   public byte[] report(Report report) {
     ReportRows rows = new ReportRows(report);
     Map<String, Object> parts = new HashMap<>();
-    LetterParts.put(parts, "business", settings.business());
+    boolean named = report.subtitle().contains(settings.business());
+    LetterParts.put(parts, "business", named ? "" : settings.business());
     LetterParts.put(parts, "title", report.title());
     LetterParts.put(parts, "subtitle", report.subtitle());
     LetterParts.put(parts, "foot", report.caution());

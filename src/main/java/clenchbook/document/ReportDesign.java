@@ -14,6 +14,7 @@ import net.sf.jasperreports.engine.design.JRDesignTextField;
 import net.sf.jasperreports.engine.design.JasperDesign;
 import net.sf.jasperreports.engine.type.OrientationEnum;
 import net.sf.jasperreports.engine.type.StretchTypeEnum;
+import net.sf.jasperreports.engine.type.TextAdjustEnum;
 import net.sf.jasperreports.engine.type.VerticalTextAlignEnum;
 
 /** Draws up the pages of a report for the tables it holds. */
@@ -21,7 +22,7 @@ final class ReportDesign {
   private static final int MARGIN = 45;
   private static final int GUTTER = 6;
   private static final int MARK = 8;
-  private static final int PICTURE_HEIGHT = 210;
+  private static final int PICTURE_HEIGHT = 188;
 
   /** Caption, a heading of two lines and two rows: a table never begins with less. */
   private static final int LEAST_TABLE = 76;
@@ -129,20 +130,26 @@ final class ReportDesign {
   private void frame() {
     BandSketch title = new BandSketch(design, 74);
     title.block(0, 0, 34, 4, Palette.RUST);
-    title.text("$P{business}", Look.text(8.5f, Palette.QUIET), 0, 9, width, 13);
-    title.text("$P{title}", Look.display(21), 0, 21, width, 30);
-    title.text("$P{subtitle}", Look.text(9.5f, Palette.QUIET), 0, 52, width, 14);
+    JRDesignTextField business =
+        title.text("$P{business}", Look.text(8.5f, Palette.QUIET), 0, 9, width, 12);
+    business.setRemoveLineWhenBlank(true);
+    title.below("$P{title}", Look.display(21), 0, 21, width, 30);
+    title.below("$P{subtitle}", Look.text(9.5f, Palette.QUIET), 0, 52, width, 14);
     design.setTitle(title.band());
 
     BandSketch foot = new BandSketch(design, 42);
+    int side = 200;
     foot.rule(0, 6, width, 0.4f, Palette.RULE, false);
     JRDesignTextField words =
-        foot.text("$P{foot}", Look.text(6.5f, Palette.QUIET), 0, 10, width - 150, 30);
-    words.setTextAdjust(net.sf.jasperreports.engine.type.TextAdjustEnum.SCALE_FONT);
+        foot.text("$P{foot}", Look.text(6.5f, Palette.QUIET), 0, 10, width - side - 10, 30);
+    words.setTextAdjust(TextAdjustEnum.SCALE_FONT);
     Look small = Look.text(7, Palette.QUIET);
-    foot.line("$P{title}   Page $V{PAGE_NUMBER} of", small.toTheRight(), width - 150, 10, 139, 11);
+    JRDesignTextField name =
+        foot.text("$P{title}", small.toTheRight(), width - side, 10, side - 62, 11);
+    name.setTextAdjust(TextAdjustEnum.SCALE_FONT);
+    foot.line("Page $V{PAGE_NUMBER} of", small.toTheRight(), width - 60, 10, 49, 11);
     foot.total("$V{PAGE_NUMBER}", small, width - 10, 10, 16, 11);
-    foot.line("$P{legend}", small.toTheRight(), width - 150, 21, 150, 11);
+    foot.text("$P{legend}", small.toTheRight(), width - side, 21, side, 11);
     design.setPageFooter(foot.band());
   }
 
@@ -161,8 +168,8 @@ final class ReportDesign {
     JRDesignGroup table = group("table");
     table.setReprintHeaderOnEachPage(true);
     table.setMinHeightToStartNewPage(LEAST_TABLE);
-    BandSketch caption = new BandSketch(design, 18).when("captioned");
-    caption.text("$F{caption}", Look.text(8.5f, Palette.INK).inBold(), 0, 4, width, 12);
+    BandSketch caption = new BandSketch(design, 22).when("captioned");
+    caption.text("$F{caption}", Look.text(8.5f, Palette.INK).inBold(), 0, 8, width, 12);
     header(table, caption.band());
     for (int i = 0; i < layouts.size(); i++) {
       header(table, tableHead(i));
@@ -216,8 +223,8 @@ final class ReportDesign {
 
   private void details() {
     JRDesignSection detail = (JRDesignSection) design.getDetailSection();
-    BandSketch paragraph = new BandSketch(design, 18).when("paragraph");
-    paragraph.text("$F{text}", Look.text(9, Palette.INK), 0, 2, width, 13);
+    BandSketch paragraph = new BandSketch(design, 20).when("paragraph");
+    paragraph.text("$F{text}", Look.text(9, Palette.INK), 0, 4, width, 13);
     detail.addBand(paragraph.band());
     BandSketch caution = new BandSketch(design, 34).when("caution");
     caution.boxed("$F{text}", Look.text(8.5f, Palette.INK), 0, 4, width, 25);
@@ -242,7 +249,7 @@ final class ReportDesign {
       keys.text("$F{keyLabel" + i + "}", Look.text(7.5f, Palette.QUIET), x, 5, each - 10, 11);
       JRDesignTextField value =
           keys.text("$F{keyValue" + i + "}", Look.display(16).inBold(), x, 15, each - 10, 23);
-      value.setTextAdjust(net.sf.jasperreports.engine.type.TextAdjustEnum.SCALE_FONT);
+      value.setTextAdjust(TextAdjustEnum.SCALE_FONT);
       keys.text("$F{keyMark" + i + "}", Look.text(6.5f, Palette.QUIET), x, 38, each - 10, 10);
     }
     return keys.band();

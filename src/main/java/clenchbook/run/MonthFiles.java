@@ -79,14 +79,7 @@ final class MonthFiles {
     for (Account account : Statements.due(month.accounts())) {
       work.put(
           paths.getOrDefault(account.owner(), ""),
-          () ->
-              documents.report(
-                  new clenchbook.report.Report(
-                      "x",
-                      letters.statement(account, first(), last()).toString(),
-                      "",
-                      "",
-                      java.util.List.of())));
+          () -> documents.statement(letters.statement(account, first(), last())));
     }
     return work;
   }
