@@ -63,8 +63,10 @@ public final class OutputFolder {
     try {
       SortedMap<String, String> hashes = writeBeside(files);
       byte[] record = RunRecord.of(facts, hashes);
-      Files.write(beside.resolve(RunRecord.NAME), record);
-      Files.createDirectories(folder);
+      try (OutputStream out = OwnerOnly.open(beside.resolve(RunRecord.NAME))) {
+        out.write(record);
+      }
+      OwnerOnly.makeFolders(folder);
       clear(earlier, hashes.keySet());
       for (Map.Entry<String, String> file : hashes.entrySet()) {
         settle(file.getKey(), file.getValue());
@@ -98,14 +100,14 @@ public final class OutputFolder {
 
   private SortedMap<String, String> writeBeside(SortedMap<String, OutputFile> files)
       throws IOException {
-    Files.createDirectories(beside);
+    OwnerOnly.makeFolders(beside);
     SortedMap<String, String> hashes = new TreeMap<>();
     for (Map.Entry<String, OutputFile> file : files.entrySet()) {
       Path path = beside.resolve(file.getKey());
-      Files.createDirectories(path.getParent());
+      OwnerOnly.makeFolders(path.getParent());
       MessageDigest digest = sha256();
       try (OutputStream out =
-          new DigestOutputStream(new BufferedOutputStream(Files.newOutputStream(path)), digest)) {
+          new DigestOutputStream(new BufferedOutputStream(OwnerOnly.open(path)), digest)) {
         file.getValue().writeTo(out);
       }
       hashes.put(file.getKey(), HexFormat.of().formatHex(digest.digest()));
@@ -153,7 +155,7 @@ public final class OutputFolder {
 
   private void move(String path) throws IOException {
     Path target = folder.resolve(path);
-    Files.createDirectories(target.getParent());
+    OwnerOnly.makeFolders(target.getParent());
     if (!isInside(target)) {
       throw new IOException(path + ": a link leads out of the folder of the reports");
     }

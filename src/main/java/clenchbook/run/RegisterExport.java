@@ -1,11 +1,12 @@
 package clenchbook.run;
 
 import clenchbook.document.CsvText;
+import clenchbook.document.OwnerOnly;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterCheck;
 import clenchbook.report.FigureTable;
 import java.io.IOException;
-import java.nio.file.Files;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -19,11 +20,13 @@ final class RegisterExport {
 
   void writeTo(Path folder, Terminal terminal) {
     try {
-      Files.createDirectories(folder);
+      OwnerOnly.makeFolders(folder);
       for (String table : Register.TABLES) {
         List<List<String>> rows = register.dump(table);
         FigureTable figures = new FigureTable(table, rows.get(0), rows.subList(1, rows.size()));
-        Files.write(folder.resolve(table + ".csv"), CsvText.of(figures));
+        try (OutputStream out = OwnerOnly.open(folder.resolve(table + ".csv"))) {
+          out.write(CsvText.of(figures));
+        }
       }
     } catch (IOException e) {
       throw new RunFault("the register can't be written to " + folder + ": " + e.getMessage(), e);

@@ -44,8 +44,7 @@ class RegisterTest {
             .setting(Setting.CURRENCY, currency)
             .tax("Code: S, Rate %: 20")
             .work("Work: Trim, Tax: S")
-            .visit(
-                "Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: " + charge);
+            .visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: " + charge);
     BillingDecision decision =
         MonthBilling.decide(
             book.jobs(),
@@ -71,7 +70,8 @@ class RegisterTest {
       assertEquals(documents, register.documents());
       assertEquals(net, register.documents().get(0).net().toPlainString());
       assertEquals(tax, register.documents().get(0).tax().toPlainString());
-      assertEquals("one", new String(register.pdf("2026-0001").orElseThrow(), StandardCharsets.UTF_8));
+      assertEquals(
+          "one", new String(register.pdf("2026-0001").orElseThrow(), StandardCharsets.UTF_8));
     }
   }
 
@@ -82,7 +82,8 @@ class RegisterTest {
       register.move(List.of("2026-0001"), DocumentState.ISSUED);
       register.record(month("GBP", "99"), pdf("two"), List.of());
       assertEquals("40.00", register.documents().get(0).net().toPlainString());
-      assertEquals("one", new String(register.pdf("2026-0001").orElseThrow(), StandardCharsets.UTF_8));
+      assertEquals(
+          "one", new String(register.pdf("2026-0001").orElseThrow(), StandardCharsets.UTF_8));
       register.move(List.of("2026-0001"), DocumentState.DELIVERED);
       register.move(List.of("2026-0001"), DocumentState.ISSUED);
       assertEquals(DocumentState.DELIVERED, register.documents().get(0).state(), "never back");
@@ -121,7 +122,8 @@ class RegisterTest {
 
   @Test
   void a_damaged_register_is_refused_and_left_as_it_is() throws IOException {
-    byte[] rubbish = "this is no database, but somebody's letter".repeat(200).getBytes(StandardCharsets.UTF_8);
+    byte[] rubbish =
+        "this is no database, but somebody's letter".repeat(200).getBytes(StandardCharsets.UTF_8);
     Files.write(file(), rubbish);
     RegisterFault fault = assertThrows(RegisterFault.class, () -> Register.open(file()));
     assertTrue(fault.getMessage().contains("damaged"), fault.getMessage());
@@ -179,8 +181,7 @@ class RegisterTest {
   @Test
   void only_its_owner_can_read_it() throws IOException {
     Register.open(file()).close();
-    assertEquals(
-        "rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file())));
+    assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file())));
   }
 
   @Test
