@@ -53,7 +53,7 @@ final class Depreciation {
       return DepreciatedAsset.without(asset, basis(asset), "", vehicle);
     }
     String kind = found.get().equals("vehicle") ? "5-year" : found.get();
-    String convention = convention(asset, kind, vehicle);
+    String convention = convention(asset, vehicle);
     List<BigDecimal> years = new ArrayList<>();
     for (int year = yearOf(asset.bought()); year <= taxYear.year(); year++) {
       years.add(figure(asset, kind, convention, year));
@@ -63,7 +63,7 @@ final class Depreciation {
     return new DepreciatedAsset(asset, kind, convention, vehicle, basis(asset), before, thisYear);
   }
 
-  private String convention(Asset asset, String kind, boolean vehicle) {
+  private String convention(Asset asset, boolean vehicle) {
     if (vehicle && isUsedHalf(asset)) {
       return "straight line";
     }

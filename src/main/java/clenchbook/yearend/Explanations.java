@@ -13,9 +13,7 @@ final class Explanations {
     boolean byMileage = figures.vehicle().byMileage();
     lines.explain(
         PurchaseJournal.vehicleCode(figures.regime()),
-        byMileage
-            ? "by day driven; the rest when paid"
-            : figures.basis().costWord() + ", at the business share",
+        byMileage ? "by day driven; the rest when paid" : actual(figures),
         byMileage ? mileageSources(figures) : "");
     lines.explain("depreciation", "percentage tables", depreciationSources(rates));
     lines.explain(

@@ -37,6 +37,13 @@ final class RateLookup {
     return found;
   }
 
+  /** All rows in force on any day of a period, none of them remembered. */
+  List<Rate> within(String table, Period period) {
+    return tables.table(table).rows().stream()
+        .filter(row -> !row.from().isAfter(period.last()) && !row.to().isBefore(period.first()))
+        .toList();
+  }
+
   /** All rows in force, none of them remembered. */
   List<Rate> inForce(String table, LocalDate day) {
     return tables.table(table).inForce(day);

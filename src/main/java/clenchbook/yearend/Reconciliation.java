@@ -44,7 +44,7 @@ record Reconciliation(List<Step> steps, List<Left> left) {
     Reckoning reckoning = new Reckoning(figures);
     reckoning.visits();
     owed.ifPresent(reckoning::money);
-    reckoning.income(owed);
+    reckoning.income();
     return new Reconciliation(List.copyOf(reckoning.steps), List.copyOf(reckoning.left));
   }
 
@@ -169,7 +169,7 @@ record Reconciliation(List<Step> steps, List<Left> left) {
     }
 
     /** From the money, or the invoices, to the summary's income. */
-    void income(Optional<Owed> owed) {
+    void income() {
       boolean cash = figures.basis().cashIncome();
       String part = cash ? "from the money to the income" : "from the invoices to the income";
       int from = steps.size();

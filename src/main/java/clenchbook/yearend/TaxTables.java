@@ -188,15 +188,22 @@ final class TaxTables {
 
   private FigureTable allowances(String table) {
     List<List<String>> rows = new ArrayList<>();
-    LocalDate day = figures.input().taxYear().last();
-    for (Rate rate : rates.inForce(table, day)) {
+    Period year = figures.input().taxYear().days();
+    for (Rate rate : rates.within(table, year)) {
       String unit =
           rate.unit() == RateUnit.MONEY
               ? figures.input().book().settings().currency()
               : rate.unit().text();
-      rows.add(List.of(rate.name(), rate.value(), unit, rate.citation()));
+      rows.add(List.of(nameWithin(rate, year), rate.value(), unit, rate.citation()));
     }
     return new FigureTable("allowances", List.of("name", "value", "unit", "source"), rows);
+  }
+
+  /** The name, with the days where the row holds for a part of the year only. */
+  private static String nameWithin(Rate rate, Period year) {
+    String from = rate.from().isAfter(year.first()) ? ", from " + rate.from() : "";
+    String to = rate.to().isBefore(year.last()) ? ", to " + rate.to() : "";
+    return rate.name() + from + to;
   }
 
   private boolean isRegistered() {

@@ -103,8 +103,7 @@ final class YearEndReport {
           .ifPresent(
               line ->
                   figuresSet.add(
-                      new Block.KeyFigure(
-                          line.head().name(), money(line.amount()), Optional.empty())));
+                      new Block.KeyFigure(label(line), money(line.amount()), Optional.empty())));
     }
     blocks.add(new Block.KeyFigures(figuresSet));
     blocks.add(
@@ -323,10 +322,7 @@ final class YearEndReport {
     for (Rate rate : rates.used()) {
       rows.add(
           Block.Row.of(
-              rate.name(),
-              rate.value() + " " + rate.unit().text(),
-              rate.from() + " to " + rate.to(),
-              rate.citation()));
+              rate.name(), value(rate), rate.from() + " to " + rate.to(), rate.citation()));
     }
     blocks.add(
         new Block.Table(

@@ -144,8 +144,11 @@ final class YearNotes {
   private void us() {
     notes.add(
         "Section 179 and bonus depreciation are named, not computed: they are elections. So are the"
-            + " deduction for qualified business income, state taxes, health insurance and the 0.9"
-            + " % additional Medicare tax.");
+            + " deduction for qualified business income, state taxes, health insurance and the"
+            + " additional Medicare tax.");
+    notes.add(
+        "Driving between home and a regular place of work is commuting unless home is the principal"
+            + " place of business; the log can't tell. Ask the preparer.");
     if (!figures.wholeYear()) {
       notes.add(
           "A quarter leaves out depreciation and self-employment tax, which are figured for the"
