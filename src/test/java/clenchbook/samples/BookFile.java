@@ -79,6 +79,10 @@ final class BookFile {
       totals(tab, sheet.createRow(at + 1), first + 2, at + 1);
     }
     widths(tab, sheet);
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setFitHeight((short) 0);
+    sheet.getPrintSetup().setLandscape(true);
+    sheet.setRepeatingRows(new CellRangeAddress(first, first, -1, -1));
   }
 
   private void head(Tab tab, XSSFRow row) {
