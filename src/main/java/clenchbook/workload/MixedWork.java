@@ -1,6 +1,5 @@
 package clenchbook.workload;
 
-import clenchbook.comparison.statistics.Interval;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -106,13 +105,6 @@ final class MixedWork {
     if (shoes == 0) {
       return Optional.of(Estimate.of(0));
     }
-    return hotLessCold.map(
-        difference ->
-            new Estimate(
-                    difference.minutesPerShoe(),
-                    difference.hasInterval()
-                        ? Optional.of(new Interval(difference.lowest(), difference.highest()))
-                        : Optional.empty())
-                .map(minutes -> minutes * shoes));
+    return hotLessCold.map(difference -> difference.estimate().map(minutes -> minutes * shoes));
   }
 }

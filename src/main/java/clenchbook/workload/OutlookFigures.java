@@ -8,6 +8,9 @@ final class OutlookFigures {
   /** What hot shaping takes more than cold over a year. */
   static final String HOT_SHAPING = "hot shaping less cold, minutes a year";
 
+  /** What hot shaping takes more than cold, a shoe. */
+  static final String HOT_PER_SHOE = "hot shaping less cold, minutes a shoe";
+
   /** What setting the forge up takes over a year. */
   static final String HOT_SET_UP = "setting up for hot shaping, minutes a year";
 
@@ -76,6 +79,16 @@ final class OutlookFigures {
     }
     double setUp = work.mixed().setUpSpent() * scale;
     rows.add(year, HOT_SET_UP, setUp, 0, "minutes", pastYear(work));
+    work.hotLessCold()
+        .ifPresent(
+            difference ->
+                rows.add(
+                    year,
+                    HOT_PER_SHOE,
+                    difference.estimate(),
+                    2,
+                    "minutes",
+                    "the comparison of hot with cold: " + difference.verdict()));
     work.mixed()
         .hotShapingMinutes()
         .map(minutes -> minutes.map(each -> each * scale))

@@ -37,6 +37,9 @@ final class OutlookSection {
               "Give Birth year and Stop age in Settings to see what is still to come."));
     }
     StopAge stop = work.stop().get();
+    if (stop.years() == 0) {
+      return List.of(new Block.Paragraph("The year in which Stop age is reached is over."));
+    }
     List<Row> rows = new ArrayList<>();
     for (Mix mix : Mix.values()) {
       rows.add(
@@ -111,8 +114,7 @@ final class OutlookSection {
     double setUp = work.mixed().setUpSpent() * work.past().scale();
     return "On your own jobs hot shaping takes "
         + Digits.fixed(Math.abs(difference.minutesPerShoe()), 2)
-        + " minutes a shoe "
-        + (difference.minutesPerShoe() < 0 ? "less" : "more")
+        + (difference.minutesPerShoe() < 0 ? " minutes a shoe less" : " minutes a shoe more")
         + " than cold, like with like ("
         + verdict(difference)
         + "; see the comparisons). Over "

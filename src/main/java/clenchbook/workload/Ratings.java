@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** The farrier's ratings of all tasks. */
@@ -54,14 +53,14 @@ public final class Ratings {
    * The activities with time but without some rating.
    *
    * @param load the work
-   * @param column the rating looked for
+   * @param rated the rating looked for
    * @return names of tasks, in order
    */
-  List<String> unrated(Load load, Function<TaskRating, OptionalDouble> column) {
+  List<String> unrated(Load load, Predicate<TaskRating> rated) {
     List<String> names = new ArrayList<>();
     for (Task task : Task.values()) {
       boolean worked = load.minutes(Activity.of(task)).total() > 0;
-      if (worked && column.apply(of(task)).isEmpty()) {
+      if (worked && !rated.test(of(task))) {
         names.add(task.word());
       }
     }

@@ -44,18 +44,12 @@ public record ShapeDifference(
     return end.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 
-  /** The lower end, or the value itself where there is no interval. */
-  double lowest() {
-    return low.orElse(minutesPerShoe);
-  }
-
-  /** The upper end, or the value itself where there is no interval. */
-  double highest() {
-    return high.orElse(minutesPerShoe);
-  }
-
-  /** Whether there is an interval. */
-  boolean hasInterval() {
-    return low.isPresent() && high.isPresent();
+  /** The difference with its interval. */
+  Estimate estimate() {
+    return new Estimate(
+        minutesPerShoe,
+        low.isPresent() && high.isPresent()
+            ? Optional.of(new Interval(low.getAsDouble(), high.getAsDouble()))
+            : Optional.empty());
   }
 }

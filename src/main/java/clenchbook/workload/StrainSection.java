@@ -6,6 +6,7 @@ import clenchbook.report.Block.Row;
 import clenchbook.report.Chart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** The part of the pages that says what the published methods make of the days. */
 final class StrainSection {
@@ -25,6 +26,7 @@ final class StrainSection {
     } else {
       blocks.add(scores(summaries));
       addPicture(blocks, summaries);
+      addUnrated(blocks);
     }
     addHolds(blocks);
     addAbsent(blocks);
@@ -104,6 +106,26 @@ final class StrainSection {
   private static String shortName(YearScores.Summary summary) {
     int comma = summary.measure().indexOf(", ");
     return comma < 0 ? "whole day" : summary.measure().substring(comma + 2);
+  }
+
+  /** Tasks with hours that a sum leaves out, where the sum has others in it. */
+  private void addUnrated(List<Block> blocks) {
+    List<String> parts = new ArrayList<>();
+    addUnrated(parts, "hand effort", rating -> !rating.efforts().isEmpty());
+    addUnrated(parts, "noise", rating -> rating.noiseDba().isPresent());
+    addUnrated(parts, "trunk", rating -> rating.trunkDegrees().isPresent());
+    if (!parts.isEmpty()) {
+      blocks.add(
+          new Block.Paragraph(
+              "Not in the sums, because not rated: " + String.join("; ", parts) + "."));
+    }
+  }
+
+  private void addUnrated(List<String> parts, String what, Predicate<TaskRating> rated) {
+    List<String> tasks = work.ratings().unrated(work.load(), rated);
+    if (!tasks.isEmpty() && !work.ratings().where(rated).isEmpty()) {
+      parts.add("for " + what + " " + String.join(", ", tasks));
+    }
   }
 
   private void addHolds(List<Block> blocks) {

@@ -56,6 +56,10 @@ final class WorkloadFigures {
       rows.add(year.name(), LAST_YEAR_TO_DATE, work.lastYearToDate(), 2, "hours", basis);
       rows.add(year.name(), LAST_YEAR, work.lastYear(), 2, "hours", basis);
     }
+    if (work.unsaid() > 0) {
+      rows.add(
+          year.name(), "shoes without shaping said", work.unsaid(), 0, "shoes", "counted as cold");
+    }
     addSummaries(year.name());
     addHolds(year.name());
     new OutlookFigures(work, rows).add(year.name());

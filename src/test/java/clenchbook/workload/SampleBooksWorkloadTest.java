@@ -12,6 +12,7 @@ import clenchbook.costing.JobCosts;
 import clenchbook.job.Job;
 import clenchbook.job.JobResolver;
 import clenchbook.job.Jobs;
+import clenchbook.report.Block;
 import clenchbook.workbook.BookReader;
 import clenchbook.workbook.ReadOptions;
 import java.io.IOException;
@@ -132,6 +133,38 @@ class SampleBooksWorkloadTest {
         shape.minutesPerShoe() * hotShoes,
         number(figures, "2026", OutlookFigures.HOT_SHAPING),
         0.5);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"thornfield-metric.xlsx", "cedar-hollow-imperial.xlsx"})
+  void every_number_in_a_table_of_the_report_stands_in_the_figures(String name) throws IOException {
+    Sample sample = Sample.of(name);
+    WorkloadFindings findings = sample.findings(sample.jobs().all());
+    Set<BigDecimal> known =
+        findings.figures().rows().stream()
+            .flatMap(row -> List.of(row.get(2), row.get(4), row.get(7), row.get(8)).stream())
+            .filter(text -> !text.isEmpty())
+            .map(text -> new BigDecimal(text).stripTrailingZeros())
+            .collect(Collectors.toSet());
+    for (Block block : findings.report().blocks()) {
+      if (block instanceof Block.Table table) {
+        assertKnown(table, known);
+      }
+    }
+  }
+
+  private static void assertKnown(Block.Table table, Set<BigDecimal> known) {
+    for (int column = 0; column < table.columns().size(); column++) {
+      Block.Column heading = table.columns().get(column);
+      if (heading.number() && !heading.header().equals("Trunk, degrees")) {
+        for (Block.Row row : table.rows()) {
+          String text = row.cells().get(column).text().replace(",", "");
+          assertTrue(
+              text.isEmpty() || known.contains(new BigDecimal(text).stripTrailingZeros()),
+              table.caption() + ": " + row);
+        }
+      }
+    }
   }
 
   private static double number(Figures figures, String period, String measure) {
