@@ -2,6 +2,8 @@ package clenchbook.yearend;
 
 import clenchbook.book.Asset;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * One asset in the register.
@@ -28,6 +30,21 @@ record DepreciatedAsset(
   static DepreciatedAsset without(Asset asset, BigDecimal basis, String kind, boolean vehicle) {
     BigDecimal nothing = BigDecimal.ZERO.setScale(basis.scale());
     return new DepreciatedAsset(asset, kind, "", vehicle, basis, nothing, nothing);
+  }
+
+  /**
+   * What a sale within the period brought above what was left: the business part of the proceeds
+   * less the rest of the basis. Empty without a sale, and where no class says what was left.
+   */
+  Optional<BigDecimal> gain(Period period) {
+    if (convention.isEmpty() || asset.sold().filter(period::holds).isEmpty()) {
+      return Optional.empty();
+    }
+    BigDecimal percent = asset.businessUsePercent().orElse(BigDecimal.valueOf(100));
+    BigDecimal proceeds =
+        asset.proceeds().orElse(BigDecimal.ZERO).multiply(percent).movePointLeft(2);
+    return Optional.of(
+        proceeds.setScale(basis.scale(), RoundingMode.HALF_UP).subtract(remaining()));
   }
 
   /** What is left of the basis after this year. */

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The tax summary as pages: the lines first, then what stands beside them, the ties, and the
@@ -247,16 +248,24 @@ final class YearEndReport {
   }
 
   private Block.Row asset(DepreciatedAsset asset) {
-    String kind =
-        asset.convention().isEmpty() ? asset.kind() : asset.kind() + ", " + asset.convention();
     return Block.Row.of(
         asset.asset().name(),
         asset.asset().bought().toString(),
         money(asset.basis()),
-        kind,
+        classOf(asset),
         money(asset.before()),
         money(asset.thisYear()),
         money(asset.remaining()));
+  }
+
+  private String classOf(DepreciatedAsset asset) {
+    List<String> words = new ArrayList<>(List.of(asset.kind(), asset.convention()));
+    if (asset.vehicle() && figures.regime() == Regime.US && figures.vehicle().byMileage()) {
+      words.add("not counted beside mileage");
+    }
+    asset.asset().sold().ifPresent(day -> words.add("sold " + day));
+    asset.gain(figures.period()).ifPresent(gain -> words.add("gain " + money(gain)));
+    return words.stream().filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
   }
 
   private void reconciliation() {

@@ -154,6 +154,11 @@ final class YearNotes {
           "A quarter leaves out depreciation and self-employment tax, which are figured for the"
               + " whole year.");
     }
+    if (figures.assets().stream().anyMatch(asset -> asset.gain(figures.period()).isPresent())) {
+      notes.add(
+          "An asset was sold: its gain or loss stands in the asset register and belongs on Form"
+              + " 4797, not on Schedule C.");
+    }
     boolean midQuarter =
         figures.assets().stream()
             .anyMatch(

@@ -232,7 +232,7 @@ final class YearTables {
   }
 
   FigureTable assets() {
-    List<List<String>> rows = figures.assets().stream().map(YearTables::assetRow).toList();
+    List<List<String>> rows = figures.assets().stream().map(this::assetRow).toList();
     return new FigureTable(
         "assets",
         List.of(
@@ -249,11 +249,12 @@ final class YearTables {
             "depreciation",
             "remaining",
             "sold",
-            "proceeds"),
+            "proceeds",
+            "gain"),
         rows);
   }
 
-  private static List<String> assetRow(DepreciatedAsset asset) {
+  private List<String> assetRow(DepreciatedAsset asset) {
     return List.of(
         row(asset.asset().source().row()),
         asset.asset().name(),
@@ -268,7 +269,8 @@ final class YearTables {
         text(asset.thisYear()),
         text(asset.remaining()),
         asset.asset().sold().map(LocalDate::toString).orElse(""),
-        text(asset.asset().proceeds()));
+        text(asset.asset().proceeds()),
+        asset.gain(figures.period()).map(YearTables::text).orElse(""));
   }
 
   FigureTable rates() {

@@ -146,4 +146,22 @@ class DepreciationTest {
     assertEquals(new BigDecimal("0.00"), found.get(0).thisYear());
     assertEquals("us/asset-classes", rates.missing().get(0).table());
   }
+
+  /** By hand: 1,000 less 200, 320 and 96 leaves 384; 500 of proceeds is 116 above it. */
+  @Test
+  void a_sale_shows_its_gain_over_what_was_left() {
+    Asset bought = asset(2, "2023-02-10", "1000", "5-year", "", "2025-03-01");
+    Asset sold =
+        new Asset(
+            bought.source(),
+            bought.name(),
+            bought.bought(),
+            bought.cost(),
+            bought.assetClass(),
+            bought.businessUsePercent(),
+            bought.sold(),
+            Optional.of(new BigDecimal("500")));
+    Period year = new Period(LocalDate.of(2025, 1, 1), LocalDate.of(2025, 12, 31));
+    assertEquals(Optional.of(new BigDecimal("116.00")), in(2025, sold).get(0).gain(year));
+  }
 }
