@@ -3,24 +3,21 @@ package clenchbook.delivery;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.ChildClassPath;
 import clenchbook.delivery.LoopbackSmtpServer.Act;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.register.MailRegister;
 import java.io.File;
 import java.io.IOException;
-import java.net.URI;
-import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -134,16 +131,6 @@ class KilledDeliveryTest {
     }
   }
 
-  private static String classPath() {
-    ClassLoader loader = KilledSender.class.getClassLoader();
-    if (!(loader instanceof URLClassLoader)) {
-      return System.getProperty("java.class.path");
-    }
-    return Arrays.stream(((URLClassLoader) loader).getURLs())
-        .map(url -> Path.of(URI.create(url.toString())).toString())
-        .collect(Collectors.joining(File.pathSeparator));
-  }
-
   private static Process run(LoopbackSmtpServer server, Path register) throws IOException {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     return new ProcessBuilder(
@@ -152,7 +139,7 @@ class KilledDeliveryTest {
             "-XX:+UseSerialGC",
             "-Xshare:auto",
             "-cp",
-            classPath(),
+            ChildClassPath.text(),
             KilledSender.class.getName(),
             Integer.toString(server.port()),
             register.toString(),

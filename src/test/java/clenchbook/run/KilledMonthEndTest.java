@@ -3,6 +3,7 @@ package clenchbook.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.ChildClassPath;
 import clenchbook.billing.BilledDocument;
 import clenchbook.cli.Clenchbook;
 import clenchbook.register.Register;
@@ -86,7 +87,7 @@ class KilledMonthEndTest {
                 "-XX:+UseSerialGC",
                 "-Xshare:auto",
                 "-cp",
-                System.getProperty("java.class.path"),
+                ChildClassPath.text(),
                 Clenchbook.class.getName(),
                 "month-end",
                 book.path().toString(),
