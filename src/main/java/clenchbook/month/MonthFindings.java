@@ -10,8 +10,6 @@ import clenchbook.book.Book;
 import clenchbook.book.Setting;
 import clenchbook.comparison.ComparedJobs;
 import clenchbook.comparison.Comparisons;
-import clenchbook.comparison.Measure;
-import clenchbook.comparison.Question;
 import clenchbook.costing.JobCost;
 import clenchbook.costing.JobCosts;
 import clenchbook.duelist.DueFindings;
@@ -31,8 +29,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A whole month, decided: nothing is left to reckon when it is written.
@@ -106,7 +102,7 @@ public record MonthFindings(
             jobs.all(),
             Workload.yearStart(book.settings(), last),
             last,
-            hotLessCold(comparisons)),
+            ShapeDifference.of(comparisons)),
         Stock.of(jobs, due, month),
         due);
   }
@@ -116,33 +112,6 @@ public record MonthFindings(
         .filter(BilledDocument::counts)
         .map(BilledDocument::net)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  /**
-   * What the comparisons say of shape minutes per shoe, as the workload wants it: hot less cold.
-   *
-   * @param comparisons the comparisons
-   * @return the difference with its interval; empty when nothing is known
-   */
-  public static Optional<ShapeDifference> hotLessCold(Comparisons comparisons) {
-    return comparisons
-        .shapeMinutesSavedPerShoe()
-        .map(
-            saved ->
-                new ShapeDifference(
-                    -saved.minutes(),
-                    saved
-                        .interval()
-                        .map(i -> OptionalDouble.of(-i.high()))
-                        .orElse(OptionalDouble.empty()),
-                    saved
-                        .interval()
-                        .map(i -> OptionalDouble.of(-i.low()))
-                        .orElse(OptionalDouble.empty()),
-                    comparisons
-                        .comparison(Question.HOT_WITH_COLD, Measure.SHAPE_MINUTES_PER_SHOE)
-                        .verdict()
-                        .word()));
   }
 
   /**

@@ -6,9 +6,9 @@ import clenchbook.comparison.Comparisons;
 import clenchbook.costing.JobCosts;
 import clenchbook.month.Margins;
 import clenchbook.month.MarginsReport;
-import clenchbook.month.MonthFindings;
 import clenchbook.report.FigureTable;
 import clenchbook.report.Report;
+import clenchbook.workload.ShapeDifference;
 import clenchbook.workload.Workload;
 import clenchbook.workload.WorkloadFindings;
 import clenchbook.yearend.Period;
@@ -45,10 +45,6 @@ record YearReports(List<FigureTable> figures, List<Report> reports) {
             period.last(),
             ComparedJobs.rates(book.settings()));
     return Workload.of(
-        book,
-        open.jobs().all(),
-        taxYear.first(),
-        period.last(),
-        MonthFindings.hotLessCold(comparisons));
+        book, open.jobs().all(), taxYear.first(), period.last(), ShapeDifference.of(comparisons));
   }
 }
