@@ -43,11 +43,16 @@ public record Comparison(
    * @param job the job
    * @param side which side it is on
    * @param stratum what it is compared with
+   * @param effect what has an effect of its own in the model
    * @param value its value
    */
-  public record Entry(ComparedJob job, Side side, String stratum, double value) {
+  public record Entry(ComparedJob job, Side side, String stratum, String effect, double value) {
     Observation observation() {
       return new Observation(job.horse(), stratum, side, value);
+    }
+
+    private Observation underEffect() {
+      return new Observation(job.horse(), effect, side, value);
     }
   }
 
@@ -66,59 +71,35 @@ public record Comparison(
   /**
    * Asks the question of the period's jobs.
    *
-   * @param jobs jobs that were done, in {@link ComparedJob#ORDER}
+   * @param jobs jobs that were done, in {@link ComparedJob#ORDER}, sorted by the question
    * @param rates the wages
    */
-  public static Comparison of(
-      Question question, Measure measure, List<ComparedJob> jobs, CompareRates rates) {
+  static Comparison of(
+      Question question, Measure measure, List<SortedJob> jobs, CompareRates rates) {
     Map<Exclusion, Integer> leftOut = new EnumMap<>(Exclusion.class);
-    List<Entry> entered = entries(question, measure, jobs, rates, leftOut);
+    List<Entry> entered =
+        jobs.stream().flatMap(job -> enter(measure, job, rates, leftOut).stream()).toList();
     Optional<StratifiedEstimate> estimate =
         StratifiedDifference.estimate(entered.stream().map(Entry::observation).toList());
     int apart = entered.size() - estimate.map(found -> found.countA() + found.countB()).orElse(0);
     if (apart > 0) {
       leftOut.put(Exclusion.NO_COUNTERPART, apart);
     }
-    List<Observation> effects =
-        entered.stream().map(entry -> underEffect(question, entry)).toList();
+    List<Observation> effects = entered.stream().map(Entry::underEffect).toList();
     return new Comparison(
         question, measure, jobs.size(), leftOut, entered, estimate, EffectsModel.fit(effects));
   }
 
-  /**
-   * The jobs that enter a question with a value.
-   *
-   * @param leftOut counts those that don't, by reason
-   */
-  static List<Entry> entries(
-      Question question,
-      Measure measure,
-      List<ComparedJob> jobs,
-      CompareRates rates,
-      Map<Exclusion, Integer> leftOut) {
-    return jobs.stream()
-        .flatMap(job -> enter(question, measure, job, rates, leftOut).stream())
-        .toList();
-  }
-
   private static Optional<Entry> enter(
-      Question question,
-      Measure measure,
-      ComparedJob job,
-      CompareRates rates,
-      Map<Exclusion, Integer> leftOut) {
-    Optional<Exclusion> out = question.exclusion(job).or(() -> measure.missing(job));
+      Measure measure, SortedJob sorted, CompareRates rates, Map<Exclusion, Integer> leftOut) {
+    ComparedJob job = sorted.job();
+    Optional<Exclusion> out = sorted.exclusion().or(() -> measure.missing(job));
     if (out.isPresent()) {
       leftOut.merge(out.get(), 1, Integer::sum);
       return Optional.empty();
     }
     return Optional.of(
-        new Entry(job, question.side(job), question.stratum(job), measure.of(job, rates)));
-  }
-
-  private static Observation underEffect(Question question, Entry entry) {
-    return new Observation(
-        entry.job().horse(), question.effectName(entry.job()), entry.side(), entry.value());
+        new Entry(job, sorted.side(), sorted.stratum(), sorted.effect(), measure.of(job, rates)));
   }
 
   /** The jobs whose strata the estimate uses. */

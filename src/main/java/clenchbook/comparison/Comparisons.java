@@ -84,8 +84,9 @@ public record Comparisons(
             .toList();
     List<Comparison> comparisons = new ArrayList<>();
     for (Question question : Question.values()) {
+      List<SortedJob> sorted = SortedJob.of(question, done);
       for (Measure measure : Measure.values()) {
-        comparisons.add(Comparison.of(question, measure, done, rates));
+        comparisons.add(Comparison.of(question, measure, sorted, rates));
       }
     }
     ForgeBreakEven forge =

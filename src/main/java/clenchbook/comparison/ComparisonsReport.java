@@ -243,8 +243,10 @@ final class ComparisonsReport {
           + " decides. As a guard the same question is asked by least squares with an effect for"
           + " each horse and each sort of work. Break-even intervals come from drawing the horses"
           + " again "
-          + HorseDraws.TIMES
-          + " times.";
+          + HorseDraws.MOST_TIMES
+          + " times, and fewer times in a book of more than "
+          + HorseDraws.MANY_JOBS
+          + " jobs.";
 
   /** Jobs used and left out, a column a measure. */
   private Block use(Question question) {

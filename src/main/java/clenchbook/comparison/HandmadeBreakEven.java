@@ -24,6 +24,7 @@ public final class HandmadeBreakEven {
   private static final double LONGEST = 480;
 
   private static final int STEPS = 100;
+  private static final int QUICK_STEPS = 8;
 
   private static final String MEASURED = "minutes measured; making minutes standard";
 
@@ -50,6 +51,13 @@ public final class HandmadeBreakEven {
           charged * shift.price() + extra - materials * shift.steel() - gas * shift.gas() - other;
       double minutes = (work + makingMinutes) * shift.minutes() + drive;
       return 60 * rest / minutes - overheadPerHour;
+    }
+
+    /** How what it earns changes with a minute of making. */
+    double slope(Shift shift, double makingMinutes) {
+      double rest = charged * shift.price() - materials * shift.steel() - gas * shift.gas() - other;
+      double minutes = (work + makingMinutes) * shift.minutes() + drive;
+      return -60 * rest * shift.minutes() / (minutes * minutes);
     }
   }
 
@@ -123,19 +131,31 @@ public final class HandmadeBreakEven {
 
     /** The weighted mean difference by the hour, not a number where the draw can't tell. */
     double difference(ToDoubleFunction<Piece> making, double extra) {
+      return weightedMeanA(piece -> piece.earns(shift, making.applyAsDouble(piece), extra))
+          - weightedMeanB();
+    }
+
+    private double weightedMeanB() {
+      return weighted(kegSum, countB);
+    }
+
+    private double weightedMeanA(ToDoubleFunction<Piece> what) {
       double[] sum = new double[strata];
       for (Piece piece : handmade) {
         if (times[piece.horse()] > 0) {
-          double earns = piece.earns(shift, making.applyAsDouble(piece), extra);
-          sum[piece.stratum()] += times[piece.horse()] * earns;
+          sum[piece.stratum()] += times[piece.horse()] * what.applyAsDouble(piece);
         }
       }
+      return weighted(sum, countA);
+    }
+
+    private double weighted(double[] sum, double[] count) {
       double weighted = 0;
       double weights = 0;
       for (int k = 0; k < strata; k++) {
         if (countA[k] >= 2 && countB[k] >= 2) {
           double weight = countA[k] * countB[k] / (countA[k] + countB[k]);
-          weighted += weight * (sum[k] / countA[k] - kegSum[k] / countB[k]);
+          weighted += weight * sum[k] / count[k];
           weights += weight;
         }
       }
@@ -144,6 +164,23 @@ public final class HandmadeBreakEven {
 
     double taking(double perShoe) {
       return difference(piece -> perShoe * piece.newShoes(), 0);
+    }
+
+    /** Where the difference is 0, by Newton's steps; not a number where they don't settle. */
+    double newton(double start) {
+      double minutes = start;
+      for (int step = 0; step < QUICK_STEPS && minutes > 0 && minutes < LONGEST; step++) {
+        double taken = minutes;
+        double value = taking(taken);
+        double slope =
+            weightedMeanA(piece -> piece.slope(shift, taken * piece.newShoes()) * piece.newShoes());
+        double next = minutes - value / slope;
+        if (Math.abs(next - minutes) < NEAR) {
+          return next;
+        }
+        minutes = next;
+      }
+      return Double.NaN;
     }
   }
 
@@ -159,7 +196,16 @@ public final class HandmadeBreakEven {
    * Making minutes a shoe at today's price; negative infinity where even none would be too many.
    */
   double makingMinutes(int[] times, Shift shift) {
+    return makingMinutes(times, shift, Double.NaN);
+  }
+
+  /** The same, tried first by Newton's steps from {@code near}, which most draws lie close to. */
+  private double makingMinutes(int[] times, Shift shift, double near) {
     Draw draw = new Draw(times, shift);
+    double quick = near > 0 ? draw.newton(near) : Double.NaN;
+    if (Double.isFinite(quick)) {
+      return quick;
+    }
     double none = draw.taking(0);
     double longest = draw.taking(LONGEST);
     if (Double.isNaN(none) || longest > 0) {
@@ -207,9 +253,11 @@ public final class HandmadeBreakEven {
 
   /** The two figures and, for comparison, what making takes now. */
   List<BreakEven> figures() {
-    double[] now = enough() ? both(asItIs()) : new double[] {Double.NaN, Double.NaN};
+    double[] now = enough() ? both(asItIs(), Double.NaN) : new double[] {Double.NaN, Double.NaN};
     List<Optional<Interval>> intervals =
-        enough() ? draws.intervals(2, this::both) : List.of(Optional.empty(), Optional.empty());
+        enough()
+            ? draws.intervals(2, times -> both(times, now[1]))
+            : List.of(Optional.empty(), Optional.empty());
     return List.of(
         figure(BreakEven.EXTRA_PRICE, "money", known(now[0]), intervals.get(0), MEASURED),
         figure(BreakEven.MAKING_MINUTES, "minutes", known(now[1]), intervals.get(1), MEASURED),
@@ -221,8 +269,8 @@ public final class HandmadeBreakEven {
             "standard of sheet Materials"));
   }
 
-  private double[] both(int[] times) {
-    return new double[] {extraPrice(times, Shift.NONE), makingMinutes(times, Shift.NONE)};
+  private double[] both(int[] times, double near) {
+    return new double[] {extraPrice(times, Shift.NONE), makingMinutes(times, Shift.NONE, near)};
   }
 
   private static OptionalDouble known(double value) {

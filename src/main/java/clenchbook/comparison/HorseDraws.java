@@ -20,7 +20,12 @@ import java.util.function.ToDoubleFunction;
 final class HorseDraws {
 
   /** Enough that the ends of an interval are steady to about a tenth of its width. */
-  static final int TIMES = 2000;
+  static final int MOST_TIMES = 2000;
+
+  /** A book of more jobs than this has intervals so narrow that fewer draws do. */
+  static final int MANY_JOBS = 5000;
+
+  private static final int FEWEST_TIMES = 500;
 
   private static final long SEED = 20_260_101L;
 
@@ -28,15 +33,21 @@ final class HorseDraws {
   private final Map<String, Integer> places = new HashMap<>();
   private final GroupBootstrap draws;
 
-  private HorseDraws(List<String> horses) {
+  private HorseDraws(List<String> horses, int jobs) {
     this.horses = horses;
-    this.draws = new GroupBootstrap(horses.size(), TIMES, SEED);
+    this.draws = new GroupBootstrap(horses.size(), times(jobs), SEED);
     horses.forEach(horse -> places.put(horse, places.size()));
   }
 
   /** Draws over the horses of these jobs, which stand in {@link ComparedJob#ORDER}. */
   static HorseDraws of(List<ComparedJob> jobs) {
-    return new HorseDraws(jobs.stream().map(ComparedJob::horse).distinct().toList());
+    return new HorseDraws(jobs.stream().map(ComparedJob::horse).distinct().toList(), jobs.size());
+  }
+
+  /** How often horses are drawn in a book of so many jobs. */
+  static int times(int jobs) {
+    long fair = (long) MOST_TIMES * MANY_JOBS / Math.max(1, jobs);
+    return (int) Math.max(FEWEST_TIMES, Math.min(MOST_TIMES, fair));
   }
 
   GroupTotals totals(List<Observation> observations) {
