@@ -48,7 +48,10 @@ final class MinutesText {
     if (minutes > 59 || seconds > 59) {
       return Optional.empty();
     }
-    long all = part(clock.group(1)) * 3600L + minutes * 60L + seconds;
+    // Some programs cut 0:48 to 0:47:59 when they save it as text: the binary share of a day falls
+    // short of it.
+    int whole = seconds == 59 ? 60 : seconds;
+    long all = part(clock.group(1)) * 3600L + minutes * 60L + whole;
     return Optional.of(new NumberText.Reading(ofSeconds(all), false));
   }
 

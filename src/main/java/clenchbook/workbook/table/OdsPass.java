@@ -151,7 +151,9 @@ final class OdsPass {
   }
 
   private Cell number(int place, CellFormat format) {
-    return new Cell.Number(place, cell.isFormula(), cell.value(), format);
+    return format.kind() == CellFormat.Kind.TIME || format.kind() == CellFormat.Kind.DATE
+        ? Serial.cell(place, cell.isFormula(), cell.value(), format, false)
+        : new Cell.Number(place, cell.isFormula(), cell.value(), format);
   }
 
   private Cell date(int place) {

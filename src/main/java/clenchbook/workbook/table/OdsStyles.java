@@ -20,6 +20,7 @@ final class OdsStyles {
       case "style" -> addStyle(xml);
       case "number-style", "currency-style", "percentage-style" -> addNumber(xml);
       case "date-style" -> addDate(xml);
+      case "time-style" -> formats.put(xml.attribute("name").orElse(""), CellFormat.of("[h]:mm"));
       default -> {
         // Other styles say nothing about a value.
       }

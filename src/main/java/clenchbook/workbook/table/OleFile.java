@@ -22,7 +22,15 @@ final class OleFile {
       return new XlsSource(container, password);
     }
     try (container) {
-      return new XlsxSource(new MemoryParts(decrypted(container, password)));
+      return new XlsxSource(parts(decrypted(container, password)));
+    }
+  }
+
+  private static Parts parts(byte[] decrypted) throws IOException {
+    try {
+      return new MemoryParts(decrypted);
+    } catch (IOException | RuntimeException damaged) {
+      throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
     }
   }
 

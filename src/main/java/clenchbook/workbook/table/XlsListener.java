@@ -1,6 +1,5 @@
 package clenchbook.workbook.table;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -32,6 +31,7 @@ final class XlsListener extends AbortableHSSFListener {
   private static final short STOP = -1;
   private static final short GO_ON = 0;
   private static final int MOST_FORMATS = 70_000;
+  private static final int LAST_COLUMN = 255;
 
   private final int wanted;
   private final RowSink sink;
@@ -59,18 +59,18 @@ final class XlsListener extends AbortableHSSFListener {
     this.sink = sink;
   }
 
-  /** Carries a refusal through a library that knows no checked exception. */
-  static final class Broken extends RuntimeException {
+  /** Carries what a taker of rows threw through the library, whose own failures mean damage. */
+  static final class TakerFailed extends RuntimeException {
     private static final long serialVersionUID = 1L;
-    private final transient IOException refusal;
+    private final RuntimeException failure;
 
-    Broken(IOException refusal) {
-      super(refusal);
-      this.refusal = refusal;
+    TakerFailed(RuntimeException failure) {
+      super(failure);
+      this.failure = failure;
     }
 
-    IOException cause() {
-      return refusal;
+    RuntimeException failure() {
+      return failure;
     }
   }
 
@@ -111,11 +111,16 @@ final class XlsListener extends AbortableHSSFListener {
       textFormula = Optional.empty();
     } else if (record instanceof MergeCellsRecord blocks) {
       takeMerged(blocks);
-    } else if (record instanceof CellValueRecordInterface value) {
+    } else if (record instanceof CellValueRecordInterface value && column(value) <= LAST_COLUMN) {
       textFormula = Optional.empty();
       startRow(value.getRow());
       takeCell(record, value);
     }
+  }
+
+  /** The library gives the two bytes with a sign. */
+  private static int column(CellValueRecordInterface at) {
+    return at.getColumn() & 0xFFFF;
   }
 
   private void takeMerged(MergeCellsRecord blocks) {
@@ -142,8 +147,16 @@ final class XlsListener extends AbortableHSSFListener {
 
   private void handOn() {
     if (!cells.isEmpty() && !full) {
-      full = !sink.take(new Row(row + 1, cells));
+      full = !taken(new Row(row + 1, cells));
       cells = new ArrayList<>();
+    }
+  }
+
+  private boolean taken(Row next) {
+    try {
+      return sink.take(next);
+    } catch (RuntimeException failure) {
+      throw new TakerFailed(failure);
     }
   }
 
@@ -157,8 +170,8 @@ final class XlsListener extends AbortableHSSFListener {
     } else if (record instanceof BoolErrRecord value) {
       cells.add(
           value.isBoolean()
-              ? new Cell.Truth(at.getColumn(), false, value.getBooleanValue())
-              : new Cell.Fault(at.getColumn(), false, errorCode(value.getErrorValue())));
+              ? new Cell.Truth(column(at), false, value.getBooleanValue())
+              : new Cell.Fault(column(at), false, errorCode(value.getErrorValue())));
     } else if (record instanceof FormulaRecord formula) {
       takeFormula(formula);
     }
@@ -169,7 +182,7 @@ final class XlsListener extends AbortableHSSFListener {
     if (known) {
       addText(at, texts.get().getString(index).getString(), false);
     } else {
-      cells.add(new Cell.Fault(at.getColumn(), false, "#TEXT?"));
+      cells.add(new Cell.Fault(column(at), false, "#TEXT?"));
     }
   }
 
@@ -179,7 +192,7 @@ final class XlsListener extends AbortableHSSFListener {
       return;
     }
     CellType type = formula.getCachedResultTypeEnum();
-    int column = formula.getColumn();
+    int column = column(formula);
     if (type == CellType.BOOLEAN) {
       cells.add(new Cell.Truth(column, true, formula.getCachedBooleanValue()));
     } else if (type == CellType.ERROR) {
@@ -197,7 +210,7 @@ final class XlsListener extends AbortableHSSFListener {
     if (text != null && !text.isEmpty()) {
       boolean cut = text.length() > Cell.LONGEST_TEXT;
       String kept = cut ? text.substring(0, Cell.LONGEST_TEXT) : text;
-      cells.add(new Cell.Text(at.getColumn(), formula, kept, cut));
+      cells.add(new Cell.Text(column(at), formula, kept, cut));
     }
   }
 
@@ -206,8 +219,8 @@ final class XlsListener extends AbortableHSSFListener {
     CellFormat format = format(at.getXFIndex());
     cells.add(
         switch (format.kind()) {
-          case DATE, TIME -> Serial.cell(at.getColumn(), formula, raw, format, from1904);
-          default -> new Cell.Number(at.getColumn(), formula, raw, format);
+          case DATE, TIME -> Serial.cell(column(at), formula, raw, format, from1904);
+          default -> new Cell.Number(column(at), formula, raw, format);
         });
   }
 

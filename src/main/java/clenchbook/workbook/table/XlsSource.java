@@ -56,8 +56,8 @@ final class XlsSource implements TableSource {
       throw encrypted(password, locked);
     } catch (OldExcelFormatException old) {
       throw new UnreadableWorkbook("the file is older than 1997; save it as .xlsx", old);
-    } catch (XlsListener.Broken broken) {
-      throw broken.cause();
+    } catch (XlsListener.TakerFailed failed) {
+      throw failed.failure();
     } catch (IOException | RuntimeException | StackOverflowError broken) {
       throw new DamagedSheet("the sheet breaks off", broken);
     } catch (org.apache.poi.hssf.eventusermodel.HSSFUserException stopped) {
