@@ -37,6 +37,7 @@ final class SmtpLine {
   SmtpLine(SmtpServer server, Optional<SSLSocketFactory> sockets) {
     this.server = server;
     Properties properties = properties(server);
+    properties.put("mail.smtp.socketFactory", new PromptSocketFactory());
     sockets.ifPresent(factory -> properties.put("mail.smtp.ssl.socketFactory", factory));
     this.session = Session.getInstance(properties);
   }

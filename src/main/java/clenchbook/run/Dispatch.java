@@ -85,8 +85,8 @@ final class Dispatch {
    */
   boolean send(List<QueuedMail> mails, Path registerFile, Terminal terminal) {
     DeliveryReport report;
-    try (Register register = Register.open(registerFile)) {
-      MailRegister ledger = new MailRegister(register.unlocked(), UUID.randomUUID().toString());
+    try (Register register = Register.open(registerFile);
+        MailRegister ledger = new MailRegister(register.unlocked(), UUID.randomUUID().toString())) {
       report =
           new SmtpDelivery(server, pace, clock)
               .deliver(mails, ledger, (outcome, done, all) -> tell(outcome, done, all, terminal));

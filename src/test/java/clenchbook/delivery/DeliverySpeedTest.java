@@ -7,8 +7,8 @@ import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.register.MailRegister;
+import clenchbook.register.Register;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -34,13 +34,13 @@ class DeliverySpeedTest {
     LoopbackCertificate certificate = LoopbackCertificate.of("localhost", folder);
     List<QueuedMail> mails = mails();
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE);
-        Connection connection = KilledSender.register(folder.resolve("r.db").toString())) {
+        Register register = Register.open(folder.resolve("r.db"));
+        MailRegister ledger = new MailRegister(register.unlocked(), "speed")) {
       SmtpLine line = new SmtpLine(server(server), Optional.of(certificate.trustingSockets()));
       SmtpDelivery delivery =
           new SmtpDelivery(line, new Pace(Duration.ZERO, List.of()), Clock.systemUTC(), wait -> {});
       long start = System.nanoTime();
-      DeliveryReport report =
-          delivery.deliver(mails, new MailRegister(connection, "speed"), (o, d, a) -> {});
+      DeliveryReport report = delivery.deliver(mails, ledger, (o, d, a) -> {});
       double seconds = (System.nanoTime() - start) / 1e9;
 
       assertEquals(MAILS, report.count(Result.DELIVERED));

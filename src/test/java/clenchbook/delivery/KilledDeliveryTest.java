@@ -1,18 +1,18 @@
 package clenchbook.delivery;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.ChildClassPath;
 import clenchbook.delivery.LoopbackSmtpServer.Act;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.register.MailRegister;
+import clenchbook.register.Register;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -88,10 +88,12 @@ class KilledDeliveryTest {
     }
   }
 
-  private void judge(LoopbackSmtpServer server, Path register, int killed) throws SQLException {
+  private void judge(LoopbackSmtpServer server, Path register, int killed) {
     List<MailRegister.Entry> entries;
-    try (Connection connection = KilledSender.register(register.toString())) {
-      entries = new MailRegister(connection, "judge").entries();
+    assertFalse(Files.exists(Path.of(register + "-wal")), "no side file remains");
+    try (Register opened = Register.open(register);
+        MailRegister judge = new MailRegister(opened.unlocked(), "judge")) {
+      entries = judge.entries();
     }
     assertEquals(OWNERS, entries.size(), "none is forgotten");
     int unsureHere = 0;

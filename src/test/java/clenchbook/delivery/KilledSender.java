@@ -2,11 +2,8 @@ package clenchbook.delivery;
 
 import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.register.MailRegister;
+import clenchbook.register.Register;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -24,12 +21,12 @@ final class KilledSender {
    * @param arguments the server's port, the register's file, the certificate's folder, how many
    *     owners
    */
-  public static void main(String[] arguments) throws SQLException {
+  public static void main(String[] arguments) {
     int port = Integer.parseInt(arguments[0]);
     LoopbackCertificate certificate = LoopbackCertificate.of("localhost", Path.of(arguments[2]));
     SmtpLine line = new SmtpLine(server(port), Optional.of(certificate.trustingSockets()));
-    try (Connection connection = register(arguments[1])) {
-      MailRegister ledger = new MailRegister(connection, UUID.randomUUID().toString());
+    try (Register register = Register.open(Path.of(arguments[1]));
+        MailRegister ledger = new MailRegister(register.unlocked(), UUID.randomUUID().toString())) {
       new SmtpDelivery(line, new Pace(Duration.ZERO, List.of()), Clock.systemUTC(), wait -> {})
           .deliver(
               mails(Integer.parseInt(arguments[3])),
@@ -48,15 +45,6 @@ final class KilledSender {
             new SmtpCredential("localhost", LoopbackSmtpServer.USER, LoopbackSmtpServer.PASSWORD)),
         Protection.CHECKED,
         Duration.ofSeconds(20));
-  }
-
-  static Connection register(String file) throws SQLException {
-    Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
-    try (Statement settings = connection.createStatement()) {
-      settings.execute("PRAGMA journal_mode = WAL");
-      settings.execute("PRAGMA synchronous = FULL");
-    }
-    return connection;
   }
 
   static List<QueuedMail> mails(int owners) {
