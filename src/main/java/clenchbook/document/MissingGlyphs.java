@@ -7,7 +7,9 @@ import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Finds the characters that no font of the program can print, so that none is dropped unsaid. */
 public final class MissingGlyphs {
@@ -17,6 +19,9 @@ public final class MissingGlyphs {
   private static final class Faces {
     static final List<Font> ALL = load();
   }
+
+  /** A book uses few letters: each is asked for once. */
+  private static final Map<Integer, Boolean> KNOWN = new ConcurrentHashMap<>();
 
   private MissingGlyphs() {}
 
@@ -80,11 +85,13 @@ public final class MissingGlyphs {
   }
 
   private static boolean isPrintable(int character) {
-    if (character == '\n') {
-      return true;
-    }
-    return !Character.isISOControl(character)
-        && Faces.ALL.stream().allMatch(face -> face.canDisplay(character));
+    return KNOWN.computeIfAbsent(character, MissingGlyphs::ask);
+  }
+
+  private static boolean ask(int character) {
+    boolean control = Character.isISOControl(character) && character != '\n';
+    return !control
+        && (character == '\n' || Faces.ALL.stream().allMatch(face -> face.canDisplay(character)));
   }
 
   private static List<Font> load() {

@@ -8,11 +8,12 @@ import clenchbook.report.StatementDocument;
 import java.io.ByteArrayOutputStream;
 import java.util.HashMap;
 import java.util.Map;
+import net.sf.jasperreports.engine.DefaultJasperReportsContext;
 import net.sf.jasperreports.engine.JRException;
 import net.sf.jasperreports.engine.JasperFillManager;
 import net.sf.jasperreports.engine.JasperPrint;
 import net.sf.jasperreports.engine.JasperReport;
-import net.sf.jasperreports.engine.SimpleJasperReportsContext;
+import net.sf.jasperreports.engine.JasperReportsContext;
 import net.sf.jasperreports.engine.design.JasperDesign;
 import net.sf.jasperreports.export.SimpleExporterInput;
 import net.sf.jasperreports.export.SimpleOutputStreamExporterOutput;
@@ -29,7 +30,7 @@ public final class PdfDocuments {
   private static final String REPORT_LEGEND = "m measured · s standard · d default";
 
   private final PrintSettings settings;
-  private final SimpleJasperReportsContext context;
+  private final JasperReportsContext context;
   private final Templates templates;
 
   /**
@@ -40,7 +41,7 @@ public final class PdfDocuments {
   public PdfDocuments(PrintSettings settings) {
     Typefaces.prepare();
     this.settings = settings;
-    this.context = new SimpleJasperReportsContext();
+    this.context = DefaultJasperReportsContext.getInstance();
     this.templates = new Templates(context, settings.ownTemplates());
   }
 
