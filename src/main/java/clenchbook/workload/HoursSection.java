@@ -63,8 +63,11 @@ final class HoursSection {
   private List<KeyFigure> keyFigures() {
     Load load = work.load();
     List<KeyFigure> figures = new ArrayList<>();
-    figures.add(hours("Hours in all, year to date", load.minutes(HoursMeasure.IN_ALL)));
-    figures.add(projected());
+    Minutes inAll = load.minutes(HoursMeasure.IN_ALL);
+    figures.add(hours("Hours in all, " + work.soFar(), inAll));
+    if (!work.whole()) {
+      figures.add(projected());
+    }
     figures.add(count("Horse-visits", load.horses()));
     figures.add(
         new KeyFigure(
@@ -134,19 +137,21 @@ final class HoursSection {
   }
 
   private String courseInWords() {
+    String toDate = Digits.fixed(work.projection().toDate(), 2);
     String projected =
-        "Hours in all: "
-            + Digits.fixed(work.projection().toDate(), 2)
-            + " to date, "
-            + Digits.fixed(work.projection().hours(), 2)
-            + " projected for the year ("
-            + work.projection().basis()
-            + ").";
+        work.whole()
+            ? "Hours in all: " + toDate + "."
+            : "Hours in all: "
+                + toDate
+                + " to date, "
+                + Digits.fixed(work.projection().hours(), 2)
+                + " projected for the year ("
+                + work.projection().basis()
+                + ").";
     return work.lastYear() > 0
         ? projected
             + " Last year: "
-            + Digits.fixed(work.lastYearToDate(), 2)
-            + " to the same day, "
+            + (work.whole() ? "" : Digits.fixed(work.lastYearToDate(), 2) + " to the same day, ")
             + Digits.fixed(work.lastYear(), 2)
             + " in all"
             + work.bookBegins().map(day -> " (the book begins " + Dates.day(day) + ")").orElse("")

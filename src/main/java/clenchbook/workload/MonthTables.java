@@ -52,7 +52,7 @@ final class MonthTables {
     LocalDate start = work.year().from();
     // The first month is whole, so a year that starts within it is not the sum of the rows.
     boolean sum = start.getDayOfMonth() == 1;
-    String toDate = sum ? "Year to date" : "From " + Dates.day(start);
+    String toDate = sum ? (work.whole() ? "The year" : "Year to date") : "From " + Dates.day(start);
     rows.add(new Row(cells.apply(toDate, work.year()), sum));
     return rows;
   }

@@ -104,6 +104,16 @@ record WorkYear(
     return days.between(year.from(), year.to());
   }
 
+  /** Whether the day that counts is the year's last. */
+  boolean whole() {
+    return !year.to().isBefore(projection.end());
+  }
+
+  /** The year or its part, in words. */
+  String soFar() {
+    return whole() ? "the year" : "year to date";
+  }
+
   /** The work of a part of the year. */
   Load load(Period period) {
     return days.load(period.from(), period.to());

@@ -90,7 +90,8 @@ final class YearPictures {
     }
     return new Block.Picture(
         "The hours added up, against last year and your limit",
-        "Hours in all to date and projected" + (work.lastYear() > 0 ? ", with last year's." : "."),
+        (work.whole() ? "Hours in all" : "Hours in all to date and projected")
+            + (work.lastYear() > 0 ? ", with last year's." : "."),
         new Chart.Lines(
             "weeks since the year began",
             "hours",
