@@ -104,7 +104,7 @@ public final class OutputFolder {
     SortedMap<String, String> hashes = new TreeMap<>();
     for (Map.Entry<String, OutputFile> file : files.entrySet()) {
       Path path = beside.resolve(file.getKey());
-      OwnerOnly.makeFolders(path.getParent());
+      OwnerOnly.makeFolders(parentOf(path));
       MessageDigest digest = sha256();
       try (OutputStream out =
           new DigestOutputStream(new BufferedOutputStream(OwnerOnly.open(path)), digest)) {
@@ -126,7 +126,7 @@ public final class OutputFolder {
               && file.getValue().contains(hashOf(path));
       if (ours) {
         Files.delete(path);
-        emptied.add(path.getParent());
+        emptied.add(parentOf(path));
       }
     }
     for (Path parent : emptied) {
@@ -142,7 +142,7 @@ public final class OutputFolder {
       } catch (DirectoryNotEmptyException | NoSuchFileException e) {
         return;
       }
-      at = at.getParent();
+      at = parentOf(at);
     }
   }
 
@@ -155,7 +155,7 @@ public final class OutputFolder {
 
   private void move(String path) throws IOException {
     Path target = folder.resolve(path);
-    OwnerOnly.makeFolders(target.getParent());
+    OwnerOnly.makeFolders(parentOf(target));
     if (!isInside(target)) {
       throw new IOException(path + ": a link leads out of the folder of the reports");
     }
@@ -166,9 +166,18 @@ public final class OutputFolder {
         StandardCopyOption.ATOMIC_MOVE);
   }
 
+  /** Every file of a run lies in a folder. */
+  private static Path parentOf(Path path) {
+    Path parent = path.getParent();
+    if (parent == null) {
+      throw new IllegalArgumentException("not in a folder: " + path);
+    }
+    return parent;
+  }
+
   /** No link on the way may lead elsewhere. */
   private boolean isInside(Path path) throws IOException {
-    Path parent = path.getParent();
+    Path parent = parentOf(path);
     return Files.isDirectory(parent)
         && parent.toRealPath().startsWith(folder.toRealPath())
         && !Files.isSymbolicLink(path);

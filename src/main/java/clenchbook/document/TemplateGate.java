@@ -170,7 +170,7 @@ final class TemplateGate {
     try {
       walk(factory.createXMLStreamReader(new ByteArrayInputStream(template)));
     } catch (XMLStreamException e) {
-      throw new IOException("not well-formed: " + firstLine(e.getMessage()), e);
+      throw new IOException("not well-formed: " + firstLine(String.valueOf(e.getMessage())), e);
     }
   }
 

@@ -142,7 +142,8 @@ final class DateText {
   }
 
   private static boolean isWeekday(String word) {
-    return WEEKDAYS.contains(word) || word.length() > 2 && WEEKDAYS.contains(word.substring(0, 3));
+    return WEEKDAYS.contains(word)
+        || (word.length() > 2 && WEEKDAYS.contains(word.substring(0, 3)));
   }
 
   /** The month of a name; a weekday before the day ("Tue", "Dienstag") is no month. */
@@ -183,7 +184,7 @@ final class DateText {
     }
     boolean yearFirst =
         numbers.get(0).length() > 2
-            || numbers.get(1).length() <= 2 && order.equals(Optional.of(Order.YMD));
+            || (numbers.get(1).length() <= 2 && order.equals(Optional.of(Order.YMD)));
     String year = numbers.get(yearFirst ? 0 : 1);
     String day = numbers.get(yearFirst ? 1 : 0);
     return of(day(year(year), month, Integer.parseInt(day)));

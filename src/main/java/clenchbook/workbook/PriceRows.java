@@ -152,7 +152,7 @@ final class PriceRows {
     if (rate.isEmpty() && !untaxed && !row.has("Rate %")) {
       row.warn(ProblemKind.NUMBER_UNREADABLE, "Rate %", "Rate % is missing", "a rate such as 20");
     }
-    if (!named(row, "Code", code) || rate.isEmpty() && !untaxed) {
+    if (!named(row, "Code", code) || (rate.isEmpty() && !untaxed)) {
       return Optional.empty();
     }
     BigDecimal percent = rate.orElse(BigDecimal.ZERO);

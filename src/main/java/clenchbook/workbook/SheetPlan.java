@@ -69,7 +69,7 @@ final class SheetPlan {
         ofKind.stream().filter(l -> recognizer.kindByName(l.name()).isPresent()).findFirst();
     SheetLayout counts = named.orElse(ofKind.get(0));
     for (SheetLayout other : ofKind) {
-      if (other != counts) {
+      if (!other.equals(counts)) {
         ProblemKind kind =
             named.isPresent() ? ProblemKind.SHEET_IGNORED : ProblemKind.SHEET_AMBIGUOUS;
         String problem =

@@ -59,7 +59,7 @@ public record CellFormat(String code, Kind kind) {
   /** The format of a built-in number; the general one for a number that has none. */
   static CellFormat builtIn(int number) {
     if (number >= 27 && number <= 58 && (number <= 36 || number >= 50)) {
-      boolean time = number >= 32 && number <= 35 || number == 55 || number == 56;
+      boolean time = (number >= 32 && number <= 35) || number == 55 || number == 56;
       return of(time ? "h:mm" : "yyyy/m/d");
     }
     String code = BUILT_IN.get(number);
@@ -101,7 +101,7 @@ public record CellFormat(String code, Kind kind) {
       boolean other = "tegbn".indexOf(c) >= 0 || !Character.isLetter(c) || c > 0x2E80;
       boolean fraction =
           c == '0' && i > 0 && (marks.charAt(i - 1) == '.' || marks.charAt(i - 1) == '0');
-      if (!unit && !other || c == '0' && !fraction) {
+      if ((!unit && !other) || (c == '0' && !fraction)) {
         return false;
       }
       some |= unit;

@@ -100,7 +100,7 @@ final class CsvSource implements TableSource {
       for (CSVRecord line : parser) {
         int number = Math.toIntExact(parser.getRecordNumber()) + text.linesAbove();
         List<Cell> cells = cells(line);
-        if (number > MOST_ROWS || !cells.isEmpty() && !sink.take(new Row(number, cells))) {
+        if (number > MOST_ROWS || (!cells.isEmpty() && !sink.take(new Row(number, cells)))) {
           break;
         }
       }

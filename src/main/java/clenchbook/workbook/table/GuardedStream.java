@@ -71,7 +71,7 @@ final class GuardedStream extends InputStream {
   private void watchRun(byte[] bytes, int from, int length) throws IOException {
     for (int i = from + length - 1; i >= from; i--) {
       if (bytes[i] == '<') {
-        run = from + length - 1 - i;
+        run = (long) from + length - 1 - i;
         return;
       }
     }
