@@ -25,10 +25,23 @@ final class PeopleRows {
             row.yesNo("Tax exempt").orElse(false),
             row.text("Tax number"),
             row.name("Country"),
-            row.name("Language"),
+            language(row),
             row.percent("Discount %"),
             row.signedListMoney("Opening balance"));
     return PriceRows.named(row, "Owner", owner.name()) ? Optional.of(owner) : Optional.empty();
+  }
+
+  /** The language's code; a language nobody knows counts as blank, and so as the book's. */
+  private static String language(RowCells row) {
+    Optional<String> code = SettingReading.language(row.name("Language"));
+    if (code.isEmpty() && row.has("Language")) {
+      row.warn(
+          ProblemKind.CHOICE_UNKNOWN,
+          "Language",
+          "not a language that is known; the book's is used",
+          "a language of two letters such as en, or its English name");
+    }
+    return code.orElse("");
   }
 
   /** The horse, or one sharer's part of it; empty when its name is missing. */

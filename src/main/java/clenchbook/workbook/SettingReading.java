@@ -217,7 +217,8 @@ final class SettingReading {
     return new Locale("", code).getDisplayCountry(Locale.ENGLISH);
   }
 
-  private static Optional<String> language(String text) {
+  /** The code of a language given by its code, or by its English or own name. */
+  static Optional<String> language(String text) {
     String bare = Wording.bare(text);
     String[] codes = Locale.getISOLanguages();
     String code = text.matches("[A-Za-z]{2}[-_][A-Za-z]{2}") ? text.substring(0, 2) : text;

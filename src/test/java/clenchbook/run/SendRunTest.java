@@ -67,7 +67,7 @@ class SendRunTest {
         "Owners",
         "Owner,Email,Language,Address",
         "Anna Alder,anna@stable.example,en,1 Mill Lane",
-        "Jörg Öhler,joerg@stable.example,de,Hauptstraße 2",
+        "Jörg Öhler,joerg@stable.example,German,Hauptstraße 2",
         "Paper Pete,,en,\"3 Quiet Row, Upton\"",
         "Typo Tess,tess@stable,en,4 High St");
     visits("");
