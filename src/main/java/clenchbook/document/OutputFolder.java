@@ -19,7 +19,6 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -182,10 +181,6 @@ public final class OutputFolder {
     return Files.isDirectory(parent)
         && parent.toRealPath().startsWith(folder.toRealPath())
         && !Files.isSymbolicLink(path);
-  }
-
-  private static Path parentOf(Path inFolder) {
-    return Objects.requireNonNull(inFolder.getParent(), "every file lies in a folder");
   }
 
   private static String hashOf(Path path) throws IOException {
