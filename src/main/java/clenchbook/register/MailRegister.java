@@ -99,11 +99,16 @@ public final class MailRegister implements MailLedger, AutoCloseable {
     try (Statement statement = connection.createStatement()) {
       statement.execute("PRAGMA journal_mode = " + mode);
     } catch (SQLException fault) {
-      if (!(fault instanceof SQLiteException busy)
-          || busy.getResultCode() != SQLiteErrorCode.SQLITE_BUSY) {
+      if (!isBusy(fault)) {
         throw new RegisterFault("the register cannot be written", fault);
       }
     }
+  }
+
+  /** The low byte tells the kind; the rest says more about it. */
+  private static boolean isBusy(SQLException fault) {
+    return fault instanceof SQLiteException known
+        && (known.getResultCode().code & 0xff) == SQLiteErrorCode.SQLITE_BUSY.code;
   }
 
   @Override

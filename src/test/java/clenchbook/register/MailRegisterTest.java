@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.delivery.MailId;
 import clenchbook.delivery.MailState;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -110,6 +111,20 @@ class MailRegisterTest {
 
     assertEquals(Optional.of(MailState.INTENDED), register.find(ben));
     assertFalse(register.entries().isEmpty());
+  }
+
+  @Test
+  void a_second_run_beside_it_works_on_and_one_file_remains() throws SQLException {
+    try (Connection second = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("r.db"));
+        MailRegister other = new MailRegister(second, "run 2")) {
+      other.intend(ROSA, false);
+      register.close();
+      assertEquals(Optional.of(MailState.INTENDED), register.find(ROSA));
+    }
+    register.close();
+
+    assertFalse(Files.exists(folder.resolve("r.db-wal")));
+    assertFalse(Files.exists(folder.resolve("r.db-shm")));
   }
 
   private void bring(MailState state) {
