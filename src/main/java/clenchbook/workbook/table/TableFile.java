@@ -6,7 +6,6 @@ import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.zip.ZipException;
 
 /** Opens a workbook of any accepted format, known by its content, not by its name. */
 public final class TableFile {
@@ -65,7 +64,9 @@ public final class TableFile {
     Parts parts;
     try {
       parts = new ZipParts(file);
-    } catch (ZipException | IllegalArgumentException damaged) {
+    } catch (UnreadableWorkbook refusal) {
+      throw refusal;
+    } catch (IOException | IllegalArgumentException damaged) {
       throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
     }
     return parts.has(OdsSource.CONTENT) ? new OdsSource(parts) : new XlsxSource(parts);
