@@ -148,7 +148,7 @@ public final class LoopbackSmtpServer implements AutoCloseable {
   }
 
   private void serve(Socket socket) {
-    try (Socket closing = socket) {
+    try (socket) {
       socket.setTcpNoDelay(true);
       new Conversation(tlsFromFirstByte ? secured(socket) : socket).hold();
     } catch (IOException lineGone) {

@@ -111,9 +111,11 @@ final class Browser implements AutoCloseable {
   }
 
   @Override
-  public void close() throws IOException, InterruptedException {
+  public void close() throws IOException {
     try {
       call(HttpRequest.newBuilder(URI.create(address)).DELETE());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     } finally {
       driver.destroy();
     }
