@@ -158,6 +158,7 @@ final class ReportDesign {
     group("tall").setMinHeightToStartNewPage(PICTURE_HEIGHT + 90);
     JRDesignGroup section = group("section");
     section.setMinHeightToStartNewPage(90);
+    section.setMinDetailsToStartFromTop(1);
     BandSketch first = new BandSketch(design, 34).when("isHeading1");
     first.text("$F{heading1}", Look.display(14).inBold(), 0, 10, width, 20);
     header(section, first.band());
@@ -167,6 +168,7 @@ final class ReportDesign {
 
     JRDesignGroup table = group("table");
     table.setReprintHeaderOnEachPage(true);
+    table.setMinDetailsToStartFromTop(1);
     table.setMinHeightToStartNewPage(LEAST_TABLE);
     BandSketch caption = new BandSketch(design, 22).when("captioned");
     caption.text("$F{caption}", Look.text(8.5f, Palette.INK).inBold(), 0, 8, width, 12);

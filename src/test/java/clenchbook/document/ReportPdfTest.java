@@ -64,6 +64,37 @@ class ReportPdfTest {
   }
 
   @Test
+  void a_heading_and_a_tables_head_never_part_from_its_first_row() throws IOException {
+    Block table =
+        new Block.Table(
+            "Caption",
+            List.of(Block.Column.words("Horse", 1)),
+            List.of(Block.Row.of("first"), Block.Row.of("second")));
+    for (int lines = 26; lines < 46; lines++) {
+      List<Block> blocks =
+          new ArrayList<>(Collections.nCopies(lines, new Block.Paragraph("words")));
+      blocks.add(new Block.Heading(1, "Chapter"));
+      blocks.add(table);
+      blocks.add(table);
+      try (PDDocument document = Loader.loadPDF(print(of(blocks)))) {
+        for (int page = 1; page <= document.getNumberOfPages(); page++) {
+          var reader = new org.apache.pdfbox.text.PDFTextStripper();
+          reader.setStartPage(page);
+          reader.setEndPage(page);
+          String text = reader.getText(document);
+          assertTrue(!text.contains("Chapter") || text.contains("first"), lines + ": " + text);
+          String afterLastHead = text.substring(text.lastIndexOf("Horse") + 1);
+          assertTrue(
+              !text.contains("Horse")
+                  || afterLastHead.contains("first")
+                  || afterLastHead.contains("second"),
+              lines + ": " + text);
+        }
+      }
+    }
+  }
+
+  @Test
   void a_wide_table_lays_the_sheet_across() throws IOException {
     List<Block.Column> columns = new ArrayList<>();
     List<String> cells = new ArrayList<>();
