@@ -3,6 +3,10 @@ package clenchbook.cli;
 import clenchbook.register.RegisterFault;
 import clenchbook.run.RunFault;
 import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.format.DateTimeParseException;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -58,9 +62,20 @@ public final class Clenchbook implements Runnable {
 
   static CommandLine commandLine() {
     return new CommandLine(new Clenchbook())
+        .registerConverter(YearMonth.class, text -> parsed(text, YearMonth::parse, "2026-10"))
+        .registerConverter(LocalDate.class, text -> parsed(text, LocalDate::parse, "2026-10-31"))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Clenchbook::wrongUsage)
         .setExecutionExceptionHandler(Clenchbook::couldNotRun);
+  }
+
+  private static <T> T parsed(String text, Function<String, T> parse, String example) {
+    try {
+      return parse.apply(text);
+    } catch (DateTimeParseException e) {
+      throw new CommandLine.TypeConversionException(
+          "'" + text + "' can't be read; expected such as " + example);
+    }
   }
 
   private static int wrongUsage(CommandLine.ParameterException fault, String[] arguments) {
