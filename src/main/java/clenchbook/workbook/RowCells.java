@@ -11,7 +11,6 @@ import clenchbook.workbook.table.CellFormat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +37,7 @@ final class RowCells {
   RowCells(
       SourceRow source, Map<String, Cell> cells, ReadingRules rules, Consumer<Problem> problems) {
     this.source = source;
-    this.cells = new LinkedHashMap<>(cells);
+    this.cells = cells;
     this.rules = rules;
     this.problems = problems;
   }
@@ -230,7 +229,8 @@ final class RowCells {
   private static String withoutUnit(String text) {
     return text.strip()
         .replaceFirst(
-            "(?i)\\s*(weeks?|wks?|days?|pcs?|pieces?|mm|deg|°|dba?|m/s2|m/s²|s|sec)\\.?$", "");
+            "(?i)\\s*(weeks?|wks?|days?|pcs?|pieces?|shoes?|nails?|mm|deg|°|dba?|m/s2|m/s²|s|sec)\\.?$",
+            "");
   }
 
   /** A distance; its unit may stand behind it. */

@@ -54,13 +54,25 @@ final class SheetRecognizer {
 
   /**
    * The ways in which a sheet may be read, the likeliest alone: several only where they can't be
-   * told apart, none for an extra sheet.
+   * told apart, none for an extra sheet. A name counts for more than headings, unless the sheet has
+   * a heading that its name rules out: a sheet called Work with dates and horses is a log.
    */
   List<Candidate> candidates(SheetHead head) {
     Optional<SheetKind> byName = kindByName(head.name());
-    if (byName.isPresent()) {
-      return layout(head, byName.get()).map(found -> new Candidate(found, true)).stream().toList();
+    Optional<SheetLayout> named = byName.flatMap(kind -> layout(head, kind));
+    boolean sure =
+        own.kindOf(head.name()).isPresent()
+            || named.filter(found -> !refused(found.kind(), found, head)).isPresent();
+    if (byName.isPresent() && (sure || named.isEmpty())) {
+      return named.map(found -> new Candidate(found, true)).stream().toList();
     }
+    List<Candidate> byHeadings = byHeadings(head);
+    return byHeadings.isEmpty()
+        ? named.map(found -> new Candidate(found, true)).stream().toList()
+        : byHeadings;
+  }
+
+  private List<Candidate> byHeadings(SheetHead head) {
     List<SheetKind> called = vocabulary.sheetsCalled(head.name());
     List<Candidate> all = new ArrayList<>();
     for (SheetKind kind : SheetKind.values()) {
@@ -146,7 +158,19 @@ final class SheetRecognizer {
     }
     String written = text.text();
     Optional<String> mine = own.meaning(sheet, words.title(), written);
-    return mine.isPresent() ? mine.flatMap(words::heading) : words.headingOfBare(bare(written));
+    return mine.isPresent()
+        ? mine.flatMap(words::heading)
+        : words.headingOfBare(bare(written)).or(() -> withoutBrackets(words, written));
+  }
+
+  /**
+   * What stands in brackets behind a heading, such as a currency, says nothing about its meaning.
+   */
+  private Optional<String> withoutBrackets(Vocabulary.SheetWords words, String written) {
+    int open = written.indexOf('(');
+    return open > 0 && written.strip().endsWith(")")
+        ? words.headingOfBare(bare(written.substring(0, open)))
+        : Optional.empty();
   }
 
   /** Says what is odd about the headings of a sheet that is read. */

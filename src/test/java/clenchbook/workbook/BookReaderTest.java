@@ -470,4 +470,42 @@ class BookReaderTest {
             + "warning SETTING_UNKNOWN Settings!A2\n",
         told(result));
   }
+
+  @Test
+  void a_log_called_work_is_a_log_and_a_price_list_beside_it_a_price_list() {
+    ReadResult result =
+        new SmallBook()
+            .sheet("Work", "Date|Horse|Work|Owner|Shoes|Charge (GBP)")
+            .row("Work", DAY, "Bramble", "Trim", "Ann", "0 shoes", 45)
+            .sheet("Price list", "Work|Price (incl. everything)")
+            .row("Price list", "Trim", 45)
+            .read(folder);
+    assertEquals("", told(result));
+    assertEquals(some("45"), result.book().visits().get(0).charge());
+    assertEquals(1, result.book().work().size());
+  }
+
+  @Test
+  void a_sheet_that_may_be_two_things_is_not_read_and_is_named() {
+    ReadResult result =
+        SmallBook.visits("Date|Horse|Work|Owner")
+            .sheet("Stuff", "Item|Cost|Kind")
+            .row("Stuff", "Forge", 900, "tool")
+            .read(folder);
+    assertEquals("note SHEET_AMBIGUOUS Stuff\n", told(result));
+    assertTrue(result.problems().get(0).problem().contains("Materials or Assets"));
+  }
+
+  @Test
+  void an_owner_of_many_sheets_is_read_from_the_sheet_that_bears_the_name() {
+    ReadResult result =
+        SmallBook.visits("Date|Horse|Work|Owner")
+            .sheet("Old clients", "Client|Address")
+            .row("Old clients", "Bob", "somewhere")
+            .sheet("OWNERS ", "Owner|Address")
+            .row("OWNERS ", "Ann", "here")
+            .read(folder);
+    assertEquals("note SHEET_IGNORED Old clients\n", told(result));
+    assertEquals("Ann", result.book().owners().get(0).name());
+  }
 }
