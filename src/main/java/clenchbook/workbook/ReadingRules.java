@@ -1,9 +1,13 @@
 package clenchbook.workbook;
 
+import clenchbook.book.Counted;
+import clenchbook.workbook.table.Cell;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** How texts of one book are read: its decimal mark, its order of dates, its currency. */
 final class ReadingRules {
@@ -15,6 +19,8 @@ final class ReadingRules {
   private final Optional<DateText.Order> dateOrder;
   private final boolean from1904;
   private final Map<String, String> kept = new HashMap<>();
+  private final Map<String, List<Counted>> keptParts = new HashMap<>();
+  private final Map<String, SizeCell.Reading> keptSizes = new HashMap<>();
 
   ReadingRules(
       Locale locale,
@@ -52,5 +58,36 @@ final class ReadingRules {
   String once(String text) {
     String first = kept.size() < MOST_KEPT ? kept.putIfAbsent(text, text) : kept.get(text);
     return first == null ? text : first;
+  }
+
+  /** The parts of a list, read once for equal texts. */
+  List<Counted> parts(String what, String text, Function<String, List<Counted>> reader) {
+    if (text.isEmpty()) {
+      return List.of();
+    }
+    String key = what + '\n' + text;
+    List<Counted> known = keptParts.get(key);
+    if (known == null) {
+      known = List.copyOf(reader.apply(text));
+      if (keptParts.size() < MOST_KEPT) {
+        keptParts.put(key, known);
+      }
+    }
+    return known;
+  }
+
+  /** A size, read once for equal texts. */
+  SizeCell.Reading size(Cell cell) {
+    if (!(cell instanceof Cell.Text text)) {
+      return SizeCell.read(cell, from1904);
+    }
+    SizeCell.Reading known = keptSizes.get(text.text());
+    if (known == null) {
+      known = SizeCell.read(cell, from1904);
+      if (keptSizes.size() < MOST_KEPT) {
+        keptSizes.put(text.text(), known);
+      }
+    }
+    return known;
   }
 }

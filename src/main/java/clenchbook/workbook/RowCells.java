@@ -10,7 +10,6 @@ import clenchbook.workbook.table.Cell;
 import clenchbook.workbook.table.CellFormat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -111,6 +110,7 @@ final class RowCells {
   private static boolean isErrorText(Cell cell) {
     return cell instanceof Cell.Text text
         && text.text().length() < 12
+        && (text.text().indexOf('#') >= 0 || text.text().indexOf("Err") >= 0)
         && text.text()
             .strip()
             .matches("#(REF|N/A|VALUE|DIV/0|NAME|NUM|NULL|SPILL|CALC)[!?]?|Err:\\d{3}");
@@ -402,7 +402,7 @@ final class RowCells {
 
   /** A text of one line, trimmed; empty when blank or not sound. */
   String text(String heading) {
-    return text(heading, Severity.WARNING).replaceAll("\\s*\\R\\s*", " ");
+    return oneLine(text(heading, Severity.WARNING));
   }
 
   /** A name that many rows share. */
@@ -412,12 +412,12 @@ final class RowCells {
 
   /** The name of who pays: one that can't be read leaves nobody to bill. */
   String payer(String heading) {
-    return rules.once(text(heading, Severity.HELD).replaceAll("\\s*\\R\\s*", " "));
+    return rules.once(oneLine(text(heading, Severity.HELD)));
   }
 
   /** A text that may have several lines. */
   String lines(String heading) {
-    return text(heading, Severity.WARNING).replaceAll("\\R", "\n");
+    return linesOf(text(heading, Severity.WARNING));
   }
 
   private String text(String heading, Severity severity) {
@@ -430,6 +430,19 @@ final class RowCells {
       warn(ProblemKind.TEXT_CUT, heading, problem, "a text that a cell can hold");
     }
     return trimmed(found.get().shown());
+  }
+
+  private static String oneLine(String text) {
+    return hasBreak(text) ? text.replaceAll("\\s*\\R\\s*", " ") : text;
+  }
+
+  private static String linesOf(String text) {
+    return hasBreak(text) ? text.replaceAll("\\R", "\n") : text;
+  }
+
+  /** Most texts have one line, and need no search for breaks. */
+  private static boolean hasBreak(String text) {
+    return text.chars().anyMatch(c -> c < ' ' || c == 0x85 || c == 0x2028 || c == 0x2029);
   }
 
   static String trimmed(String text) {
@@ -481,7 +494,7 @@ final class RowCells {
     if (found.isEmpty()) {
       return "";
     }
-    SizeCell.Reading reading = SizeCell.read(found.get(), rules.from1904());
+    SizeCell.Reading reading = rules.size(found.get());
     if (reading.changed()) {
       saySizeChanged(heading, found.get(), reading);
     }
@@ -502,22 +515,16 @@ final class RowCells {
 
   /** Sizes with their counts. */
   List<Counted> sizes(String heading) {
-    return once(PartsText.sizes(size(heading)));
+    return rules.parts("size", size(heading), PartsText::sizes);
   }
 
   /** Shoes with their counts. */
   List<Counted> shoes(String heading) {
-    return once(PartsText.shoes(text(heading)));
+    return rules.parts("shoe", text(heading), PartsText::shoes);
   }
 
   /** Extras with their counts. */
   List<Counted> extras(String heading) {
-    return once(PartsText.extras(text(heading, Severity.WARNING)));
-  }
-
-  private List<Counted> once(List<Counted> parts) {
-    List<Counted> same = new ArrayList<>(parts.size());
-    parts.forEach(part -> same.add(new Counted(rules.once(part.name()), part.count())));
-    return List.copyOf(same);
+    return rules.parts("extra", text(heading, Severity.WARNING), PartsText::extras);
   }
 }
