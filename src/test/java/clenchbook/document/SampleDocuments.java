@@ -141,7 +141,7 @@ final class SampleDocuments {
     return new HowToPay(
         Optional.of("By bank transfer, or by card at the truck."),
         Optional.of("DE75512108001245126199"),
-        Optional.of("SOGEDEFFXXX"),
+        Optional.of("ZZBKDEFFXXX"),
         Optional.of("https://pay.larkhill.example"));
   }
 
