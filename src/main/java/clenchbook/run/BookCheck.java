@@ -56,6 +56,7 @@ public final class BookCheck {
    * Runs it.
    *
    * @return 1 when rows are held back, else 0
+   * @throws RunFault when the book can't be read or holds no visits
    */
   public int run() {
     OpenBook open = OpenBook.read(book, machine, terminal);
@@ -65,6 +66,7 @@ public final class BookCheck {
     List<Problem> sorted = BookFigures.sorted(open.book(), problems);
     ProblemLines.of(sorted, assumed(open.book().settings())).forEach(terminal::say);
     marked.ifPresent(copy -> write(copy, sorted));
+    open.withVisits();
     return sorted.stream().anyMatch(problem -> problem.severity() == Severity.HELD) ? 1 : 0;
   }
 

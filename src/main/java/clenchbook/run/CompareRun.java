@@ -60,7 +60,7 @@ public final class CompareRun {
    * @throws RunFault when it could not be done
    */
   public int run() {
-    OpenBook open = OpenBook.read(book, machine, terminal);
+    OpenBook open = OpenBook.read(book, machine, terminal).withVisits();
     LocalDate last = to.orElseGet(() -> lastMonth(open).atEndOfMonth());
     LocalDate first = from.orElseGet(() -> YearMonth.from(last).minusMonths(11).atDay(1));
     if (first.isAfter(last)) {

@@ -56,7 +56,7 @@ public final class MonthEndRun {
    */
   public int run() {
     Path registerFile = Places.register(request.book(), request.register());
-    OpenBook open = OpenBook.read(request.book(), machine, terminal);
+    OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
     open.warnOfLaterDates(machine.today(), terminal);
     try (Register register = Register.open(registerFile)) {
       MonthFindings month = decide(open, register.documents());

@@ -1,10 +1,12 @@
 package clenchbook.run;
 
 import clenchbook.book.Book;
+import clenchbook.book.SheetKind;
 import clenchbook.job.Job;
 import clenchbook.job.JobResolver;
 import clenchbook.job.Jobs;
 import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.workbook.BookReader;
 import clenchbook.workbook.ReadOptions;
@@ -64,6 +66,29 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
     } catch (IOException e) {
       throw new RunFault(file.getFileName() + " can't be read: " + e.getMessage(), e);
     }
+  }
+
+  /**
+   * Refuses a book without visits: there is nothing to work on.
+   *
+   * @return this book
+   * @throws RunFault when no sheet of visits was found
+   */
+  public OpenBook withVisits() {
+    if (book().present().contains(SheetKind.VISITS)) {
+      return this;
+    }
+    String why =
+        problems.stream()
+            .filter(
+                problem ->
+                    problem.kind() == ProblemKind.SHEET_MISSING
+                        || problem.kind() == ProblemKind.HEADING_MISSING)
+            .map(problem -> ": " + problem.problem())
+            .findFirst()
+            .orElse("");
+    throw new RunFault(
+        file.getFileName() + " holds no sheet of visits (Date, Horse, Work and Owner)" + why);
   }
 
   /** The folder that the book lies in. */

@@ -60,7 +60,7 @@ public final class SendRun {
    */
   public int run() {
     try {
-      OpenBook open = OpenBook.read(request.book(), machine, terminal);
+      OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
       open.warnOfLaterDates(machine.today(), terminal);
       Optional<MailAddress> from = from(open.book().settings());
       Optional<Dispatch> dispatch =

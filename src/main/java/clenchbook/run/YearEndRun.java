@@ -60,7 +60,7 @@ public final class YearEndRun {
       List<BilledDocument> register =
           Register.read(Places.register(request.book(), request.register()));
       RateTables rates = rates();
-      OpenBook open = OpenBook.read(request.book(), machine, terminal);
+      OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
       open.warnOfLaterDates(machine.today(), terminal);
       terminal.progress("working out " + name());
       YearEndFindings year = YearEnd.of(input(open, register, rates));

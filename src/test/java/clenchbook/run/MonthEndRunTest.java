@@ -173,6 +173,16 @@ class MonthEndRunTest {
   }
 
   @Test
+  void a_book_without_visits_could_not_run_and_says_so_in_one_line() throws IOException {
+    SmallFolderBook book = book();
+    Files.delete(book.path().resolve("Visits.csv"));
+    RunFault fault = assertThrows(RunFault.class, () -> book.monthEnd("2026-10"));
+    assertTrue(fault.getMessage().contains("no sheet of visits"), fault.getMessage());
+    assertEquals(1, fault.getMessage().lines().count());
+    assertFalse(Files.exists(book.register()), "no register was made");
+  }
+
+  @Test
   void register_and_reports_are_readable_by_their_owner_only() throws IOException {
     SmallFolderBook book = book();
     book.monthEnd("2026-10");
