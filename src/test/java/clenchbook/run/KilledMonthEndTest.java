@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
  * and when files are being brought to rest. The next run must end as if nothing had happened.
  */
 class KilledMonthEndTest {
-  private static final long SEED = 20261031;
+  private static final long SEED = Long.getLong("kill.seed", 20261031);
 
   @TempDir private Path folder;
 
@@ -38,7 +38,7 @@ class KilledMonthEndTest {
   @Test
   @Tag("demand")
   void three_hundred_killed_runs_leave_nothing_that_the_next_run_does_not_mend() throws Exception {
-    kill(300);
+    kill(Integer.getInteger("kill.runs", 300));
   }
 
   private void kill(int times) throws Exception {
