@@ -164,9 +164,19 @@ final class InvoicePage {
     put(
         parts,
         "nextText",
-        visits.stream()
-            .map(visit -> wording.say("next.line", visit.horse(), formats.weekOf(visit.due())))
+        horsesByWeek(visits).entrySet().stream()
+            .map(week -> wording.say("next.line", week.getValue(), week.getKey()))
             .collect(Collectors.joining("\n")));
+  }
+
+  /** Horses due in one week share a line, which keeps a stable of them on the invoice's page. */
+  private Map<String, String> horsesByWeek(List<NextVisit> visits) {
+    Map<String, String> weeks = new LinkedHashMap<>();
+    for (NextVisit visit : visits) {
+      weeks.merge(
+          formats.weekOf(visit.due()), visit.horse(), (others, horse) -> others + ", " + horse);
+    }
+    return weeks;
   }
 
   private static void put(Map<String, Object> parts, String name, String text) {
