@@ -19,6 +19,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The main job: reads the book and the register, decides the month, records its documents in one
@@ -55,19 +57,26 @@ public final class MonthEndRun {
    * @throws RunFault when it could not be done
    */
   public int run() {
+    try (Printing printing = new Printing()) {
+      printing.loadAhead();
+      return run(printing);
+    } finally {
+      terminal.clear();
+    }
+  }
+
+  private int run(Printing printing) {
     Path registerFile = Places.register(request.book(), request.register());
     OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
     open.warnOfLaterDates(machine.today(), terminal);
     try (Register register = Register.open(registerFile)) {
       MonthFindings month = decide(open, register.documents());
-      write(open, month, register);
+      write(open, month, register, printing);
       new RegisterNews(month, register.payments(), open.book().payments()).tell(terminal);
       if (request.exportRegister().isPresent()) {
         new RegisterExport(register).writeTo(request.exportRegister().get(), terminal);
       }
       return outcome(month.problems());
-    } finally {
-      terminal.clear();
     }
   }
 
@@ -89,20 +98,22 @@ public final class MonthEndRun {
         && open.book().visitSheets().contains(problem.at().sheet());
   }
 
-  private void write(OpenBook open, MonthFindings month, Register register) {
+  private void write(OpenBook open, MonthFindings month, Register register, Printing printing) {
     PdfDocuments documents =
         Printing.documents(open.book().settings(), request.book(), request.month().atEndOfMonth());
     MonthFiles files = new MonthFiles(month, documents);
     Map<String, byte[]> letters = new HashMap<>(stored(month, register));
+    Printing.Sheets drafts = printing.begin(files.letters(letters));
+    Printing.Sheets reports = printing.begin(files.reports());
     Map<String, OutputFile> all = new LinkedHashMap<>(files.tables());
-    try (Printing printing = new Printing()) {
-      Map<String, byte[]> printed = printing.all(files.letters(letters), terminal);
-      letters.putAll(printed);
-      Map<String, byte[]> reports = printing.all(files.reports(), terminal);
-      all.putAll(MonthFiles.files(List.of(files.named(letters), reports)));
-      all.putAll(MonthExtras.of(open, machine, month, all.keySet(), files.names()));
-      register.record(month.billing().documents(), printed, SeenPayment.of(open.book().payments()));
-    }
+    Set<String> paths = new TreeSet<>(all.keySet());
+    paths.addAll(files.names().values());
+    paths.addAll(reports.names());
+    all.putAll(MonthExtras.of(open, machine, month, paths, files.names()));
+    Map<String, byte[]> printed = drafts.done(terminal);
+    letters.putAll(printed);
+    all.putAll(MonthFiles.files(List.of(files.named(letters), reports.done(terminal))));
+    register.record(month.billing().documents(), printed, SeenPayment.of(open.book().payments()));
     terminal.progress("writing");
     Path folder = Places.reports(request.book(), request.out()).resolve(request.month().toString());
     try {

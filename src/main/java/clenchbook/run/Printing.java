@@ -2,6 +2,7 @@ package clenchbook.run;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.document.FirstSheets;
 import clenchbook.document.PdfDocuments;
 import clenchbook.document.PrintSettings;
 import clenchbook.document.TemplateException;
@@ -10,8 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -46,17 +49,57 @@ final class Printing implements AutoCloseable {
             Files.isDirectory(own) ? Optional.of(own) : Optional.empty()));
   }
 
+  /**
+   * Begins to load what printing needs, while something else is still going on. What goes wrong
+   * there goes wrong again where it is looked at.
+   */
+  void loadAhead() {
+    for (Runnable first : List.<Runnable>of(FirstSheets::letter, FirstSheets::report)) {
+      threads.execute(
+          () -> {
+            try {
+              first.run();
+            } catch (RuntimeException | LinkageError seenLater) {
+              return;
+            }
+          });
+    }
+  }
+
   /** Prints all, and gives their bytes by name, in the order asked. */
   Map<String, byte[]> all(Map<String, Callable<byte[]>> work, Terminal terminal) {
+    return begin(work).done(terminal);
+  }
+
+  /** Begins to print all; what is begun first is printed first. */
+  Sheets begin(Map<String, Callable<byte[]>> work) {
     Map<String, Future<byte[]>> running = new LinkedHashMap<>();
     work.forEach((name, task) -> running.put(name, threads.submit(task)));
-    Map<String, byte[]> done = new LinkedHashMap<>();
-    running.forEach(
-        (name, result) -> {
-          terminal.progress("printing " + (done.size() + 1) + " of " + work.size());
-          done.put(name, get(result));
-        });
-    return done;
+    return new Sheets(running);
+  }
+
+  /** Documents that are being printed. */
+  static final class Sheets {
+    private final Map<String, Future<byte[]>> running;
+
+    private Sheets(Map<String, Future<byte[]>> running) {
+      this.running = running;
+    }
+
+    Set<String> names() {
+      return Set.copyOf(running.keySet());
+    }
+
+    /** Waits for all, and gives their bytes by name, in the order asked. */
+    Map<String, byte[]> done(Terminal terminal) {
+      Map<String, byte[]> done = new LinkedHashMap<>();
+      running.forEach(
+          (name, result) -> {
+            terminal.progress("printing " + (done.size() + 1) + " of " + running.size());
+            done.put(name, get(result));
+          });
+      return done;
+    }
   }
 
   private static byte[] get(Future<byte[]> result) {

@@ -33,7 +33,7 @@ final class PeopleRows {
 
   /** The language's code; a language nobody knows counts as blank, and so as the book's. */
   private static String language(RowCells row) {
-    Optional<String> code = SettingReading.language(row.name("Language"));
+    Optional<String> code = LanguageNames.code(row.name("Language"));
     if (code.isEmpty() && row.has("Language")) {
       row.warn(
           ProblemKind.CHOICE_UNKNOWN,

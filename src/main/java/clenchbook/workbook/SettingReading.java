@@ -110,7 +110,7 @@ final class SettingReading {
           case DATE -> date(cell).map(LocalDate::toString);
           case COUNTRY -> country(text);
           case CURRENCY -> currency(text);
-          case LANGUAGE -> language(text);
+          case LANGUAGE -> LanguageNames.code(text);
         };
     value.ifPresent(usable -> found.put(setting, usable));
     return value;
@@ -215,16 +215,6 @@ final class SettingReading {
 
   private static String englishCountry(String code) {
     return new Locale("", code).getDisplayCountry(Locale.ENGLISH);
-  }
-
-  /** The code of a language given by its code, or by its English or own name. */
-  static Optional<String> language(String text) {
-    String bare = Wording.bare(text);
-    String[] codes = Locale.getISOLanguages();
-    String code = text.matches("[A-Za-z]{2}[-_][A-Za-z]{2}") ? text.substring(0, 2) : text;
-    return code(code, codes)
-        .or(() -> named(bare, codes, of -> new Locale(of).getDisplayLanguage(Locale.ENGLISH)))
-        .or(() -> named(bare, codes, of -> new Locale(of).getDisplayLanguage(new Locale(of))));
   }
 
   private Optional<String> currency(String text) {
