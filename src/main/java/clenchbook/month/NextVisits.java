@@ -21,7 +21,7 @@ public final class NextVisits implements Function<String, List<NextVisit>> {
    *
    * @param month the month
    */
-  public NextVisits(MonthFindings month) {
+  public NextVisits(BilledMonth month) {
     Map<String, List<DueHorse>> due = new HashMap<>();
     for (DueHorse horse : month.due().dates().horses()) {
       due.computeIfAbsent(Names.key(horse.id().name()), unused -> new ArrayList<>()).add(horse);

@@ -5,7 +5,7 @@ import clenchbook.billing.BillingOptions;
 import clenchbook.document.OutputFile;
 import clenchbook.document.OutputFolder;
 import clenchbook.document.PdfDocuments;
-import clenchbook.month.BookFigures;
+import clenchbook.month.BilledMonth;
 import clenchbook.month.MonthFindings;
 import clenchbook.month.PaymentRules;
 import clenchbook.problem.Problem;
@@ -15,10 +15,10 @@ import clenchbook.register.SeenPayment;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -70,8 +70,21 @@ public final class MonthEndRun {
     OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
     open.warnOfLaterDates(machine.today(), terminal);
     try (Register register = Register.open(registerFile)) {
-      MonthFindings month = decide(open, register.documents());
-      write(open, month, register, printing);
+      terminal.progress("working out " + request.month());
+      BilledMonth billed = bill(open, register.documents());
+      PdfDocuments documents =
+          Printing.documents(
+              open.book().settings(), request.book(), request.month().atEndOfMonth());
+      // The letters are printed while the rest of the month is still being worked out.
+      LettersInPrint letters =
+          LettersInPrint.begin(billed, Optional.of(register), documents, printing);
+      MonthFindings month = decide(open, billed);
+      Map<String, OutputFile> files = files(open, month, documents, printing, letters);
+      register.record(
+          billed.billing().documents(),
+          letters.printed(terminal),
+          SeenPayment.of(open.book().payments()));
+      write(open, files);
       new RegisterNews(month, register.payments(), open.book().payments()).tell(terminal);
       if (request.exportRegister().isPresent()) {
         new RegisterExport(register).writeTo(request.exportRegister().get(), terminal);
@@ -80,44 +93,43 @@ public final class MonthEndRun {
     }
   }
 
-  private MonthFindings decide(OpenBook open, List<BilledDocument> documents) {
-    terminal.progress("working out " + request.month());
-    boolean held = open.problems().stream().anyMatch(problem -> heldVisit(open, problem));
-    BillingOptions options =
-        new BillingOptions(request.month(), request.includeEarlier(), request.correct(), held);
-    MonthFindings month = MonthFindings.of(open.jobs(), open.problems(), documents, options);
+  private BilledMonth bill(OpenBook open, List<BilledDocument> documents) {
+    return BilledMonth.of(
+        open.jobs(),
+        documents,
+        new BillingOptions(
+            request.month(), request.includeEarlier(), request.correct(), open.visitsHeld()));
+  }
+
+  private static MonthFindings decide(OpenBook open, BilledMonth billed) {
     List<Problem> problems = new ArrayList<>(open.problems());
     problems.addAll(
         PaymentRules.problems(
-            open.book().payments(), month.billing().documents(), month.billing().openingDate()));
-    return month.with(BookFigures.sorted(open.book(), problems));
+            open.book().payments(), billed.billing().documents(), billed.billing().openingDate()));
+    return MonthFindings.of(billed, problems);
   }
 
-  private static boolean heldVisit(OpenBook open, Problem problem) {
-    return problem.severity() == Severity.HELD
-        && open.book().visitSheets().contains(problem.at().sheet());
-  }
-
-  private void write(OpenBook open, MonthFindings month, Register register, Printing printing) {
-    PdfDocuments documents =
-        Printing.documents(open.book().settings(), request.book(), request.month().atEndOfMonth());
-    MonthFiles files = new MonthFiles(month, documents);
-    Map<String, byte[]> letters = new HashMap<>(stored(month, register));
-    Printing.Sheets drafts = printing.begin(files.letters(letters));
-    Printing.Sheets reports = printing.begin(files.reports());
-    Map<String, OutputFile> all = new LinkedHashMap<>(files.tables());
-    Set<String> paths = new TreeSet<>(all.keySet());
-    paths.addAll(files.names().values());
+  private Map<String, OutputFile> files(
+      OpenBook open,
+      MonthFindings month,
+      PdfDocuments documents,
+      Printing printing,
+      LettersInPrint letters) {
+    Printing.Sheets reports = printing.begin(MonthFiles.reports(month, documents));
+    Map<String, OutputFile> files = new LinkedHashMap<>(MonthFiles.tables(month));
+    Set<String> paths = new TreeSet<>(files.keySet());
+    paths.addAll(letters.paths());
     paths.addAll(reports.names());
-    all.putAll(MonthExtras.of(open, machine, month, paths, files.names()));
-    Map<String, byte[]> printed = drafts.done(terminal);
-    letters.putAll(printed);
-    all.putAll(MonthFiles.files(List.of(files.named(letters), reports.done(terminal))));
-    register.record(month.billing().documents(), printed, SeenPayment.of(open.book().payments()));
+    files.putAll(MonthExtras.of(open, machine, month, paths, letters.names()));
+    files.putAll(MonthFiles.files(List.of(letters.files(terminal), reports.done(terminal))));
+    return files;
+  }
+
+  private void write(OpenBook open, Map<String, OutputFile> files) {
     terminal.progress("writing");
     Path folder = Places.reports(request.book(), request.out()).resolve(request.month().toString());
     try {
-      OutputFolder.write(folder, all, RunFacts.of("month-end", asked(), open));
+      OutputFolder.write(folder, files, RunFacts.of("month-end", asked(), open));
     } catch (IOException e) {
       throw new RunFault(
           "the reports can't be written to "
@@ -127,16 +139,6 @@ public final class MonthEndRun {
               + "); make room or mend the folder's rights, then run again: nothing is lost",
           e);
     }
-  }
-
-  private Map<String, byte[]> stored(MonthFindings month, Register register) {
-    Map<String, byte[]> stored = new HashMap<>();
-    for (BilledDocument document : month.billing().month()) {
-      if (document.state().fixed()) {
-        register.pdf(document.number()).ifPresent(pdf -> stored.put(document.number(), pdf));
-      }
-    }
-    return stored;
   }
 
   private Map<String, Object> asked() {

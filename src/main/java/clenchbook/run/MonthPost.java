@@ -5,8 +5,8 @@ import clenchbook.billing.BilledDocument;
 import clenchbook.book.Names;
 import clenchbook.book.Owner;
 import clenchbook.delivery.Attachment;
+import clenchbook.month.BilledMonth;
 import clenchbook.month.Letters;
-import clenchbook.month.MonthFindings;
 import clenchbook.month.NextVisits;
 import clenchbook.report.CreditNoteDocument;
 import clenchbook.report.StatementDocument;
@@ -20,12 +20,12 @@ import java.util.TreeMap;
 
 /** Gathers a month's documents by the owner who gets them. */
 final class MonthPost {
-  private final MonthFindings month;
+  private final BilledMonth month;
   private final Letters letters;
   private final Map<String, Account> accounts = new HashMap<>();
   private final Map<String, BilledDocument> byNumber = new HashMap<>();
 
-  MonthPost(MonthFindings month) {
+  MonthPost(BilledMonth month) {
     this.month = month;
     letters = new Letters(month.jobs().index(), new NextVisits(month));
     month.accounts().forEach(account -> accounts.put(Names.key(account.owner()), account));
@@ -45,7 +45,7 @@ final class MonthPost {
         byOwner.computeIfAbsent(document.owner(), unused -> new ArrayList<>()).add(document);
       }
     }
-    Map<String, String> statements = MonthFiles.statementPaths(month.accounts());
+    Map<String, String> statements = MonthLetters.statementPaths(month.accounts());
     statements.keySet().forEach(owner -> byOwner.putIfAbsent(owner, new ArrayList<>()));
     Map<String, String> documents = DocumentNames.of(month.billing().month());
     List<OwnerPost> posts = new ArrayList<>();

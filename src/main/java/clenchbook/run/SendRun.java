@@ -8,7 +8,8 @@ import clenchbook.delivery.CredentialReader;
 import clenchbook.delivery.MailAddress;
 import clenchbook.delivery.WordingFault;
 import clenchbook.document.OutputFolder;
-import clenchbook.month.MonthFindings;
+import clenchbook.document.PdfDocuments;
+import clenchbook.month.BilledMonth;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
@@ -122,18 +123,14 @@ public final class SendRun {
   private PrintedMonth print(
       OpenBook open, List<BilledDocument> documents, Optional<Register> register) {
     terminal.progress("working out " + request.month());
-    MonthFindings month =
-        MonthFindings.of(
+    BilledMonth month =
+        BilledMonth.of(
             open.jobs(),
-            open.problems(),
             documents,
             LastAsked.of(open.jobs(), documents, request.month(), open.visitsHeld()));
-    MonthFiles letters =
-        new MonthFiles(
-            month,
-            Printing.documents(
-                open.book().settings(), request.book(), request.month().atEndOfMonth()));
-    return PrintedMonth.of(month, letters, register, terminal);
+    PdfDocuments printer =
+        Printing.documents(open.book().settings(), request.book(), request.month().atEndOfMonth());
+    return PrintedMonth.of(month, register, printer, terminal);
   }
 
   private void write(OpenBook open, PostRoom room, PrintedMonth printed) {
@@ -171,7 +168,7 @@ public final class SendRun {
     }
   }
 
-  private void markIssued(MonthFindings month, Register register) {
+  private void markIssued(BilledMonth month, Register register) {
     List<String> drafts =
         month.billing().month().stream()
             .filter(document -> document.state() == DocumentState.DRAFT)
