@@ -6,7 +6,9 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -17,14 +19,6 @@ import picocli.CommandLine.Command;
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
-    subcommands = {
-      NewCommand.class,
-      CheckCommand.class,
-      MonthEndCommand.class,
-      SendCommand.class,
-      YearEndCommand.class,
-      CompareCommand.class
-    },
     footer = {
       "",
       "Exit codes: 0 done; 1 done, but rows are held back; 2 could not run; 64 wrong usage.",
@@ -36,6 +30,15 @@ public final class Clenchbook implements Runnable {
 
   /** Wrong usage. */
   public static final int WRONG_USAGE = 64;
+
+  private static final List<Supplier<Object>> COMMANDS =
+      List.of(
+          NewCommand::new,
+          CheckCommand::new,
+          MonthEndCommand::new,
+          SendCommand::new,
+          YearEndCommand::new,
+          CompareCommand::new);
 
   @CommandLine.Spec
   @SuppressWarnings("NullAway.Init") // set by the command line
@@ -57,16 +60,26 @@ public final class Clenchbook implements Runnable {
    * @return its exit code
    */
   public static int execute(String... arguments) {
-    return commandLine().execute(arguments);
+    return commandLine(arguments).execute(arguments);
   }
 
-  static CommandLine commandLine() {
-    return new CommandLine(new Clenchbook())
-        .registerConverter(YearMonth.class, text -> parsed(text, YearMonth::parse, "2026-10"))
+  /** The command line: of the one command that is named, or of all where none is. */
+  static CommandLine commandLine(String... arguments) {
+    CommandLine line = new CommandLine(new Clenchbook());
+    String first = arguments.length == 0 ? "" : arguments[0];
+    List<Supplier<Object>> named =
+        COMMANDS.stream().filter(each -> nameOf(each.get()).equals(first)).toList();
+    (named.isEmpty() ? COMMANDS : named).forEach(each -> line.addSubcommand(each.get()));
+    return line.registerConverter(
+            YearMonth.class, text -> parsed(text, YearMonth::parse, "2026-10"))
         .registerConverter(LocalDate.class, text -> parsed(text, LocalDate::parse, "2026-10-31"))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Clenchbook::wrongUsage)
         .setExecutionExceptionHandler(Clenchbook::couldNotRun);
+  }
+
+  private static String nameOf(Object command) {
+    return command.getClass().getAnnotation(Command.class).name();
   }
 
   private static <T> T parsed(String text, Function<String, T> parse, String example) {

@@ -8,13 +8,18 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Makes files and folders that only their owner can read, where the file system knows owners:
  * invoices and addresses are nobody else's business on a shared machine.
  */
 public final class OwnerOnly {
+  /** Whether a folder's file system knows owners; finding out reads the list of all mounts. */
+  private static final Map<Path, Boolean> KNOWS_OWNERS = new ConcurrentHashMap<>();
+
   private OwnerOnly() {}
 
   /**
@@ -24,7 +29,9 @@ public final class OwnerOnly {
    * @throws IOException when it can't be made
    */
   public static void makeFolders(Path folder) throws IOException {
-    Files.createDirectories(folder, attributes(folder, "rwx------"));
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder, attributes(folder, "rwx------"));
+    }
   }
 
   /**
@@ -46,18 +53,26 @@ public final class OwnerOnly {
   }
 
   private static FileAttribute<?>[] attributes(Path path, String rights) throws IOException {
-    boolean owners = Files.getFileStore(nearest(path)).supportsFileAttributeView("posix");
-    return owners
+    return knowsOwners(nearest(path))
         ? new FileAttribute<?>[] {
           PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
         }
         : new FileAttribute<?>[0];
   }
 
+  private static boolean knowsOwners(Path folder) throws IOException {
+    Boolean known = KNOWS_OWNERS.get(folder);
+    if (known == null) {
+      known = Files.getFileStore(folder).supportsFileAttributeView("posix");
+      KNOWS_OWNERS.put(folder, known);
+    }
+    return known;
+  }
+
   /** The nearest folder above that exists. */
   private static Path nearest(Path path) {
     Path at = path.toAbsolutePath();
-    while (!Files.exists(at)) {
+    while (!Files.isDirectory(at)) {
       Path parent = at.getParent();
       if (parent == null) {
         return at;

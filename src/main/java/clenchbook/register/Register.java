@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
+import org.sqlite.SQLiteJDBCLoader;
 
 /**
  * An open register. From opening to the first commit it is locked against other runs; each method
@@ -61,6 +62,18 @@ public final class Register implements AutoCloseable {
               + e.getClass().getSimpleName()
               + "); mend the folder's rights or name another with --register",
           e);
+    }
+  }
+
+  /**
+   * Loads the database library, which takes a while, before a register is asked for. What goes
+   * wrong shows itself when one is opened.
+   */
+  public static void loadAhead() {
+    try {
+      SQLiteJDBCLoader.initialize();
+    } catch (Exception seenLater) {
+      return;
     }
   }
 

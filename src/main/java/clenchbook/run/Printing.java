@@ -6,6 +6,7 @@ import clenchbook.document.FirstSheets;
 import clenchbook.document.PdfDocuments;
 import clenchbook.document.PrintSettings;
 import clenchbook.document.TemplateException;
+import clenchbook.register.Register;
 import clenchbook.report.PrintLocale;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,15 +51,16 @@ final class Printing implements AutoCloseable {
   }
 
   /**
-   * Begins to load what printing needs, while something else is still going on. What goes wrong
-   * there goes wrong again where it is looked at.
+   * Begins to load what printing and the register need, while something else is still going on.
+   * What goes wrong there goes wrong again where it is looked at.
    */
   void loadAhead() {
-    for (Runnable first : List.<Runnable>of(FirstSheets::letter, FirstSheets::report)) {
+    List<Runnable> first = List.of(Register::loadAhead, FirstSheets::letter, FirstSheets::report);
+    for (Runnable load : first) {
       threads.execute(
           () -> {
             try {
-              first.run();
+              load.run();
             } catch (RuntimeException | LinkageError seenLater) {
               return;
             }
