@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 
 /** The command {@code check}. */
 @Command(
-    name = "check",
     description = "Reads everything and prints each problem with its cell; writes nothing.",
     mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {

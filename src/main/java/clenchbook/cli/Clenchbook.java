@@ -31,14 +31,16 @@ public final class Clenchbook implements Runnable {
   /** Wrong usage. */
   public static final int WRONG_USAGE = 64;
 
-  private static final List<Supplier<Object>> COMMANDS =
+  private record Named(String name, Supplier<Object> command) {}
+
+  private static final List<Named> COMMANDS =
       List.of(
-          NewCommand::new,
-          CheckCommand::new,
-          MonthEndCommand::new,
-          SendCommand::new,
-          YearEndCommand::new,
-          CompareCommand::new);
+          new Named("new", NewCommand::new),
+          new Named("check", CheckCommand::new),
+          new Named("month-end", MonthEndCommand::new),
+          new Named("send", SendCommand::new),
+          new Named("year-end", YearEndCommand::new),
+          new Named("compare", CompareCommand::new));
 
   @CommandLine.Spec
   @SuppressWarnings("NullAway.Init") // set by the command line
@@ -65,21 +67,17 @@ public final class Clenchbook implements Runnable {
 
   /** The command line: of the one command that is named, or of all where none is. */
   static CommandLine commandLine(String... arguments) {
-    CommandLine line = new CommandLine(new Clenchbook());
     String first = arguments.length == 0 ? "" : arguments[0];
-    List<Supplier<Object>> named =
-        COMMANDS.stream().filter(each -> nameOf(each.get()).equals(first)).toList();
-    (named.isEmpty() ? COMMANDS : named).forEach(each -> line.addSubcommand(each.get()));
+    List<Named> asked = COMMANDS.stream().filter(each -> each.name().equals(first)).toList();
+    CommandLine line = new CommandLine(new Clenchbook());
+    (asked.isEmpty() ? COMMANDS : asked)
+        .forEach(each -> line.addSubcommand(each.name(), each.command().get()));
     return line.registerConverter(
             YearMonth.class, text -> parsed(text, YearMonth::parse, "2026-10"))
         .registerConverter(LocalDate.class, text -> parsed(text, LocalDate::parse, "2026-10-31"))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(Clenchbook::wrongUsage)
         .setExecutionExceptionHandler(Clenchbook::couldNotRun);
-  }
-
-  private static String nameOf(Object command) {
-    return command.getClass().getAnnotation(Command.class).name();
   }
 
   private static <T> T parsed(String text, Function<String, T> parse, String example) {

@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 
 /** The command {@code compare}. */
 @Command(
-    name = "compare",
     description = "Hot with cold and handmade with keg, like with like, over any period.",
     mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {

@@ -13,7 +13,6 @@ import picocli.CommandLine.Option;
 
 /** The command {@code month-end}. */
 @Command(
-    name = "month-end",
     description =
         "Costs, invoices, statements, margins, comparisons, workload, stock, due list, problems.",
     mixinStandardHelpOptions = true)

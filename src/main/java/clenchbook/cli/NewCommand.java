@@ -9,7 +9,6 @@ import picocli.CommandLine.Parameters;
 
 /** The command {@code new}. */
 @Command(
-    name = "new",
     description = "Writes a starter workbook with headings, drop-down lists and example rows.",
     mixinStandardHelpOptions = true)
 final class NewCommand implements Callable<Integer> {

@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 
 /** The command {@code send}. */
 @Command(
-    name = "send",
     description =
         "Each owner's mail as a file in the outbox, a list of those to print; --deliver sends.",
     mixinStandardHelpOptions = true,

@@ -15,7 +15,6 @@ import picocli.CommandLine.Spec;
 
 /** The command {@code year-end}. */
 @Command(
-    name = "year-end",
     description =
         "Tax summary for a preparer, mileage log, journal, margins and workload of the year.",
     mixinStandardHelpOptions = true)

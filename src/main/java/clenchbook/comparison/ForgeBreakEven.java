@@ -25,6 +25,10 @@ public final class ForgeBreakEven {
   private final GroupTotals totals;
   private final double[] forgeMinutes;
   private final double[] hotShoes;
+  private final double wagePerMinute;
+  private final double gasPerMinute;
+  private final double setupWage;
+  private final double setupGas;
 
   private ForgeBreakEven(
       Comparison shape, CompareRates rates, HorseDraws draws, List<ComparedJob> hot) {
@@ -34,6 +38,10 @@ public final class ForgeBreakEven {
     this.totals = draws.totals(shape.usedObservations());
     this.forgeMinutes = draws.sums(hot, job -> job.time().forge().doubleValue());
     this.hotShoes = draws.sums(hot, ComparedJob::shoes);
+    this.wagePerMinute = rates.wagePerMinute();
+    this.gasPerMinute = rates.gas(BigDecimal.ONE);
+    this.setupWage = rates.setupMinutes().doubleValue() * wagePerMinute;
+    this.setupGas = rates.gas(rates.setupGasMinutes());
   }
 
   /**
@@ -58,8 +66,7 @@ public final class ForgeBreakEven {
 
   /** What setting the forge up at a stop costs in wages and gas. */
   double setup(Shift shift) {
-    return rates.setupMinutes().doubleValue() * rates.wagePerMinute() * shift.wage()
-        + rates.gas(rates.setupGasMinutes()) * shift.gas();
+    return setupWage * shift.wage() + setupGas * shift.gas();
   }
 
   /** Shape minutes that a hot shoe saves against a cold one; below 0 where it costs some. */
@@ -71,12 +78,11 @@ public final class ForgeBreakEven {
   double gasPerShoe(int[] times, Shift shift) {
     double shoes = HorseDraws.weighted(times, hotShoes);
     double minutes = HorseDraws.weighted(times, forgeMinutes);
-    double perMinute = rates.gas(BigDecimal.ONE);
-    return shoes > 0 ? minutes / shoes * perMinute * shift.gas() : 0;
+    return shoes > 0 ? minutes / shoes * gasPerMinute * shift.gas() : 0;
   }
 
   private double gainPerShoe(int[] times, Shift shift) {
-    return saved(times, shift) * rates.wagePerMinute() * shift.wage() - gasPerShoe(times, shift);
+    return saved(times, shift) * wagePerMinute * shift.wage() - gasPerShoe(times, shift);
   }
 
   /** Shoes a stop; positive infinity for never; not a number where the draw can't tell. */
