@@ -3,8 +3,8 @@ package clenchbook.month;
 import clenchbook.billing.Account;
 import clenchbook.billing.BilledDocument;
 import clenchbook.billing.BillingDecision;
-import clenchbook.book.Book;
 import clenchbook.book.Setting;
+import clenchbook.book.Settings;
 import clenchbook.comparison.ComparedJobs;
 import clenchbook.comparison.Comparisons;
 import clenchbook.costing.JobCost;
@@ -24,6 +24,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * A whole month, decided: nothing is left to reckon when it is written.
@@ -55,33 +56,45 @@ public record MonthFindings(
    *
    * @param billed the month, billed
    * @param problems all problems, in any order
+   * @param decided takes each printed report as soon as it stands, while others are still reckoned:
+   *     horses by place, margins, comparisons, workload, stock
    * @return everything about the month
    */
-  public static MonthFindings of(BilledMonth billed, List<Problem> problems) {
+  public static MonthFindings of(
+      BilledMonth billed, List<Problem> problems, Consumer<Report> decided) {
     Jobs jobs = billed.jobs();
-    Book book = jobs.index().book();
+    Settings settings = jobs.index().book().settings();
     LocalDate first = billed.month().atDay(1);
     LocalDate last = billed.month().atEndOfMonth();
+    decided.accept(billed.due().horseSheet());
     JobCosts costs = JobCosts.of(jobs, last);
+    Margins margins = Margins.of(jobs.index(), costs, first, last, billedNet(billed.billing()));
+    decided.accept(MarginsReport.of(margins, MonthWords.of(billed.month())));
     Comparisons comparisons =
         Comparisons.of(
             ComparedJobs.of(jobs, costs),
             billed.month().minusMonths(11).atDay(1),
             last,
-            ComparedJobs.rates(book.settings()));
+            ComparedJobs.rates(settings));
+    decided.accept(comparisons.report(settings.text(Setting.BUSINESS_NAME)));
+    WorkloadFindings workload =
+        Workload.of(
+            jobs.index().book(),
+            jobs.all(),
+            Workload.yearStart(settings, last),
+            last,
+            ShapeDifference.of(comparisons));
+    decided.accept(workload.report());
+    StockFindings stock = Stock.of(jobs, billed.due(), billed.month());
+    decided.accept(stock.report());
     return new MonthFindings(
         billed,
-        BookFigures.sorted(book, problems),
+        BookFigures.sorted(jobs.index().book(), problems),
         costs,
-        Margins.of(jobs.index(), costs, first, last, billedNet(billed.billing())),
+        margins,
         comparisons,
-        Workload.of(
-            book,
-            jobs.all(),
-            Workload.yearStart(book.settings(), last),
-            last,
-            ShapeDifference.of(comparisons)),
-        Stock.of(jobs, billed.due(), billed.month()));
+        workload,
+        stock);
   }
 
   private static BigDecimal billedNet(BillingDecision billing) {
@@ -114,21 +127,6 @@ public record MonthFindings(
     tables.addAll(due().tables());
     tables.add(BookFigures.control(jobs().index().book(), problems));
     return tables;
-  }
-
-  /**
-   * The printed reports.
-   *
-   * @return margins, comparisons, workload, stock, horses by place
-   */
-  public List<Report> reports() {
-    String business = jobs().index().book().settings().text(Setting.BUSINESS_NAME);
-    return List.of(
-        MarginsReport.of(margins, MonthWords.of(month())),
-        comparisons.report(business),
-        workload.report(),
-        stock.report(),
-        due().horseSheet());
   }
 
   /**

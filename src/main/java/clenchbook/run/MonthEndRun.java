@@ -12,6 +12,7 @@ import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
+import clenchbook.report.Report;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /**
  * The main job: reads the book and the register, decides the month, records its documents in one
@@ -75,11 +77,16 @@ public final class MonthEndRun {
       PdfDocuments documents =
           Printing.documents(
               open.book().settings(), request.book(), request.month().atEndOfMonth());
-      // The letters are printed while the rest of the month is still being worked out.
+      // Printed while the rest of the month is still being worked out; so is each report.
       LettersInPrint letters =
           LettersInPrint.begin(billed, Optional.of(register), documents, printing);
-      MonthFindings month = decide(open, billed);
-      Map<String, OutputFile> files = files(open, month, documents, printing, letters);
+      Printing.Sheets reports = printing.begin(Map.of());
+      MonthFindings month =
+          decide(
+              open,
+              billed,
+              report -> reports.add(report.name() + ".pdf", () -> documents.report(report)));
+      Map<String, OutputFile> files = files(open, month, letters, reports);
       register.record(
           billed.billing().documents(),
           letters.printed(terminal),
@@ -101,21 +108,16 @@ public final class MonthEndRun {
             request.month(), request.includeEarlier(), request.correct(), open.visitsHeld()));
   }
 
-  private static MonthFindings decide(OpenBook open, BilledMonth billed) {
+  private static MonthFindings decide(OpenBook open, BilledMonth billed, Consumer<Report> decided) {
     List<Problem> problems = new ArrayList<>(open.problems());
     problems.addAll(
         PaymentRules.problems(
             open.book().payments(), billed.billing().documents(), billed.billing().openingDate()));
-    return MonthFindings.of(billed, problems);
+    return MonthFindings.of(billed, problems, decided);
   }
 
   private Map<String, OutputFile> files(
-      OpenBook open,
-      MonthFindings month,
-      PdfDocuments documents,
-      Printing printing,
-      LettersInPrint letters) {
-    Printing.Sheets reports = printing.begin(MonthFiles.reports(month, documents));
+      OpenBook open, MonthFindings month, LettersInPrint letters, Printing.Sheets reports) {
     Map<String, OutputFile> files = new LinkedHashMap<>(MonthFiles.tables(month));
     Set<String> paths = new TreeSet<>(files.keySet());
     paths.addAll(letters.paths());

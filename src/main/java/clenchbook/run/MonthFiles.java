@@ -2,7 +2,6 @@ package clenchbook.run;
 
 import clenchbook.document.CsvText;
 import clenchbook.document.OutputFile;
-import clenchbook.document.PdfDocuments;
 import clenchbook.month.BookFigures;
 import clenchbook.month.MonthFindings;
 import clenchbook.report.FigureTable;
@@ -10,20 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 
-/** The files of a month that are no letters: its reports, and what stands in tables. */
+/** The files of a month that stand in tables. */
 final class MonthFiles {
   private MonthFiles() {}
-
-  /** Reports still to be printed, by their path. */
-  static Map<String, Callable<byte[]>> reports(MonthFindings month, PdfDocuments documents) {
-    Map<String, Callable<byte[]>> work = new LinkedHashMap<>();
-    month
-        .reports()
-        .forEach(report -> work.put(report.name() + ".pdf", () -> documents.report(report)));
-    return work;
-  }
 
   /** Everything that is text. */
   static Map<String, OutputFile> tables(MonthFindings month) {

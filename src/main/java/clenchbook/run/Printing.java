@@ -75,17 +75,23 @@ final class Printing implements AutoCloseable {
 
   /** Begins to print all; what is begun first is printed first. */
   Sheets begin(Map<String, Callable<byte[]>> work) {
-    Map<String, Future<byte[]>> running = new LinkedHashMap<>();
-    work.forEach((name, task) -> running.put(name, threads.submit(task)));
-    return new Sheets(running);
+    Sheets sheets = new Sheets(threads);
+    work.forEach(sheets::add);
+    return sheets;
   }
 
   /** Documents that are being printed. */
   static final class Sheets {
-    private final Map<String, Future<byte[]>> running;
+    private final ExecutorService threads;
+    private final Map<String, Future<byte[]>> running = new LinkedHashMap<>();
 
-    private Sheets(Map<String, Future<byte[]>> running) {
-      this.running = running;
+    private Sheets(ExecutorService threads) {
+      this.threads = threads;
+    }
+
+    /** Begins one more. */
+    void add(String name, Callable<byte[]> document) {
+      running.put(name, threads.submit(document));
     }
 
     Set<String> names() {
