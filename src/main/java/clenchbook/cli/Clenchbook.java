@@ -1,12 +1,14 @@
 package clenchbook.cli;
 
 import clenchbook.register.RegisterFault;
+import clenchbook.run.LoadAhead;
 import clenchbook.run.RunFault;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -42,6 +44,8 @@ public final class Clenchbook implements Runnable {
           new Named("year-end", YearEndCommand::new),
           new Named("compare", CompareCommand::new));
 
+  private static final Set<String> PRINTING = Set.of("month-end", "send", "year-end", "compare");
+
   @CommandLine.Spec
   @SuppressWarnings("NullAway.Init") // set by the command line
   private CommandLine.Model.CommandSpec spec;
@@ -52,6 +56,9 @@ public final class Clenchbook implements Runnable {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
+    if (arguments.length > 1 && PRINTING.contains(arguments[0])) {
+      LoadAhead.begin();
+    }
     System.exit(execute(arguments));
   }
 

@@ -4,6 +4,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -19,10 +20,12 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Brings a run's files to rest in their folder. They are written beside it first and moved when all
@@ -101,18 +104,32 @@ public final class OutputFolder {
   private SortedMap<String, String> writeBeside(SortedMap<String, OutputFile> files)
       throws IOException {
     OwnerOnly.makeFolders(beside);
-    SortedMap<String, String> hashes = new TreeMap<>();
-    for (Map.Entry<String, OutputFile> file : files.entrySet()) {
-      Path path = beside.resolve(file.getKey());
-      OwnerOnly.makeFolders(parentOf(path));
-      MessageDigest digest = sha256();
-      try (OutputStream out =
-          new DigestOutputStream(new BufferedOutputStream(OwnerOnly.open(path)), digest)) {
-        file.getValue().writeTo(out);
-      }
-      hashes.put(file.getKey(), HexFormat.of().formatHex(digest.digest()));
+    for (String path : files.keySet()) {
+      OwnerOnly.makeFolders(parentOf(beside.resolve(path)));
     }
-    return hashes;
+    try {
+      return files.entrySet().parallelStream()
+          .collect(
+              Collectors.toMap(
+                  Map.Entry::getKey,
+                  file -> writeBeside(file.getKey(), file.getValue()),
+                  (one, other) -> one,
+                  TreeMap::new));
+    } catch (UncheckedIOException e) {
+      throw Optional.ofNullable(e.getCause()).orElseGet(() -> new IOException(e));
+    }
+  }
+
+  private String writeBeside(String path, OutputFile file) {
+    MessageDigest digest = sha256();
+    try (OutputStream out =
+        new DigestOutputStream(
+            new BufferedOutputStream(OwnerOnly.open(beside.resolve(path))), digest)) {
+      file.writeTo(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return HexFormat.of().formatHex(digest.digest());
   }
 
   private void clear(SortedMap<String, Set<String>> earlier, Set<String> kept) throws IOException {

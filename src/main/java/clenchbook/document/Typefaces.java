@@ -80,7 +80,7 @@ public final class Typefaces {
     }
   }
 
-  private static Path unpack() {
+  private static synchronized Path unpack() {
     try {
       System.setProperty("java.awt.headless", "true");
       Path folder = Files.createTempDirectory("clenchbook-fonts");
@@ -145,7 +145,8 @@ public final class Typefaces {
     return "-misc-notosans-" + weight + "-r-normal--*-%d-*-*-p-*-iso10646-1";
   }
 
-  private static void remove(Path folder) {
+  /** Waits for an unpacking that is still going on when the program is ended. */
+  private static synchronized void remove(Path folder) {
     try {
       for (String file : FILES) {
         Files.deleteIfExists(folder.resolve(file));

@@ -60,7 +60,6 @@ public final class MonthEndRun {
    */
   public int run() {
     try (Printing printing = new Printing()) {
-      printing.loadAhead();
       return run(printing);
     } finally {
       terminal.clear();

@@ -2,17 +2,14 @@ package clenchbook.run;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
-import clenchbook.document.FirstSheets;
 import clenchbook.document.PdfDocuments;
 import clenchbook.document.PrintSettings;
 import clenchbook.document.TemplateException;
-import clenchbook.register.Register;
 import clenchbook.report.PrintLocale;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -48,24 +45,6 @@ final class Printing implements AutoCloseable {
             settings.text(Setting.BUSINESS_NAME),
             SettingFaults.findLogo(settings, folder),
             Files.isDirectory(own) ? Optional.of(own) : Optional.empty()));
-  }
-
-  /**
-   * Begins to load what printing and the register need, while something else is still going on.
-   * What goes wrong there goes wrong again where it is looked at.
-   */
-  void loadAhead() {
-    List<Runnable> first = List.of(Register::loadAhead, FirstSheets::letter, FirstSheets::report);
-    for (Runnable load : first) {
-      threads.execute(
-          () -> {
-            try {
-              load.run();
-            } catch (RuntimeException | LinkageError seenLater) {
-              return;
-            }
-          });
-    }
   }
 
   /** Prints all, and gives their bytes by name, in the order asked. */
