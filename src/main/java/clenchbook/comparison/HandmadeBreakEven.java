@@ -124,8 +124,11 @@ public final class HandmadeBreakEven {
       this.shift = shift;
       handmade.forEach(piece -> countA[piece.stratum()] += times[piece.horse()]);
       for (Piece piece : keg) {
-        countB[piece.stratum()] += times[piece.horse()];
-        kegSum[piece.stratum()] += times[piece.horse()] * piece.earns(shift, piece.making(), 0);
+        int drawn = times[piece.horse()];
+        if (drawn > 0) {
+          countB[piece.stratum()] += drawn;
+          kegSum[piece.stratum()] += drawn * piece.earns(shift, piece.making(), 0);
+        }
       }
     }
 

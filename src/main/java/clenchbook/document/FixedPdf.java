@@ -81,20 +81,17 @@ final class FixedPdf {
     byte[] nought = "0".repeat(IDENTITY_DIGITS).getBytes(StandardCharsets.US_ASCII);
     System.arraycopy(nought, 0, pdf, first, IDENTITY_DIGITS);
     System.arraycopy(nought, 0, pdf, second, IDENTITY_DIGITS);
-    byte[] digits =
-        HexFormat.of()
-            .formatHex(sha256(pdf))
-            .substring(0, IDENTITY_DIGITS)
-            .getBytes(StandardCharsets.US_ASCII);
+    byte[] digits = HexFormat.of().formatHex(digest(pdf)).getBytes(StandardCharsets.US_ASCII);
     System.arraycopy(digits, 0, pdf, first, IDENTITY_DIGITS);
     System.arraycopy(digits, 0, pdf, second, IDENTITY_DIGITS);
   }
 
-  private static byte[] sha256(byte[] bytes) {
+  /** The digest that the PDF standard names for identities (ISO 32000-1:2008, 14.4). */
+  private static byte[] digest(byte[] bytes) {
     try {
-      return MessageDigest.getInstance("SHA-256").digest(bytes);
+      return MessageDigest.getInstance("MD5").digest(bytes);
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+      throw new IllegalStateException("every Java has MD5", e);
     }
   }
 
