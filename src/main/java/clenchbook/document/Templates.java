@@ -25,6 +25,9 @@ final class Templates {
   /** The templates there are; a file of another name is never read. */
   static final List<String> NAMES = List.of("invoice", "statement");
 
+  /** The program's own, which are the same for every run of a process. */
+  private static final Map<String, JasperReport> BUNDLED = new ConcurrentHashMap<>();
+
   private final JasperReportsContext context;
   private final Optional<Path> own;
   private final Map<String, JasperReport> loaded = new ConcurrentHashMap<>();
@@ -42,14 +45,21 @@ final class Templates {
     try {
       Optional<Path> edited =
           own.map(folder -> folder.resolve(name + ".jrxml")).filter(Files::isRegularFile);
-      return edited.isPresent() ? compile(context, edited.get(), paper) : bundled(name, paper);
+      if (edited.isPresent()) {
+        return compile(context, edited.get(), paper);
+      }
+      String key = name + "." + paper.key();
+      JasperReport known = BUNDLED.get(key);
+      JasperReport report = known == null ? bundled(key) : known;
+      BUNDLED.putIfAbsent(key, report);
+      return report;
     } catch (IOException | JRException e) {
       throw new TemplateException(name + ".jrxml: " + e.getMessage(), e);
     }
   }
 
-  private JasperReport bundled(String name, PaperSize paper) throws IOException, JRException {
-    String resource = "/report-templates/" + name + "." + paper.key() + ".jasper";
+  private JasperReport bundled(String key) throws IOException, JRException {
+    String resource = "/report-templates/" + key + ".jasper";
     try (InputStream compiled = Templates.class.getResourceAsStream(resource)) {
       if (compiled == null) {
         throw new IOException("the compiled template is missing from the program");
