@@ -5,27 +5,20 @@ import clenchbook.register.Register;
 import java.util.List;
 
 /**
- * Loads what printing and the register need on threads of their own, while the command line and the
+ * Loads what printing and the register need on a thread of its own, while the command line and the
  * book are still being read. What goes wrong there goes wrong again where it is looked at.
  */
 public final class LoadAhead {
   private static final List<Runnable> LOADS =
-      List.of(
-          FirstSheets::letter,
-          () -> {
-            Register.loadAhead();
-            FirstSheets.report();
-          });
+      List.of(FirstSheets::letter, Register::loadAhead, FirstSheets::report);
 
   private LoadAhead() {}
 
-  /** Begins; the threads keep no process alive. */
+  /** Begins; the thread keeps no process alive. */
   public static void begin() {
-    for (Runnable load : LOADS) {
-      Thread thread = new Thread(() -> quietly(load), "loading ahead");
-      thread.setDaemon(true);
-      thread.start();
-    }
+    Thread thread = new Thread(() -> LOADS.forEach(LoadAhead::quietly), "loading ahead");
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private static void quietly(Runnable load) {

@@ -18,14 +18,19 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 
-/** Prints many documents side by side; results keep the order they were asked in. */
+/**
+ * Prints many documents beside the work of the thread that asks; results keep the order they were
+ * asked in. That thread prints along once it has nothing left to do but wait, so that there is one
+ * thread for each processor, and the work that everything waits for is not held up.
+ */
 final class Printing implements AutoCloseable {
-  private static final int THREADS = 2;
+  private static final int MOST_THREADS = 3;
 
   private final ExecutorService threads =
       Executors.newFixedThreadPool(
-          Math.min(THREADS, Runtime.getRuntime().availableProcessors()),
+          Math.max(1, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors() - 1)),
           work -> {
             Thread thread = new Thread(work, "printing");
             // A fault in main must not leave the process hanging.
@@ -62,7 +67,7 @@ final class Printing implements AutoCloseable {
   /** Documents that are being printed. */
   static final class Sheets {
     private final ExecutorService threads;
-    private final Map<String, Future<byte[]>> running = new LinkedHashMap<>();
+    private final Map<String, FutureTask<byte[]>> running = new LinkedHashMap<>();
 
     private Sheets(ExecutorService threads) {
       this.threads = threads;
@@ -70,19 +75,23 @@ final class Printing implements AutoCloseable {
 
     /** Begins one more. */
     void add(String name, Callable<byte[]> document) {
-      running.put(name, threads.submit(document));
+      FutureTask<byte[]> task = new FutureTask<>(document);
+      running.put(name, task);
+      threads.execute(task);
     }
 
     Set<String> names() {
       return Set.copyOf(running.keySet());
     }
 
-    /** Waits for all, and gives their bytes by name, in the order asked. */
+    /** Prints along, waits for all, and gives their bytes by name, in the order asked. */
     Map<String, byte[]> done(Terminal terminal) {
       Map<String, byte[]> done = new LinkedHashMap<>();
       running.forEach(
           (name, result) -> {
             terminal.progress("printing " + (done.size() + 1) + " of " + running.size());
+            // Does nothing where it is being printed already, or has been.
+            result.run();
             done.put(name, get(result));
           });
       return done;
