@@ -10,7 +10,7 @@ import java.util.List;
  */
 public final class LoadAhead {
   private static final List<Runnable> LOADS =
-      List.of(FirstSheets::letter, Register::loadAhead, FirstSheets::report);
+      List.of(Register::loadAhead, FirstSheets::letter, FirstSheets::report);
 
   private LoadAhead() {}
 
