@@ -40,7 +40,7 @@ final class ComparisonTables {
         use(all),
         lostShoes(all.lostShoes()),
         jobs(all),
-        prices(all.pricing()),
+        prices(all),
         underList(all.pricing()),
         callbacks(all.pricing()),
         callbackSums(all.pricing()));
@@ -317,20 +317,22 @@ final class ComparisonTables {
     return amount.toPlainString();
   }
 
-  private static FigureTable prices(Pricing pricing) {
+  private static FigureTable prices(Comparisons all) {
+    Pricing pricing = all.pricing();
+    String days = String.valueOf(all.rates().callbackDays());
     String target = money(pricing.target().movePointRight(2).stripTrailingZeros());
     List<List<String>> rows = new ArrayList<>();
-    pricing.works().forEach(each -> rows.add(price(each, target)));
-    rows.add(priceTotals(pricing));
+    pricing.works().forEach(each -> rows.add(price(each, target, days)));
+    rows.add(priceTotals(pricing, days));
     return table(
         "prices",
         "work,jobs,charged,list_price,cost,margin_after_labour,price_for_wage,price_for_target,"
             + "target_margin_percent,rise_5_percent_brings,jobs_under_list,under_list_by,callbacks,"
-            + "callback_cost,left_after_callbacks,loses_by",
+            + "callback_cost,left_after_callbacks,loses_by,callback_days",
         rows);
   }
 
-  private static List<String> price(WorkPrice each, String target) {
+  private static List<String> price(WorkPrice each, String target, String days) {
     return List.of(
         each.work(),
         String.valueOf(each.jobs()),
@@ -347,10 +349,11 @@ final class ComparisonTables {
         String.valueOf(each.callbacks()),
         money(each.callbackCost()),
         money(each.leftAfterCallbacks()),
-        each.loses().map(WorkPrice.Loss::word).orElse(""));
+        each.loses().map(WorkPrice.Loss::word).orElse(""),
+        days);
   }
 
-  private static List<String> priceTotals(Pricing pricing) {
+  private static List<String> priceTotals(Pricing pricing, String days) {
     return List.of(
         ALL,
         String.valueOf(pricing.works().stream().mapToInt(WorkPrice::jobs).sum()),
@@ -367,7 +370,8 @@ final class ComparisonTables {
         String.valueOf(pricing.callbacks().size()),
         money(pricing.callbackNetCost()),
         "",
-        "");
+        "",
+        days);
   }
 
   private static String total(Pricing pricing, Function<WorkPrice, BigDecimal> what) {

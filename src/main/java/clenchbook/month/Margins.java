@@ -237,6 +237,9 @@ public record Margins(
             "yearly overheads", Figures.plain(overheads.yearly()), Texts.basis(overheads.basis())));
     rows.add(
         List.of(
+            "months that hold overheads", Figures.count(overheads.months().size()), "measured"));
+    rows.add(
+        List.of(
             "hours per year",
             Figures.plain(settings.number(Setting.HOURS_PER_YEAR)),
             given(Setting.HOURS_PER_YEAR)));

@@ -95,6 +95,7 @@ public final class MarginsReport {
     blocks.add(keyFigures(whole));
     blocks.addAll(notGiven());
     blocks.add(new Paragraph(overheadsInWords()));
+    roundingInWords(whole).ifPresent(text -> blocks.add(new Paragraph(text)));
     blocks.add(wherePicture(whole));
     blocks.add(new Heading(1, "By Work"));
     blocks.add(perHourPicture());
@@ -184,6 +185,26 @@ public final class MarginsReport {
         + overheads.months().size()
         + " of 12 months hold any) that no job bears already."
         + spread;
+  }
+
+  /** Jobs and documents are rounded each for itself; empty where they agree. */
+  private Optional<String> roundingInWords(MarginGroup whole) {
+    BigDecimal difference = margins.rounding();
+    if (difference.signum() == 0) {
+      return Optional.empty();
+    }
+    BigDecimal most = difference.ulp().multiply(BigDecimal.valueOf(whole.jobs().size()));
+    String why =
+        difference.abs().compareTo(most) <= 0
+            ? " is rounding: shares, and prices that include tax, are rounded on the documents."
+            : " is more than rounding: documents may hold corrections and visits of other months,"
+                + " and lack visits not billed yet.";
+    return Optional.of(
+        "The documents of this time come to "
+            + Figures.money(margins.billedNet())
+            + " without tax. The difference of "
+            + Figures.money(difference)
+            + why);
   }
 
   private Picture wherePicture(MarginGroup whole) {
