@@ -102,7 +102,7 @@ public final class CompareRun {
     try {
       OutputFolder.write(folder, files, RunFacts.of("compare", asked, open));
     } catch (IOException e) {
-      throw new RunFault("the reports can't be written to " + folder + ": " + e.getMessage(), e);
+      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     } finally {
       terminal.clear();
     }

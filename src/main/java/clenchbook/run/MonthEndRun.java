@@ -108,13 +108,7 @@ public final class MonthEndRun {
     try {
       OutputFolder.write(folder, all, RunFacts.of("month-end", asked(), open));
     } catch (IOException e) {
-      throw new RunFault(
-          "the reports can't be written to "
-              + folder
-              + " ("
-              + e.getMessage()
-              + "); make room or mend the folder's rights, then run again: nothing is lost",
-          e);
+      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     }
   }
 

@@ -64,7 +64,7 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
     } catch (UnreadableWorkbook e) {
       throw new RunFault(file.getFileName() + ": " + e.getMessage(), e);
     } catch (IOException e) {
-      throw new RunFault(file.getFileName() + " can't be read: " + e.getMessage(), e);
+      throw new RunFault(file.getFileName() + " can't be read: " + DiskTrouble.why(e), e);
     }
   }
 
