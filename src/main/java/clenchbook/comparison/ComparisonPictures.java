@@ -21,10 +21,12 @@ final class ComparisonPictures {
 
   private final Comparisons all;
   private final Reading reading;
+  private final Amounts amounts;
 
-  ComparisonPictures(Comparisons all, Reading reading) {
+  ComparisonPictures(Comparisons all) {
     this.all = all;
-    this.reading = reading;
+    this.reading = new Reading(all.rates());
+    this.amounts = new Amounts(all.rates());
   }
 
   /**
@@ -196,7 +198,7 @@ final class ComparisonPictures {
                     + " ("
                     + (each.percent() < 0 ? "a fifth less" : "a fifth more")
                     + " changes it by "
-                    + reading.money(each.change().getAsDouble())
+                    + amounts.money(each.change().getAsDouble())
                     + ")");
   }
 
