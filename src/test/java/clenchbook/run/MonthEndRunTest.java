@@ -103,6 +103,38 @@ class MonthEndRunTest {
   }
 
   @Test
+  void drafts_of_an_earlier_month_are_told_of_until_they_are_sent() throws IOException {
+    SmallFolderBook book = book();
+    book.monthEnd("2026-09");
+    assertFalse(table(book, "2026-09", "differences").contains("not sent"));
+    book.monthEnd("2026-10");
+    assertTrue(
+        table(book, "2026-10", "differences")
+            .endsWith(
+                "not sent,2026-0001,Adam,2026-09-30,,,100.00,\r\n"
+                    + "not sent,2026-0002,Ruth,2026-09-30,,,40.00,\r\n"));
+    String told =
+        "2 documents of 2026-09 were made but never sent, and yet count as owed (the first:"
+            + " 2026-0001 to Adam). Run send for that month, and month-end for it before that if"
+            + " its visits changed.";
+    assertTrue(page(book).contains(told), page(book));
+    assertFalse(
+        Files.readString(book.reports().resolve("2026-10/problems.csv")).contains("never sent"),
+        "the book has no fault");
+    send(book, "2026-0001");
+    book.monthEnd("2026-10");
+    assertTrue(
+        page(book).contains("1 document of 2026-09 was made but never sent, and yet counts"));
+    send(book, "2026-0002");
+    book.monthEnd("2026-10");
+    assertFalse(page(book).contains("never sent"));
+  }
+
+  private static String page(SmallFolderBook book) throws IOException {
+    return Files.readString(book.reports().resolve("2026-10/index.html"));
+  }
+
+  @Test
   void the_next_month_takes_a_changed_line_back_with_a_credit_note() throws IOException {
     SmallFolderBook book = book();
     book.monthEnd("2026-10");
