@@ -4,7 +4,6 @@ import clenchbook.comparison.statistics.Interval;
 import clenchbook.comparison.statistics.Side;
 import clenchbook.comparison.statistics.StratifiedEstimate;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Map;
 
 /** The comparisons in plain words, one sentence a question, fit to be read aloud. */
@@ -22,12 +21,12 @@ final class Reading {
 
   /** The words that a sentence on a comparison begins with. */
   static String start(Comparison comparison) {
-    String measure = comparison.measure().title();
-    return measure.substring(0, 1).toUpperCase(Locale.ROOT)
-        + measure.substring(1)
-        + ", "
-        + comparison.question().title()
-        + ": ";
+    return title(comparison) + ": ";
+  }
+
+  /** The measure and the question, as a sentence or a picture's title begins. */
+  static String title(Comparison comparison) {
+    return Numbers.capital(comparison.measure().title()) + ", " + comparison.question().title();
   }
 
   private String shown(Comparison comparison) {

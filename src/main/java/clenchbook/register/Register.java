@@ -1,6 +1,7 @@
 package clenchbook.register;
 
 import clenchbook.billing.BilledDocument;
+import clenchbook.billing.DocumentState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -242,7 +243,7 @@ public final class Register implements AutoCloseable {
    * @param state the state; a document that is already further, or void, stays as it is
    * @throws RegisterFault when it can't be written
    */
-  public void move(Collection<String> numbers, clenchbook.billing.DocumentState state) {
+  public void move(Collection<String> numbers, DocumentState state) {
     try {
       DocumentTable table = new DocumentTable(connection);
       for (String number : numbers) {

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -266,7 +267,7 @@ final class TaxTables {
 
   private void addFlat(List<List<String>> rows, VatPeriod vat, Rate rate) {
     String scheme =
-        "flat rate " + rate.value() + " % (" + rate.name().toLowerCase(java.util.Locale.ROOT) + ")";
+        "flat rate " + rate.value() + " % (" + rate.name().toLowerCase(Locale.ROOT) + ")";
     BigDecimal due = vat.flatRateTax(rate.factor(), figures.unit());
     add(rows, vat, scheme, "1", "VAT due at the flat rate", due);
     add(rows, vat, scheme, "3", "Total VAT due", due);
