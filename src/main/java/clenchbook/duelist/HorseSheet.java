@@ -24,8 +24,8 @@ final class HorseSheet {
           Column.words("Shoe", 12),
           Column.words("Size", 9),
           Column.number("Shoes", 8),
-          Column.number("Nails", 7),
-          Column.words("Extras", 10),
+          Column.number("Nails", 8),
+          Column.words("Extras", 9),
           Column.words("Notes", 12),
           Column.words("Due", 13));
 

@@ -173,15 +173,18 @@ public final class MarginsReport {
           + " a year: the book holds no expenses to take them from."
           + spread;
     }
+    int months = overheads.months().size();
     return "Overheads of "
         + yearly
-        + ": the book's expenses from "
-        + overheads.months().get(0)
-        + " to "
-        + overheads.months().get(overheads.months().size() - 1)
+        + ": the book's expenses "
+        + (months == 1
+            ? "of " + overheads.months().get(0)
+            : "from " + overheads.months().get(0) + " to " + overheads.months().get(months - 1))
         + " ("
-        + overheads.months().size()
-        + " of 12 months hold any) that no job bears already."
+        + months
+        + " of 12 months "
+        + (months == 1 ? "holds" : "hold")
+        + " any) that no job bears already."
         + spread;
   }
 

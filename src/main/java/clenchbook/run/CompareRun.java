@@ -106,11 +106,15 @@ public final class CompareRun {
     } finally {
       terminal.clear();
     }
+    terminal.say(first + " to " + last + ": compared; open " + folder.resolve("comparisons.pdf"));
   }
 
-  private static int outcome(OpenBook open) {
+  private int outcome(OpenBook open) {
     boolean held =
         open.problems().stream().anyMatch(p -> p.severity() == clenchbook.problem.Severity.HELD);
+    if (held) {
+      terminal.warn("rows are held back and count in no figure; run check to see them");
+    }
     return held ? MonthEndRun.ROWS_HELD : MonthEndRun.DONE;
   }
 }

@@ -13,6 +13,7 @@ import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -110,6 +111,29 @@ public final class MonthEndRun {
     } catch (IOException e) {
       throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     }
+    terminal.say(done(month) + "; open " + folder.resolve("index.html"));
+  }
+
+  /** What came of it, in a few words. */
+  private static String done(MonthFindings month) {
+    List<BilledDocument> counted =
+        month.billing().month().stream().filter(BilledDocument::counts).toList();
+    if (counted.isEmpty()) {
+      return month.month() + ": nothing to bill";
+    }
+    long invoices = counted.stream().filter(BilledDocument::invoice).count();
+    long credits = counted.size() - invoices;
+    BigDecimal sum =
+        counted.stream().map(BilledDocument::gross).reduce(BigDecimal.ZERO, BigDecimal::add);
+    return month.month()
+        + ": "
+        + Count.of(invoices, "invoice")
+        + (credits == 0 ? "" : " and " + Count.of(credits, "credit note"))
+        + ", "
+        + month.jobs().index().book().settings().currency()
+        + " "
+        + sum.toPlainString()
+        + " in all";
   }
 
   private Map<String, byte[]> stored(MonthFindings month, Register register) {

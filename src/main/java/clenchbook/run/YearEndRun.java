@@ -123,6 +123,7 @@ public final class YearEndRun {
     } catch (IOException e) {
       throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     }
+    terminal.say(name() + ": summed up; open " + folder.resolve("tax-summary.pdf"));
   }
 
   private static void addFigures(Map<String, OutputFile> files, List<FigureTable> tables) {

@@ -8,14 +8,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.billing.DocumentState;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterFault;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
+import java.time.YearMonth;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -128,6 +132,28 @@ class MonthEndRunTest {
     send(book, "2026-0002");
     book.monthEnd("2026-10");
     assertFalse(page(book).contains("never sent"));
+  }
+
+  @Test
+  void the_terminal_says_what_came_of_it_and_where_to_look() throws IOException {
+    SmallFolderBook book = book();
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
+    MonthEndRequest request =
+        new MonthEndRequest(
+            book.path(),
+            YearMonth.of(2026, 10),
+            Optional.empty(),
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            Optional.empty());
+    new MonthEndRun(request, SmallFolderBook.machine(), new Terminal(out, out, false)).run();
+    // 40, 100, 95 and a free trim, with 20 % on top.
+    assertEquals(
+        "2026-10: 4 invoices, GBP 282.00 in all; open "
+            + book.reports().resolve("2026-10/index.html"),
+        said.toString(StandardCharsets.UTF_8).strip());
   }
 
   private static String page(SmallFolderBook book) throws IOException {
