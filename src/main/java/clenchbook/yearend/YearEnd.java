@@ -50,7 +50,7 @@ public final class YearEnd {
     TaxLines.add(
         figures,
         builder,
-        new TaxTables(figures, rates).vatPeriods().stream().map(VatPeriod::period).toList());
+        new VatTable(figures, rates).periods().stream().map(VatPeriod::period).toList());
     boolean britain = regime == Regime.UK;
     List<JournalEntry> journal =
         YearJournal.of(
