@@ -99,9 +99,19 @@ public final class TableOf<T> {
       int weight,
       Function<? super T, String> text,
       Function<? super T, Basis> basis) {
-    return column(
-        Block.Column.number(header, weight),
-        thing -> Block.Cell.of(text.apply(thing), basis.apply(thing)));
+    return cell(header, weight, thing -> Block.Cell.of(text.apply(thing), basis.apply(thing)));
+  }
+
+  /**
+   * Adds a column of figures of which some may rest on nothing.
+   *
+   * @param header its heading
+   * @param weight relative width
+   * @param cell the figure with or without its basis
+   * @return this
+   */
+  public TableOf<T> cell(String header, int weight, Function<? super T, Block.Cell> cell) {
+    return column(Block.Column.number(header, weight), cell);
   }
 
   /**
@@ -118,8 +128,9 @@ public final class TableOf<T> {
       int weight,
       Function<? super T, Optional<String>> text,
       Function<? super T, Basis> basis) {
-    return column(
-        Block.Column.number(header, weight),
+    return cell(
+        header,
+        weight,
         thing ->
             text.apply(thing)
                 .map(found -> Block.Cell.of(found, basis.apply(thing)))
