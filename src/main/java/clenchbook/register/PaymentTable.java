@@ -21,18 +21,33 @@ final class PaymentTable {
     try (PreparedStatement insert =
         connection.prepareStatement(
             "INSERT OR IGNORE INTO payment_seen VALUES (?, ?, ?, ?, ?, ?, ?)")) {
-      for (SeenPayment payment : payments) {
-        insert.setString(1, payment.date());
-        insert.setString(2, payment.owner());
-        insert.setString(3, payment.amount());
-        insert.setString(4, payment.invoice());
-        insert.setString(5, payment.kind());
-        insert.setString(6, payment.reference());
-        insert.setInt(7, payment.occurrence());
-        insert.addBatch();
-      }
-      insert.executeBatch();
+      each(payments, insert);
     }
+  }
+
+  /** Removes payments, those that are there. */
+  void remove(List<SeenPayment> payments) throws SQLException {
+    try (PreparedStatement delete =
+        connection.prepareStatement(
+            "DELETE FROM payment_seen WHERE date = ? AND owner = ? AND amount = ? AND invoice = ?"
+                + " AND kind = ? AND reference = ? AND occurrence = ?")) {
+      each(payments, delete);
+    }
+  }
+
+  private static void each(List<SeenPayment> payments, PreparedStatement statement)
+      throws SQLException {
+    for (SeenPayment payment : payments) {
+      statement.setString(1, payment.date());
+      statement.setString(2, payment.owner());
+      statement.setString(3, payment.amount());
+      statement.setString(4, payment.invoice());
+      statement.setString(5, payment.kind());
+      statement.setString(6, payment.reference());
+      statement.setInt(7, payment.occurrence());
+      statement.addBatch();
+    }
+    statement.executeBatch();
   }
 
   /** All of them, by date, owner, amount. */

@@ -186,6 +186,24 @@ public final class Register implements AutoCloseable {
   }
 
   /**
+   * Forgets payments that the book holds in another form now, durably.
+   *
+   * @param payments seen once
+   * @throws RegisterFault when it can't be written
+   */
+  public void forget(List<SeenPayment> payments) {
+    if (payments.isEmpty()) {
+      return;
+    }
+    try {
+      new PaymentTable(connection).remove(payments);
+      committed();
+    } catch (SQLException e) {
+      throw RegisterTrouble.of(file, e);
+    }
+  }
+
+  /**
    * The payments that earlier runs have seen.
    *
    * @return by date, owner, amount

@@ -61,8 +61,9 @@ public final class MonthEndRun {
     open.warnOfLaterDates(machine.today(), terminal);
     try (Register register = Register.open(registerFile)) {
       MonthFindings month = decide(open, register.documents());
+      List<SeenPayment> seen = register.payments();
       write(open, month, register);
-      new RegisterNews(month, register.payments(), open.book().payments()).tell(terminal);
+      register.forget(new RegisterNews(month, seen, open.book().payments()).tell(terminal));
       if (request.exportRegister().isPresent()) {
         new RegisterExport(register).writeTo(request.exportRegister().get(), terminal);
       }

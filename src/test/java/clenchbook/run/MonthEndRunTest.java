@@ -137,6 +137,34 @@ class MonthEndRunTest {
   @Test
   void the_terminal_says_what_came_of_it_and_where_to_look() throws IOException {
     SmallFolderBook book = book();
+    // 40, 100, 95 and a free trim, with 20 % on top.
+    assertEquals(
+        "2026-10: 4 invoices, GBP 282.00 in all; open "
+            + book.reports().resolve("2026-10/index.html"),
+        said(book));
+  }
+
+  @Test
+  void a_mended_payment_is_told_of_once_and_a_lost_one_each_time() throws IOException {
+    SmallFolderBook book = book();
+    book.payments("2026-10-10,Rutt,30,,\n2026-10-11,Adam,120,,\n");
+    said(book);
+    book.payments("2026-10-10,Ruth,30,,\n");
+    String lost = "a payment of 120 by Adam on 2026-10-11 was in the book once and is not any more";
+    String told = said(book);
+    assertTrue(
+        told.contains(
+            "a payment of 30 by Rutt on 2026-10-10 now reads 30 by Ruth on" + " 2026-10-10"),
+        told);
+    assertTrue(told.contains(lost), told);
+    String again = said(book);
+    assertFalse(again.contains("Rutt"), again);
+    assertTrue(again.contains(lost), again);
+    book.payments("2026-10-10,Ruth,30,,\n2026-10-11,Adam,120,,\n");
+    assertFalse(said(book).contains("a payment of"), "back again");
+  }
+
+  private static String said(SmallFolderBook book) {
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
     MonthEndRequest request =
@@ -149,11 +177,7 @@ class MonthEndRunTest {
             Optional.empty(),
             Optional.empty());
     new MonthEndRun(request, SmallFolderBook.machine(), new Terminal(out, out, false)).run();
-    // 40, 100, 95 and a free trim, with 20 % on top.
-    assertEquals(
-        "2026-10: 4 invoices, GBP 282.00 in all; open "
-            + book.reports().resolve("2026-10/index.html"),
-        said.toString(StandardCharsets.UTF_8).strip());
+    return said.toString(StandardCharsets.UTF_8).strip();
   }
 
   private static String page(SmallFolderBook book) throws IOException {
