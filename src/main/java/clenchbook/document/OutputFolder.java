@@ -45,7 +45,7 @@ public final class OutputFolder {
   /** In the folder itself where it is a disk of its own or nothing may be written beside it. */
   private static Path besideOf(Path folder) {
     Path parent = folder.getParent();
-    boolean within = parent == null || Files.isDirectory(folder) && !canMove(parent, folder);
+    boolean within = parent == null || (Files.isDirectory(folder) && !canMove(parent, folder));
     return within
         ? folder.resolve(".being-written")
         : folder.resolveSibling("." + folder.getFileName() + ".being-written");
