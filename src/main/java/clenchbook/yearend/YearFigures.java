@@ -111,20 +111,8 @@ record YearFigures(
   List<LineItem> sales() {
     return billed.stream()
         .filter(Billed::isIncome)
-        .flatMap(bill -> bill.lines().stream().map(line -> sale(bill, line)))
+        .flatMap(bill -> bill.lines().stream().map(line -> LineItem.of(line.taxCode(), bill, line)))
         .toList();
-  }
-
-  private static LineItem sale(Billed bill, BilledLine line) {
-    return new LineItem(
-        line.taxCode(),
-        line.sheet(),
-        line.row(),
-        bill.date(),
-        bill.owner(),
-        line.net(),
-        line.tax(),
-        line.net().add(line.tax()));
   }
 
   /** What the book says of the tax code. */
