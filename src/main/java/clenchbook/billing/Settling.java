@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -102,7 +103,7 @@ final class Settling {
       }
       left.add(new Money(payment.date(), "", payment.kind(), rest));
     }
-    items.sort(java.util.Comparator.comparing(item -> item.date));
+    items.sort(Comparator.comparing(item -> item.date));
     for (Money payment : left) {
       BigDecimal rest = payment.amount();
       for (Item item : items) {

@@ -2,6 +2,7 @@ package clenchbook.book;
 
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Everything read from one workbook.
@@ -68,9 +69,9 @@ public record Book(
    * @return the names of sheets that any visit came from, and of every sheet read as Visits
    */
   public Set<String> visitSheets() {
-    Set<String> names = new java.util.TreeSet<>();
+    Set<String> names = new TreeSet<>();
     visits.forEach(visit -> names.add(visit.source().sheet()));
-    Set<String> others = new java.util.TreeSet<>(names);
+    Set<String> others = new TreeSet<>(names);
     controls.stream()
         .map(SheetControl::sheet)
         .filter(sheet -> sheet.equalsIgnoreCase("visits"))

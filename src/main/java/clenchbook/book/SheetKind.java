@@ -43,4 +43,14 @@ public enum SheetKind {
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
+
+  /**
+   * The sheet's name as the guide writes it.
+   *
+   * @return with a capital
+   */
+  public String title() {
+    String word = word();
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
 }

@@ -6,8 +6,8 @@ import clenchbook.comparison.statistics.StratifiedEstimate;
 import clenchbook.report.Block;
 import clenchbook.report.Chart;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -21,10 +21,12 @@ final class ComparisonPictures {
 
   private final Comparisons all;
   private final Reading reading;
+  private final Amounts amounts;
 
-  ComparisonPictures(Comparisons all, Reading reading) {
+  ComparisonPictures(Comparisons all) {
     this.all = all;
-    this.reading = reading;
+    this.reading = new Reading(all.rates());
+    this.amounts = new Amounts(all.rates());
   }
 
   /**
@@ -47,13 +49,9 @@ final class ComparisonPictures {
             question.nameA() + " less " + question.nameB(),
             List.of(),
             Optional.of(new Chart.Interval(found.difference(), wider.low(), wider.high()))));
-    String title = comparison.measure().title();
     return Optional.of(
         new Block.Picture(
-            title.substring(0, 1).toUpperCase(Locale.ROOT)
-                + title.substring(1)
-                + ", "
-                + question.title(),
+            Reading.title(comparison),
             reading.caption(comparison),
             new Chart.Dots(
                 "each dot is a job, set against the mean of " + question.nameB() + " in its sort",
@@ -182,13 +180,13 @@ final class ComparisonPictures {
     String words = String.join("; ", parts);
     return words.isEmpty()
         ? "There is nothing whose change could be shown yet."
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+        : Numbers.capital(words) + ".";
   }
 
   private Optional<String> most(String quantity) {
     return all.sensitivities().stream()
         .filter(each -> each.quantity().equals(quantity) && each.change().isPresent())
-        .max(java.util.Comparator.comparingDouble(each -> Math.abs(each.change().getAsDouble())))
+        .max(Comparator.comparingDouble(each -> Math.abs(each.change().getAsDouble())))
         .map(
             each ->
                 "the "
@@ -196,7 +194,7 @@ final class ComparisonPictures {
                     + " ("
                     + (each.percent() < 0 ? "a fifth less" : "a fifth more")
                     + " changes it by "
-                    + reading.money(each.change().getAsDouble())
+                    + amounts.money(each.change().getAsDouble())
                     + ")");
   }
 

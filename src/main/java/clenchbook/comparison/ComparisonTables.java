@@ -1,10 +1,5 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.pricing.Callback;
-import clenchbook.comparison.pricing.CallbackSum;
-import clenchbook.comparison.pricing.Pricing;
-import clenchbook.comparison.pricing.UnderList;
-import clenchbook.comparison.pricing.WorkPrice;
 import clenchbook.comparison.statistics.EffectsModel;
 import clenchbook.comparison.statistics.Interval;
 import clenchbook.comparison.statistics.Proportion;
@@ -12,12 +7,10 @@ import clenchbook.comparison.statistics.Side;
 import clenchbook.comparison.statistics.StratifiedEstimate;
 import clenchbook.comparison.statistics.StratumEstimate;
 import clenchbook.report.FigureTable;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** The figures of the comparisons as tables for files. */
 final class ComparisonTables {
@@ -31,23 +24,12 @@ final class ComparisonTables {
   private ComparisonTables() {}
 
   static List<FigureTable> of(Comparisons all) {
-    return List.of(
-        comparisons(all),
-        breakEven(all),
-        curve(all),
-        sensitivity(all),
-        trend(all),
-        use(all),
-        lostShoes(all.lostShoes()),
-        jobs(all),
-        prices(all.pricing()),
-        underList(all.pricing()),
-        callbacks(all.pricing()),
-        callbackSums(all.pricing()));
-  }
-
-  private static FigureTable table(String name, String columns, List<List<String>> rows) {
-    return new FigureTable(name, List.of(columns.split(",")), rows);
+    List<FigureTable> tables = new ArrayList<>();
+    tables.add(comparisons(all));
+    tables.addAll(BreakEvenTables.of(all));
+    tables.addAll(List.of(trend(all), use(all), lostShoes(all.lostShoes()), jobs(all)));
+    tables.addAll(PriceTables.of(all));
+    return List.copyOf(tables);
   }
 
   private static FigureTable comparisons(Comparisons all) {
@@ -63,7 +45,7 @@ final class ComparisonTables {
           .flatMap(found -> found.strata().stream())
           .forEach(stratum -> rows.add(stratumRow(comparison, stratum, names)));
     }
-    return table(
+    return FigureTable.of(
         "comparisons",
         "question,measure,stratum,a,b,n_a,n_b,mean_a,mean_b,difference,low,high,verdict,horses_a,"
             + "horses_b,low_horse,high_horse,low_a,high_a,low_b,high_b,degrees_of_freedom,"
@@ -163,68 +145,8 @@ final class ComparisonTables {
     return row;
   }
 
-  private static String unit(Comparisons all, String unit) {
-    return unit.equals("money") ? all.rates().currency() : unit;
-  }
-
-  private static FigureTable breakEven(Comparisons all) {
-    return table(
-        "break-even",
-        "question,quantity,value,unit,low,high,basis",
-        all.breakEvens().stream()
-            .map(
-                each ->
-                    List.of(
-                        each.question().title(),
-                        each.quantity(),
-                        Numbers.file(each.value()),
-                        unit(all, each.unit()),
-                        Numbers.low(each.interval()),
-                        Numbers.high(each.interval()),
-                        each.basis()))
-            .toList());
-  }
-
-  private static FigureTable curve(Comparisons all) {
-    return table(
-        "break-even-curve",
-        "shoes_per_stop,gain,low,high,unit",
-        all.curve().stream()
-            .map(
-                point ->
-                    List.of(
-                        String.valueOf(point.shoes()),
-                        Numbers.file(point.gain()),
-                        Numbers.low(point.interval()),
-                        Numbers.high(point.interval()),
-                        all.rates().currency()))
-            .toList());
-  }
-
-  private static FigureTable sensitivity(Comparisons all) {
-    return table(
-        "sensitivity",
-        "input,change_percent,question,quantity,value,today,change,unit,shoes_at_stop",
-        all.sensitivities().stream()
-            .map(
-                each ->
-                    List.of(
-                        each.input(),
-                        String.valueOf(each.percent()),
-                        each.question().title(),
-                        each.quantity(),
-                        Numbers.file(each.value()),
-                        Numbers.file(each.today()),
-                        Numbers.file(each.change()),
-                        unit(all, each.unit()),
-                        each.quantity().equals(Sensitivity.GAIN)
-                            ? String.valueOf(all.stopShoes())
-                            : ""))
-            .toList());
-  }
-
   private static FigureTable trend(Comparisons all) {
-    return table(
+    return FigureTable.of(
         "comparison-trend",
         "month,question,measure,a,b,n_a,n_b,mean_a,mean_b,difference",
         all.trends().stream()
@@ -250,7 +172,7 @@ final class ComparisonTables {
       rows.add(useRow(each, "used", each.used().size()));
       each.leftOut().forEach((reason, jobs) -> rows.add(useRow(each, reason.words(), jobs)));
     }
-    return table("comparison-use", "question,measure,reason,jobs,of_jobs,percent", rows);
+    return FigureTable.of("comparison-use", "question,measure,reason,jobs,of_jobs,percent", rows);
   }
 
   private static List<String> useRow(Comparison comparison, String reason, int jobs) {
@@ -264,7 +186,7 @@ final class ComparisonTables {
   }
 
   private static FigureTable lostShoes(LostShoes lost) {
-    return table(
+    return FigureTable.of(
         "lost-shoes",
         "method,shoes_on,lost,percent,low_percent,high_percent,horses",
         List.of(
@@ -307,128 +229,9 @@ final class ComparisonTables {
                 job.source().sheet()));
       }
     }
-    return table(
+    return FigureTable.of(
         "comparison-jobs",
         "question,measure,stratum,side,value,against_mean_b,date,horse,owner,work,row,sheet",
         rows);
-  }
-
-  private static String money(BigDecimal amount) {
-    return amount.toPlainString();
-  }
-
-  private static FigureTable prices(Pricing pricing) {
-    String target = money(pricing.target().movePointRight(2).stripTrailingZeros());
-    List<List<String>> rows = new ArrayList<>();
-    pricing.works().forEach(each -> rows.add(price(each, target)));
-    rows.add(priceTotals(pricing));
-    return table(
-        "prices",
-        "work,jobs,charged,list_price,cost,margin_after_labour,price_for_wage,price_for_target,"
-            + "target_margin_percent,rise_5_percent_brings,jobs_under_list,under_list_by,callbacks,"
-            + "callback_cost,left_after_callbacks,loses_by",
-        rows);
-  }
-
-  private static List<String> price(WorkPrice each, String target) {
-    return List.of(
-        each.work(),
-        String.valueOf(each.jobs()),
-        money(each.charged()),
-        each.list().map(ComparisonTables::money).orElse(""),
-        money(each.cost()),
-        money(each.margin()),
-        money(each.forWage()),
-        money(each.forTarget()),
-        target,
-        money(each.riseBrings()),
-        String.valueOf(each.underList()),
-        money(each.underListBy()),
-        String.valueOf(each.callbacks()),
-        money(each.callbackCost()),
-        money(each.leftAfterCallbacks()),
-        each.loses().map(WorkPrice.Loss::word).orElse(""));
-  }
-
-  private static List<String> priceTotals(Pricing pricing) {
-    return List.of(
-        ALL,
-        String.valueOf(pricing.works().stream().mapToInt(WorkPrice::jobs).sum()),
-        total(pricing, WorkPrice::charged),
-        "",
-        total(pricing, WorkPrice::cost),
-        total(pricing, WorkPrice::margin),
-        "",
-        "",
-        "",
-        total(pricing, WorkPrice::riseBrings),
-        String.valueOf(pricing.works().stream().mapToInt(WorkPrice::underList).sum()),
-        total(pricing, WorkPrice::underListBy),
-        String.valueOf(pricing.callbacks().size()),
-        money(pricing.callbackNetCost()),
-        "",
-        "");
-  }
-
-  private static String total(Pricing pricing, Function<WorkPrice, BigDecimal> what) {
-    return money(pricing.works().stream().map(what).reduce(BigDecimal.ZERO, BigDecimal::add));
-  }
-
-  private static FigureTable underList(Pricing pricing) {
-    return table(
-        "under-list",
-        "owner,jobs,under_list_by",
-        pricing.underList().stream().map(ComparisonTables::under).toList());
-  }
-
-  private static List<String> under(UnderList each) {
-    return List.of(each.owner(), String.valueOf(each.jobs()), money(each.by()));
-  }
-
-  private static FigureTable callbacks(Pricing pricing) {
-    return table(
-        "callbacks",
-        "row,date,owner,horse,work,reason,cost,charged,net_cost,days,caused_date,caused_work,"
-            + "caused_method,caused_row,sheet,caused_sheet",
-        pricing.callbacks().stream().map(ComparisonTables::callback).toList());
-  }
-
-  private static List<String> callback(Callback each) {
-    ComparedJob visit = each.visit();
-    return List.of(
-        String.valueOf(visit.source().row()),
-        visit.date().toString(),
-        visit.owner(),
-        visit.horseName(),
-        visit.work(),
-        visit.reason().word(),
-        money(each.cost()),
-        money(visit.money().charged()),
-        money(each.netCost()),
-        String.valueOf(each.days()),
-        each.cause().date().toString(),
-        each.cause().work(),
-        Pricing.method(each.cause()),
-        String.valueOf(each.cause().source().row()),
-        visit.source().sheet(),
-        each.cause().source().sheet());
-  }
-
-  private static FigureTable callbackSums(Pricing pricing) {
-    return table(
-        "callback-costs",
-        "work,method,jobs,callbacks,cost,charged,net_cost",
-        pricing.callbackSums().stream().map(ComparisonTables::callbackSum).toList());
-  }
-
-  private static List<String> callbackSum(CallbackSum each) {
-    return List.of(
-        each.work(),
-        each.method(),
-        String.valueOf(each.jobs()),
-        String.valueOf(each.callbacks()),
-        money(each.cost()),
-        money(each.charged()),
-        money(each.netCost()));
   }
 }

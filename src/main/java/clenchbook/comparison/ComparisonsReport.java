@@ -5,6 +5,7 @@ import clenchbook.comparison.statistics.StratumEstimate;
 import clenchbook.measure.Basis;
 import clenchbook.report.Block;
 import clenchbook.report.Report;
+import clenchbook.report.TableOf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,13 +28,19 @@ final class ComparisonsReport {
           + " and, where it is lame, for the vet to judge; these figures say nothing about it.";
 
   private final Comparisons all;
+  private final Amounts amounts;
   private final Reading reading;
+  private final GuardReading second;
+  private final BreakEvenReading breakEvens;
   private final ComparisonPictures pictures;
 
   private ComparisonsReport(Comparisons all) {
     this.all = all;
+    this.amounts = new Amounts(all.rates());
     this.reading = new Reading(all.rates());
-    this.pictures = new ComparisonPictures(all, reading);
+    this.second = new GuardReading(all.rates());
+    this.breakEvens = new BreakEvenReading(all);
+    this.pictures = new ComparisonPictures(all);
   }
 
   static Report of(Comparisons all, String business) {
@@ -68,13 +75,13 @@ final class ComparisonsReport {
     Comparison shape = all.comparison(Question.HOT_WITH_COLD, Measure.SHAPE_MINUTES_PER_SHOE);
     Comparison earned = all.comparison(Question.HANDMADE_WITH_KEG, Measure.EARNED_PER_HOUR);
     blocks.add(new Block.Paragraph(report.reading.sentence(shape)));
-    report.reading.guard(shape).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
+    report.second.guard(shape).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
     report.pictures.dots(shape).ifPresent(blocks::add);
-    blocks.add(new Block.Paragraph(report.reading.forge(all)));
+    blocks.add(new Block.Paragraph(report.breakEvens.forge()));
     blocks.add(new Block.Paragraph(report.reading.sentence(earned)));
-    report.reading.guard(earned).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
-    blocks.add(new Block.Paragraph(report.reading.handmade(all)));
-    blocks.add(new Block.Paragraph(report.reading.sentence(all.lostShoes())));
+    report.second.guard(earned).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
+    blocks.add(new Block.Paragraph(report.breakEvens.handmade()));
+    blocks.add(new Block.Paragraph(LostShoesReading.sentence(all.lostShoes())));
     return List.copyOf(blocks);
   }
 
@@ -85,14 +92,14 @@ final class ComparisonsReport {
       blocks.add(new Block.Heading(2, heading(question)));
       for (Comparison comparison : of(question)) {
         blocks.add(new Block.Paragraph(reading.sentence(comparison)));
-        reading.guard(comparison).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
+        second.guard(comparison).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
       }
-      reading.guards(of(question)).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
+      second.guards(of(question)).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
       if (question == Question.HOT_WITH_COLD) {
-        blocks.add(new Block.Paragraph(reading.sentence(all.lostShoes())));
-        blocks.add(new Block.Paragraph(reading.forge(all)));
+        blocks.add(new Block.Paragraph(LostShoesReading.sentence(all.lostShoes())));
+        blocks.add(new Block.Paragraph(breakEvens.forge()));
       } else {
-        blocks.add(new Block.Paragraph(reading.handmade(all)));
+        blocks.add(new Block.Paragraph(breakEvens.handmade()));
       }
       blocks.add(new Block.Paragraph(cannotShow(question)));
     }
@@ -139,7 +146,7 @@ final class ComparisonsReport {
       figures.add(
           figure(
               more < 0 ? "A handmade set can spare" : "Extra a handmade set needs",
-              reading.money(Math.abs(more)),
+              amounts.money(Math.abs(more)),
               Basis.STANDARD));
     }
     return figures.isEmpty() ? Optional.empty() : Optional.of(new Block.KeyFigures(figures));
@@ -176,28 +183,26 @@ final class ComparisonsReport {
   }
 
   private Block breakEvenTable() {
-    return new Block.Table(
-        "Break-even figures",
-        List.of(
-            Block.Column.words("Figure", 4),
-            Block.Column.number("Value", 2),
-            Block.Column.number("From", 2),
-            Block.Column.number("To", 2),
-            Block.Column.words("Unit", 2),
-            Block.Column.words("Rests on", 5)),
-        all.breakEvens().stream()
-            .map(
-                each ->
-                    Block.Row.of(
-                        each.quantity(),
-                        each.value().isPresent()
-                            ? Numbers.people(each.value().getAsDouble(), 2)
-                            : "",
-                        each.interval().map(at -> Numbers.people(at.low(), 2)).orElse(""),
-                        each.interval().map(at -> Numbers.people(at.high(), 2)).orElse(""),
-                        each.unit().equals("money") ? all.rates().currency() : each.unit(),
-                        each.basis()))
-            .toList());
+    return TableOf.rows(all.breakEvens())
+        .words("Figure", 4, BreakEven::quantity)
+        .number(
+            "Value",
+            2,
+            each -> each.value().isPresent() ? Numbers.people(each.value().getAsDouble(), 2) : "")
+        .number("From", 2, each -> low(each.interval()))
+        .number("To", 2, each -> high(each.interval()))
+        .words(
+            "Unit", 2, each -> each.unit().equals("money") ? all.rates().currency() : each.unit())
+        .words("Rests on", 5, BreakEven::basis)
+        .captioned("Break-even figures");
+  }
+
+  private static String low(Optional<Interval> interval) {
+    return interval.map(each -> Numbers.people(each.low(), 2)).orElse("");
+  }
+
+  private static String high(Optional<Interval> interval) {
+    return interval.map(each -> Numbers.people(each.high(), 2)).orElse("");
   }
 
   private void trends(List<Block> blocks) {
@@ -251,28 +256,27 @@ final class ComparisonsReport {
   /** Jobs used and left out, a column a measure. */
   private Block use(Question question) {
     List<Comparison> own = of(question);
-    List<Block.Column> columns = new ArrayList<>();
-    columns.add(Block.Column.words("Jobs", 6));
-    own.forEach(each -> columns.add(Block.Column.number(each.measure().title(), 2)));
-    List<Block.Row> rows = new ArrayList<>();
-    rows.add(useRow("used", own, each -> each.used().size()));
+    List<Used> rows = new ArrayList<>();
+    rows.add(new Used("used", each -> each.used().size()));
     for (Exclusion reason : Exclusion.values()) {
       if (own.stream().anyMatch(each -> each.leftOut().containsKey(reason))) {
-        rows.add(useRow(reason.words(), own, each -> each.leftOut().getOrDefault(reason, 0)));
+        rows.add(new Used(reason.words(), each -> each.leftOut().getOrDefault(reason, 0)));
       }
     }
-    return new Block.Table(
-        heading(question) + ": jobs of the period, fees and cancelled visits apart", columns, rows);
+    TableOf<Used> table = TableOf.rows(rows).words("Jobs", 6, Used::words);
+    own.forEach(each -> table.number(each.measure().title(), 2, row -> row.of(each)));
+    return table.captioned(
+        heading(question) + ": jobs of the period, fees and cancelled visits apart");
   }
 
-  private static Block.Row useRow(
-      String words, List<Comparison> own, ToIntFunction<Comparison> count) {
-    List<String> cells = new ArrayList<>(List.of(words));
-    for (Comparison each : own) {
-      int jobs = count.applyAsInt(each);
-      cells.add(jobs == 0 ? "" : jobs + " (" + Numbers.percent((double) jobs / each.jobs()) + ")");
+  /** What became of jobs, and how many of a comparison's. */
+  private record Used(String words, ToIntFunction<Comparison> count) {
+    private String of(Comparison comparison) {
+      int jobs = count.applyAsInt(comparison);
+      return jobs == 0
+          ? ""
+          : jobs + " (" + Numbers.percent((double) jobs / comparison.jobs()) + ")";
     }
-    return Block.Row.of(cells.toArray(String[]::new));
   }
 
   private static Optional<Block> strata(Comparison comparison) {
@@ -288,33 +292,15 @@ final class ComparisonsReport {
             ? ", the first " + MOST_STRATA + " of " + found.size() + " sorts of job"
             : "";
     return Optional.of(
-        new Block.Table(
-            comparison.measure().title() + ", " + question.title() + rest,
-            List.of(
-                Block.Column.words("Sort of job", 6),
-                Block.Column.number("Jobs, " + question.nameA(), 2),
-                Block.Column.number("Jobs, " + question.nameB(), 2),
-                Block.Column.number("Mean, " + question.nameA(), 2),
-                Block.Column.number("Mean, " + question.nameB(), 2),
-                Block.Column.number("Difference", 2),
-                Block.Column.number("From", 2),
-                Block.Column.number("To", 2)),
-            found.stream()
-                .limit(MOST_STRATA)
-                .map(each -> stratumRow(names.getOrDefault(each.stratum(), ""), each))
-                .toList()));
-  }
-
-  private static Block.Row stratumRow(String name, StratumEstimate stratum) {
-    Optional<Interval> interval = stratum.plain();
-    return Block.Row.of(
-        name,
-        String.valueOf(stratum.a().n()),
-        String.valueOf(stratum.b().n()),
-        Numbers.people(stratum.a().mean(), 2),
-        Numbers.people(stratum.b().mean(), 2),
-        Numbers.people(stratum.difference(), 2),
-        interval.map(each -> Numbers.people(each.low(), 2)).orElse(""),
-        interval.map(each -> Numbers.people(each.high(), 2)).orElse(""));
+        TableOf.rows(found.stream().limit(MOST_STRATA).toList())
+            .words("Sort of job", 6, each -> names.getOrDefault(each.stratum(), ""))
+            .count("Jobs, " + question.nameA(), 2, each -> each.a().n())
+            .count("Jobs, " + question.nameB(), 2, each -> each.b().n())
+            .number("Mean, " + question.nameA(), 2, each -> Numbers.people(each.a().mean(), 2))
+            .number("Mean, " + question.nameB(), 2, each -> Numbers.people(each.b().mean(), 2))
+            .number("Difference", 2, each -> Numbers.people(each.difference(), 2))
+            .number("From", 2, each -> low(each.plain()))
+            .number("To", 2, each -> high(each.plain()))
+            .captioned(comparison.measure().title() + ", " + question.title() + rest));
   }
 }

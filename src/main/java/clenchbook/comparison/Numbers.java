@@ -49,6 +49,10 @@ final class Numbers {
     return people(100 * share, 1) + " %";
   }
 
+  static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
   static String count(long count, String one, String many) {
     return count == 1 ? "1 " + one : count + " " + many;
   }

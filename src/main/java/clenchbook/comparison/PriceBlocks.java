@@ -5,6 +5,7 @@ import clenchbook.comparison.pricing.Pricing;
 import clenchbook.comparison.pricing.UnderList;
 import clenchbook.comparison.pricing.WorkPrice;
 import clenchbook.report.Block;
+import clenchbook.report.TableOf;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,30 +101,15 @@ final class PriceBlocks {
   }
 
   private Block prices() {
-    List<Block.Row> rows =
-        pricing.works().stream()
-            .map(
-                work ->
-                    Block.Row.of(
-                        work.work(),
-                        String.valueOf(work.jobs()),
-                        work.list().map(BigDecimal::toPlainString).orElse(""),
-                        work.forWage().toPlainString(),
-                        work.forTarget().toPlainString(),
-                        work.margin().toPlainString(),
-                        work.riseBrings().toPlainString()))
-            .toList();
-    return new Block.Table(
-        "Prices by Work",
-        List.of(
-            Block.Column.words("Work", 4),
-            Block.Column.number("Jobs", 1),
-            Block.Column.number("List", 2),
-            Block.Column.number("Meets the wage", 2),
-            Block.Column.number("Meets the target", 2),
-            Block.Column.number("Left in all", 2),
-            Block.Column.number("5 % more brings", 2)),
-        rows);
+    return TableOf.rows(pricing.works())
+        .words("Work", 4, WorkPrice::work)
+        .count("Jobs", 1, WorkPrice::jobs)
+        .number("List", 2, work -> work.list().map(BigDecimal::toPlainString).orElse(""))
+        .amount("Meets the wage", 2, WorkPrice::forWage)
+        .amount("Meets the target", 2, WorkPrice::forTarget)
+        .amount("Left in all", 2, WorkPrice::margin)
+        .amount("5 % more brings", 2, WorkPrice::riseBrings)
+        .captioned("Prices by Work");
   }
 
   private String rise() {
@@ -139,21 +125,13 @@ final class PriceBlocks {
       blocks.add(new Block.Paragraph("Nobody was billed under the list, free visits apart."));
       return;
     }
-    List<Block.Row> rows =
-        pricing.underList().stream().limit(MOST_ROWS).map(PriceBlocks::under).toList();
+    String rest = pricing.underList().size() > MOST_ROWS ? " (the first " + MOST_ROWS + ")" : "";
     blocks.add(
-        new Block.Table(
-            "Billed under the list, free visits apart"
-                + (pricing.underList().size() > MOST_ROWS ? " (the first " + MOST_ROWS + ")" : ""),
-            List.of(
-                Block.Column.words("Owner", 4),
-                Block.Column.number("Jobs", 1),
-                Block.Column.number("Under the list by", 2)),
-            rows));
-  }
-
-  private static Block.Row under(UnderList each) {
-    return Block.Row.of(each.owner(), String.valueOf(each.jobs()), each.by().toPlainString());
+        TableOf.rows(pricing.underList().stream().limit(MOST_ROWS).toList())
+            .words("Owner", 4, UnderList::owner)
+            .count("Jobs", 1, UnderList::jobs)
+            .amount("Under the list by", 2, UnderList::by)
+            .captioned("Billed under the list, free visits apart" + rest));
   }
 
   private void callbacks(List<Block> blocks) {
@@ -179,28 +157,13 @@ final class PriceBlocks {
                 + (count == 1 ? "it" : "them")
                 + " about."));
     blocks.add(
-        new Block.Table(
-            "Callbacks by the work that caused them",
-            List.of(
-                Block.Column.words("Work", 4),
-                Block.Column.words("Shaped", 1),
-                Block.Column.number("Jobs", 1),
-                Block.Column.number("Callbacks", 1),
-                Block.Column.number("Cost", 2),
-                Block.Column.number("Charged", 2)),
-            pricing.callbackSums().stream()
-                .filter(each -> each.callbacks() > 0)
-                .map(PriceBlocks::sum)
-                .toList()));
-  }
-
-  private static Block.Row sum(CallbackSum each) {
-    return Block.Row.of(
-        each.work(),
-        each.method(),
-        String.valueOf(each.jobs()),
-        String.valueOf(each.callbacks()),
-        each.cost().toPlainString(),
-        each.charged().toPlainString());
+        TableOf.rows(pricing.callbackSums().stream().filter(each -> each.callbacks() > 0).toList())
+            .words("Work", 4, CallbackSum::work)
+            .words("Shaped", 1, CallbackSum::method)
+            .count("Jobs", 1, CallbackSum::jobs)
+            .count("Callbacks", 1, CallbackSum::callbacks)
+            .amount("Cost", 2, CallbackSum::cost)
+            .amount("Charged", 2, CallbackSum::charged)
+            .captioned("Callbacks by the work that caused them"));
   }
 }

@@ -3,6 +3,7 @@ package clenchbook.comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How a break-even figure moves when one input moves by a fifth.
@@ -47,50 +48,37 @@ public record Sensitivity(
         int[] once = forge.asItIs();
         Question hot = Question.HOT_WITH_COLD;
         all.add(
-            one(
-                shift,
-                hot,
-                BreakEven.SHOES_PER_STOP,
-                "shoes",
-                forge.shoesPerStop(once, shift),
-                forge.shoesPerStop(once, Shift.NONE)));
-        all.add(
-            one(
-                shift,
-                hot,
-                GAIN,
-                "money",
-                forge.gain(stopShoes, once, shift),
-                forge.gain(stopShoes, once, Shift.NONE)));
+            one(shift, hot, BreakEven.SHOES_PER_STOP, "shoes", at -> forge.shoesPerStop(once, at)));
+        all.add(one(shift, hot, GAIN, "money", at -> forge.gain(stopShoes, once, at)));
       }
       if (handmade.enough()) {
         int[] once = handmade.asItIs();
         Question made = Question.HANDMADE_WITH_KEG;
         all.add(
-            one(
-                shift,
-                made,
-                BreakEven.EXTRA_PRICE,
-                "money",
-                handmade.extraPrice(once, shift),
-                handmade.extraPrice(once, Shift.NONE)));
+            one(shift, made, BreakEven.EXTRA_PRICE, "money", at -> handmade.extraPrice(once, at)));
         all.add(
             one(
                 shift,
                 made,
                 BreakEven.MAKING_MINUTES,
                 "minutes",
-                handmade.makingMinutes(once, shift),
-                handmade.makingMinutes(once, Shift.NONE)));
+                at -> handmade.makingMinutes(once, at)));
       }
     }
     return List.copyOf(all);
   }
 
+  /** A figure under a shift, beside the same figure as things are. */
   private static Sensitivity one(
-      Shift shift, Question question, String quantity, String unit, double value, double today) {
+      Shift shift, Question question, String quantity, String unit, ToDoubleFunction<Shift> value) {
     return new Sensitivity(
-        shift.name(), shift.percent(), question, quantity, unit, known(value), known(today));
+        shift.name(),
+        shift.percent(),
+        question,
+        quantity,
+        unit,
+        known(value.applyAsDouble(shift)),
+        known(value.applyAsDouble(Shift.NONE)));
   }
 
   private static OptionalDouble known(double value) {

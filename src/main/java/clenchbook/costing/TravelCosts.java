@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * Shares each day's driving over its jobs: over the places in proportion to their distance from
@@ -75,8 +76,7 @@ final class TravelCosts {
     }
   }
 
-  private static BigDecimal sum(
-      List<Trip> trips, java.util.function.Function<Trip, Optional<BigDecimal>> figure) {
+  private static BigDecimal sum(List<Trip> trips, Function<Trip, Optional<BigDecimal>> figure) {
     return trips.stream()
         .map(trip -> figure.apply(trip).orElse(BigDecimal.ZERO))
         .reduce(BigDecimal.ZERO, BigDecimal::add);

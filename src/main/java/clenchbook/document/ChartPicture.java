@@ -51,7 +51,7 @@ final class ChartPicture extends AbstractRenderer implements Graphics2DRenderabl
 
   private List<Entry> entries() {
     List<Entry> entries = new ArrayList<>(named());
-    if (chart instanceof Chart.Columns columns && columns.lying()) {
+    if (chart instanceof Chart.Columns columns) {
       columns.limits().forEach(limit -> entries.add(new Entry(limit.name(), LIMIT)));
     }
     return entries;

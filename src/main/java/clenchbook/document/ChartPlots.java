@@ -85,19 +85,15 @@ final class ChartPlots {
     plot.setRangeZeroBaselinePaint(Palette.QUIET);
     plot.setInsets(new RectangleInsets(2, 2, 2, 8));
     plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
-    chart
-        .limits()
-        .forEach(limit -> plot.addRangeMarker(across(limit, chart.lying()), Layer.FOREGROUND));
+    chart.limits().forEach(limit -> plot.addRangeMarker(across(limit), Layer.FOREGROUND));
     includeLimits(up, chart.limits());
     return plot;
   }
 
-  /** In a picture of lying bars the legend names the limit: there is no room beside the line. */
-  private static ValueMarker across(Chart.Limit limit, boolean lying) {
+  /** The legend names the limit: beside the line its name would lie over the columns. */
+  private static ValueMarker across(Chart.Limit limit) {
     ValueMarker marker = marker(limit);
-    if (lying) {
-      marker.setLabel(null);
-    }
+    marker.setLabel(null);
     return marker;
   }
 

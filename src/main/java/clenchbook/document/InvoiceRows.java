@@ -70,11 +70,20 @@ final class InvoiceRows {
   private String taxLabel(PrintedTax tax) {
     String code =
         tax.code().isBlank() || tax.code().equals(tax.name()) ? "" : " (" + tax.code() + ")";
+    if (exempt(tax)) {
+      return wording.say("sum.taxExempt", tax.name() + code, formats.amount(tax.net()));
+    }
     return wording.say(
         "sum.tax",
         tax.name() + code,
         formats.percent(tax.ratePercent()),
         formats.amount(tax.net()));
+  }
+
+  /** A rate on a net that would bear tax, and none: the owner is exempt. */
+  private static boolean exempt(PrintedTax tax) {
+    BigDecimal would = tax.net().abs().multiply(tax.ratePercent().movePointLeft(2));
+    return tax.tax().signum() == 0 && would.compareTo(tax.tax().ulp()) >= 0;
   }
 
   void settlements(List<Settlement> settlements) {

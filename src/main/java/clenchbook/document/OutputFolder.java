@@ -38,10 +38,29 @@ import java.util.stream.Collectors;
 public final class OutputFolder {
   private final Path folder;
   private final Path beside;
+  private boolean halfMoved;
 
   private OutputFolder(Path folder) {
     this.folder = folder.toAbsolutePath().normalize();
-    this.beside = this.folder.resolveSibling("." + this.folder.getFileName() + ".being-written");
+    this.beside = besideOf(this.folder);
+  }
+
+  /** In the folder itself where it is a disk of its own or nothing may be written beside it. */
+  private static Path besideOf(Path folder) {
+    Path parent = folder.getParent();
+    boolean within = parent == null || (Files.isDirectory(folder) && !canMove(parent, folder));
+    return within
+        ? folder.resolve(".being-written")
+        : folder.resolveSibling("." + folder.getFileName() + ".being-written");
+  }
+
+  private static boolean canMove(Path parent, Path folder) {
+    try {
+      return Files.isWritable(parent)
+          && Files.getFileStore(parent).equals(Files.getFileStore(folder));
+    } catch (IOException e) {
+      return true; // and let the writing say what is wrong
+    }
   }
 
   /**
@@ -75,9 +94,13 @@ public final class OutputFolder {
         settle(file.getKey(), file.getValue());
       }
       move(RunRecord.NAME);
+      halfMoved = false;
       return hashes;
     } finally {
-      remove(beside);
+      // Refused half-way, the record stays beside: the next run must know the files already moved.
+      if (!halfMoved) {
+        remove(beside);
+      }
     }
   }
 
@@ -143,6 +166,7 @@ public final class OutputFolder {
               && file.getValue().contains(hashOf(path));
       if (ours) {
         Files.delete(path);
+        halfMoved = true;
         emptied.add(parentOf(path));
       }
     }
@@ -181,6 +205,7 @@ public final class OutputFolder {
         target,
         StandardCopyOption.REPLACE_EXISTING,
         StandardCopyOption.ATOMIC_MOVE);
+    halfMoved = true;
   }
 
   /** Every file of a run lies in a folder. */

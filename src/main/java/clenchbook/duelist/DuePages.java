@@ -3,15 +3,13 @@ package clenchbook.duelist;
 import clenchbook.book.Names;
 import clenchbook.measure.Basis;
 import clenchbook.report.Block;
-import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.Column;
 import clenchbook.report.Block.Heading;
 import clenchbook.report.Block.KeyFigure;
 import clenchbook.report.Block.KeyFigures;
 import clenchbook.report.Block.Paragraph;
-import clenchbook.report.Block.Row;
 import clenchbook.report.Block.Table;
 import clenchbook.report.Chart;
+import clenchbook.report.TableOf;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,17 +22,6 @@ import java.util.TreeMap;
 
 /** The due list as blocks of a report and of the month's page. */
 final class DuePages {
-
-  private static final List<Column> HORSE_COLUMNS =
-      List.of(
-          Column.words("Place", 15),
-          Column.words("Horse", 11),
-          Column.words("Owner", 16),
-          Column.words("Last", 11),
-          Column.number("Weeks", 9),
-          Column.words("Weeks from", 11),
-          Column.words("Due", 11),
-          Column.number("Overdue (days)", 9));
 
   private static final int ROUNDS_ON_PAGE = 6;
   private static final int ROUND_DAYS = 28;
@@ -131,21 +118,20 @@ final class DuePages {
   }
 
   private static Table horseTable(String caption, List<DueHorse> horses) {
-    return new Table(caption, HORSE_COLUMNS, horses.stream().map(DuePages::horseRow).toList());
-  }
-
-  private static Row horseRow(DueHorse horse) {
-    return new Row(
-        List.of(
-            Cell.of(Words.placeOrNone(horse.place())),
-            Cell.of(horse.id().name()),
-            Cell.of(horse.owner()),
-            Cell.of(Words.date(horse.last())),
-            Cell.of(horse.interval().weeks(), horse.interval().source().basis()),
-            Cell.of(horse.interval().source().words()),
-            Cell.of(Words.date(horse.due())),
-            Cell.of(Long.toString(horse.daysOverdue()))),
-        false);
+    return TableOf.rows(horses)
+        .words("Place", 15, horse -> Words.placeOrNone(horse.place()))
+        .words("Horse", 11, horse -> horse.id().name())
+        .words("Owner", 16, DueHorse::owner)
+        .words("Last", 11, horse -> Words.date(horse.last()))
+        .figure(
+            "Weeks",
+            9,
+            horse -> horse.interval().weeks(),
+            horse -> horse.interval().source().basis())
+        .words("Weeks from", 11, horse -> horse.interval().source().words())
+        .words("Due", 11, horse -> Words.date(horse.due()))
+        .count("Overdue (days)", 9, DueHorse::daysOverdue)
+        .captioned(caption);
   }
 
   private static void weeksAhead(
@@ -174,40 +160,24 @@ final class DuePages {
   }
 
   private static Table weekTable(List<WeekAhead> weeks) {
-    List<Row> rows = new ArrayList<>();
-    for (WeekAhead week : weeks) {
-      rows.add(
-          new Row(
-              List.of(
-                  Cell.of(Words.day(week.from()) + " to " + Words.day(week.to())),
-                  Cell.of(Integer.toString(week.horses())),
-                  Cell.of(Integer.toString(week.places())),
-                  Cell.of(week.jobHours().toPlainString(), week.basis()),
-                  Cell.of(week.driveHours().toPlainString()),
-                  Cell.of(week.hours().toPlainString()),
-                  Cell.of(week.daysNeeded().map(Object::toString).orElse("–"))),
-              false));
-    }
-    rows.add(
-        Row.total(
+    return TableOf.rows(weeks)
+        .words("Week", 18, week -> Words.day(week.from()) + " to " + Words.day(week.to()))
+        .count("Horses", 7, WeekAhead::horses)
+        .count("Places", 7, WeekAhead::places)
+        .figure("Work (h)", 8, week -> week.jobHours().toPlainString(), WeekAhead::basis)
+        .amount("Driving (h)", 8, WeekAhead::driveHours)
+        .amount("In all (h)", 8, WeekAhead::hours)
+        .number(
+            "Days at your limit", 9, week -> week.daysNeeded().map(Object::toString).orElse("–"))
+        .total(
             "Four weeks",
             Integer.toString(weeks.stream().mapToInt(WeekAhead::horses).sum()),
             "",
             DueTables.total(weeks, WeekAhead::jobHours),
             DueTables.total(weeks, WeekAhead::driveHours),
             DueTables.total(weeks, WeekAhead::hours),
-            ""));
-    return new Table(
-        "",
-        List.of(
-            Column.words("Week", 18),
-            Column.number("Horses", 7),
-            Column.number("Places", 7),
-            Column.number("Work (h)", 8),
-            Column.number("Driving (h)", 8),
-            Column.number("In all (h)", 8),
-            Column.number("Days at your limit", 9)),
-        rows);
+            "")
+        .plain();
   }
 
   private static Block weekPicture(List<WeekAhead> weeks) {
@@ -234,32 +204,15 @@ final class DuePages {
   }
 
   private static Table roundTable(String caption, List<Round> rounds) {
-    return new Table(
-        caption,
-        List.of(
-            Column.words("From", 11),
-            Column.words("To", 11),
-            Column.words("Place", 15),
-            Column.number("Horses", 7),
-            Column.words("Which", 21),
-            Column.number("Work (min)", 7),
-            Column.words("Neighbours due too", 19)),
-        rows(rounds));
-  }
-
-  private static List<Row> rows(List<Round> rounds) {
-    return rounds.stream()
-        .map(
-            round ->
-                Row.of(
-                    Words.day(round.from()),
-                    Words.day(round.to()),
-                    Words.placeOrNone(round.place()),
-                    Integer.toString(round.horses().size()),
-                    DueTables.names(round.horses()),
-                    round.workMinutes().setScale(0, RoundingMode.HALF_UP).toPlainString(),
-                    String.join("; ", round.neighbours())))
-        .toList();
+    return TableOf.rows(rounds)
+        .words("From", 11, round -> Words.day(round.from()))
+        .words("To", 11, round -> Words.day(round.to()))
+        .words("Place", 15, round -> Words.placeOrNone(round.place()))
+        .count("Horses", 7, round -> round.horses().size())
+        .words("Which", 21, round -> DueTables.names(round.horses()))
+        .amount("Work (min)", 7, round -> round.workMinutes().setScale(0, RoundingMode.HALF_UP))
+        .words("Neighbours due too", 19, round -> String.join("; ", round.neighbours()))
+        .captioned(caption);
   }
 
   private static void goneQuiet(List<Block> blocks, DueDates due) {

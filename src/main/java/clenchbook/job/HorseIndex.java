@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,7 +95,7 @@ public final class HorseIndex {
   public List<Horse> all() {
     return byName.values().stream()
         .flatMap(List::stream)
-        .sorted(java.util.Comparator.comparing(Horse::id))
+        .sorted(Comparator.comparing(Horse::id))
         .toList();
   }
 

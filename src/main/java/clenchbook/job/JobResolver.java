@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Turns visits into jobs: finds for each row its Work, horse, payers, place and materials, and
@@ -181,8 +182,7 @@ public final class JobResolver {
   }
 
   private static BigDecimal making(
-      List<FittedPart> parts,
-      java.util.function.Function<FittedPart, Optional<BigDecimal>> perShoe) {
+      List<FittedPart> parts, Function<FittedPart, Optional<BigDecimal>> perShoe) {
     return parts.stream()
         .map(
             part ->

@@ -12,8 +12,10 @@ import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -220,7 +222,7 @@ final class SheetRules {
           purchase.source(),
           "Quantity",
           "each comes to "
-              + each.setScale(2, java.math.RoundingMode.HALF_UP)
+              + each.setScale(2, RoundingMode.HALF_UP)
               + ", ten times the list or more",
           "the Quantity in its Unit; Unit is piece when blank",
           purchase.quantity().map(BigDecimal::toPlainString).orElse(""));
@@ -247,7 +249,7 @@ final class SheetRules {
       String heading,
       String name,
       String sheet,
-      java.util.Collection<String> names) {
+      Collection<String> names) {
     warn(
         kind,
         row,

@@ -1,6 +1,7 @@
 package clenchbook.job;
 
 import clenchbook.book.Counted;
+import clenchbook.book.Names;
 import clenchbook.book.SheetKind;
 import clenchbook.book.Visit;
 import clenchbook.book.WorkItem;
@@ -144,8 +145,7 @@ final class VisitRules {
   }
 
   private boolean owns(Horse horse) {
-    return horse.rows().stream()
-        .anyMatch(row -> clenchbook.book.Names.same(row.owner(), visit.owner()));
+    return horse.rows().stream().anyMatch(row -> Names.same(row.owner(), visit.owner()));
   }
 
   private void material(String heading, Counted part) {
@@ -172,19 +172,13 @@ final class VisitRules {
       boolean known,
       Collection<String> names) {
     if (!name.isEmpty() && !known && index.book().present().contains(sheet)) {
-      String title = index.book().present().isEmpty() ? "" : title(sheet);
       warn(
           kind,
           heading,
-          name + " is not in " + title,
+          name + " is not in " + sheet.title(),
           "a name from there" + VisitNames.offer(name, names),
           name);
     }
-  }
-
-  private static String title(SheetKind sheet) {
-    String word = sheet.word();
-    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 
   private void warn(ProblemKind kind, String heading, String what, String expected, String value) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What became of every row of the book, and all its problems. */
@@ -106,7 +107,7 @@ public final class BookFigures {
                         problem.problem(),
                         problem.expected(),
                         problem.value(),
-                        problem.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')))
+                        problem.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')))
             .toList());
   }
 }

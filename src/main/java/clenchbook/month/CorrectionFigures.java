@@ -12,7 +12,7 @@ import java.util.Locale;
 final class CorrectionFigures {
   private CorrectionFigures() {}
 
-  static FigureTable table(BillingDecision billing) {
+  static FigureTable table(BillingDecision billing, EarlierDrafts drafts) {
     List<List<String>> rows = new ArrayList<>();
     for (Difference difference : billing.differences()) {
       rows.add(
@@ -28,6 +28,7 @@ final class CorrectionFigures {
     }
     billing.unbilled().forEach(job -> rows.add(unbilled("not billed", job)));
     billing.included().forEach(job -> rows.add(unbilled("billed late", job)));
+    rows.addAll(drafts.rows());
     return new FigureTable(
         "differences",
         List.of("kind", "number", "owner", "date", "horse", "work", "billed", "now"),
@@ -41,7 +42,7 @@ final class CorrectionFigures {
   }
 
   /** The same in sentences for people. */
-  static List<String> sentences(BillingDecision billing) {
+  static List<String> sentences(BillingDecision billing, EarlierDrafts drafts) {
     List<String> sentences = new ArrayList<>();
     billing.differences().forEach(difference -> sentences.add(sentence(difference)));
     if (!billing.unbilled().isEmpty()) {
@@ -55,6 +56,7 @@ final class CorrectionFigures {
               + first.horse().name()
               + "); bill them with --include-earlier.");
     }
+    drafts.sentence().ifPresent(sentences::add);
     return sentences;
   }
 

@@ -35,6 +35,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Puts documents and accounts into letters, ready to print. */
@@ -176,7 +177,7 @@ public final class Letters {
     return movement.source() == Source.PAYMENT && movement.kind() != PaymentKind.DEPOSIT;
   }
 
-  private static BigDecimal sum(Account account, java.util.function.Predicate<Movement> which) {
+  private static BigDecimal sum(Account account, Predicate<Movement> which) {
     return account.movements().stream()
         .filter(which)
         .map(Movement::amount)

@@ -7,6 +7,7 @@ import clenchbook.book.Settings;
 import clenchbook.book.WorkItem;
 import clenchbook.costing.JobCost;
 import clenchbook.costing.JobCosts;
+import clenchbook.costing.Overheads;
 import clenchbook.job.BookIndex;
 import clenchbook.job.Job;
 import clenchbook.measure.Basis;
@@ -16,6 +17,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -50,7 +52,7 @@ public record Margins(
     Map<String, BigDecimal> neededPrice,
     BigDecimal billedNet,
     Settings settings,
-    clenchbook.costing.Overheads overheads) {
+    Overheads overheads) {
 
   /**
    * Adds up a period.
@@ -110,7 +112,7 @@ public record Margins(
     return jobs.stream()
         .filter(job -> job.earnedPerHour().filter(earned -> earned.compareTo(wage) < 0).isPresent())
         .sorted(
-            java.util.Comparator.comparing((JobCost job) -> job.earnedPerHour().orElseThrow())
+            Comparator.comparing((JobCost job) -> job.earnedPerHour().orElseThrow())
                 .thenComparing(JobCost::job, Job.ORDER))
         .toList();
   }
@@ -235,6 +237,9 @@ public record Margins(
     rows.add(
         List.of(
             "yearly overheads", Figures.plain(overheads.yearly()), Texts.basis(overheads.basis())));
+    rows.add(
+        List.of(
+            "months that hold overheads", Figures.count(overheads.months().size()), "measured"));
     rows.add(
         List.of(
             "hours per year",

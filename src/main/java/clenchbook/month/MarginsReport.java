@@ -6,20 +6,13 @@ import clenchbook.costing.JobCost;
 import clenchbook.costing.Overheads;
 import clenchbook.measure.Basis;
 import clenchbook.report.Block;
-import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.Column;
 import clenchbook.report.Block.Heading;
 import clenchbook.report.Block.KeyFigure;
 import clenchbook.report.Block.KeyFigures;
 import clenchbook.report.Block.Paragraph;
-import clenchbook.report.Block.Picture;
-import clenchbook.report.Block.Row;
-import clenchbook.report.Block.Table;
-import clenchbook.report.Chart;
 import clenchbook.report.Report;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -34,10 +27,14 @@ public final class MarginsReport {
 
   private final Margins margins;
   private final String period;
+  private final MarginTables tables;
+  private final MarginPictures pictures;
 
   private MarginsReport(Margins margins, String period) {
     this.margins = margins;
     this.period = period;
+    this.tables = new MarginTables(margins);
+    this.pictures = new MarginPictures(margins);
   }
 
   /**
@@ -71,8 +68,8 @@ public final class MarginsReport {
     }
     blocks.add(report.keyFigures(margins.whole().get()));
     blocks.addAll(report.notGiven());
-    blocks.add(report.perHourPicture());
-    blocks.add(report.left("By Work", "Work", margins.byWork()));
+    blocks.add(report.pictures.perHour());
+    blocks.add(report.tables.left("By Work", "Work", margins.byWork()));
     return blocks;
   }
 
@@ -95,20 +92,22 @@ public final class MarginsReport {
     blocks.add(keyFigures(whole));
     blocks.addAll(notGiven());
     blocks.add(new Paragraph(overheadsInWords()));
-    blocks.add(wherePicture(whole));
+    roundingInWords(whole).ifPresent(text -> blocks.add(new Paragraph(text)));
+    blocks.add(pictures.whereItWent(whole));
     blocks.add(new Heading(1, "By Work"));
-    blocks.add(perHourPicture());
-    blocks.add(costs("Work", margins.byWork()));
-    blocks.add(left("What each Work left, and the price it would need", "Work", margins.byWork()));
+    blocks.add(pictures.perHour());
+    blocks.add(tables.costs("Work", margins.byWork()));
+    blocks.add(
+        tables.left("What each Work left, and the price it would need", "Work", margins.byWork()));
     blocks.add(new Heading(1, "By kind of shoe"));
-    blocks.add(costs("Shoe", margins.byShoe()));
-    blocks.add(leftPlain("Shoe", margins.byShoe()));
+    blocks.add(tables.costs("Shoe", margins.byShoe()));
+    blocks.add(tables.leftPlain("Shoe", margins.byShoe()));
     blocks.add(new Heading(1, "By place"));
-    blocks.add(costs("Place", margins.byPlace()));
-    blocks.add(leftPlain("Place", margins.byPlace()));
+    blocks.add(tables.costs("Place", margins.byPlace()));
+    blocks.add(tables.leftPlain("Place", margins.byPlace()));
     blocks.add(new Heading(1, "By owner"));
-    blocks.add(costs("Owner", margins.byOwner()));
-    blocks.add(leftPlain("Owner", margins.byOwner()));
+    blocks.add(tables.costs("Owner", margins.byOwner()));
+    blocks.add(tables.leftPlain("Owner", margins.byOwner()));
     blocks.addAll(belowWage());
     return blocks;
   }
@@ -174,176 +173,39 @@ public final class MarginsReport {
           + " a year: the book holds no expenses to take them from."
           + spread;
     }
+    int months = overheads.months().size();
     return "Overheads of "
         + yearly
-        + ": the book's expenses from "
-        + overheads.months().get(0)
-        + " to "
-        + overheads.months().get(overheads.months().size() - 1)
+        + ": the book's expenses "
+        + (months == 1
+            ? "of " + overheads.months().get(0)
+            : "from " + overheads.months().get(0) + " to " + overheads.months().get(months - 1))
         + " ("
-        + overheads.months().size()
-        + " of 12 months hold any) that no job bears already."
+        + months
+        + " of 12 months "
+        + (months == 1 ? "holds" : "hold")
+        + " any) that no job bears already."
         + spread;
   }
 
-  private Picture wherePicture(MarginGroup whole) {
-    List<String> names =
-        List.of(
-            "materials", "gas", "sundries", "travel", "overhead", "labour", "left after labour");
-    List<BigDecimal> amounts =
-        List.of(
-            whole.sum(JobCost::materials),
-            whole.sum(JobCost::gas),
-            whole.sum(JobCost::sundries),
-            whole.sum(JobCost::travel),
-            whole.sum(JobCost::overhead),
-            whole.sum(JobCost::labour),
-            whole.marginAfter());
-    return new Picture(
-        "Where the income went",
-        "Of "
-            + Figures.money(whole.income())
-            + " income, "
-            + Figures.money(whole.marginAfter())
-            + " was left after all costs and own labour.",
-        new Chart.Columns(
-            "",
-            margins.settings().currency(),
-            names,
-            List.of(
-                new Chart.Series("amount", amounts.stream().map(BigDecimal::doubleValue).toList())),
-            false,
-            true,
-            List.of()));
-  }
-
-  private Picture perHourPicture() {
-    List<MarginGroup> groups =
-        margins.byWork().stream()
-            .filter(group -> group.earnedPerHour().isPresent())
-            .sorted(
-                Comparator.comparing((MarginGroup group) -> group.earnedPerHour().orElseThrow())
-                    .reversed())
-            .toList();
-    BigDecimal wage = margins.settings().number(Setting.HOURLY_WAGE);
-    long below =
-        groups.stream()
-            .filter(group -> group.earnedPerHour().orElseThrow().compareTo(wage) < 0)
-            .count();
-    List<Chart.Limit> limits =
-        wage.signum() > 0 ? List.of(new Chart.Limit("the wage", wage.doubleValue())) : List.of();
-    return new Picture(
-        "Earned per hour, before own labour",
-        below + " of " + groups.size() + " kinds of work earned less an hour than the wage.",
-        new Chart.Columns(
-            "",
-            margins.settings().currency() + " an hour",
-            groups.stream().map(MarginGroup::name).toList(),
-            List.of(
-                new Chart.Series(
-                    "earned per hour",
-                    groups.stream()
-                        .map(group -> group.earnedPerHour().orElseThrow().doubleValue())
-                        .toList())),
-            false,
-            true,
-            limits));
-  }
-
-  private Table costs(String by, List<MarginGroup> groups) {
-    List<Column> columns =
-        List.of(
-            Column.words(by, 6),
-            Column.number("Jobs", 2),
-            Column.number("Income", 4),
-            Column.number("Materials", 4),
-            Column.number("Gas", 3),
-            Column.number("Sundries", 3),
-            Column.number("Travel", 4),
-            Column.number("Overhead", 4));
-    List<Row> rows = new ArrayList<>();
-    groups.forEach(group -> rows.add(costRow(group, group.name(), false)));
-    margins.whole().ifPresent(whole -> rows.add(costRow(whole, "All", true)));
-    return new Table("Income and costs", columns, rows);
-  }
-
-  private Row costRow(MarginGroup group, String name, boolean total) {
-    Basis materials = group.basis(JobCost::materialsBasis);
-    Basis time = group.basis(JobCost::timeBasis);
-    Settings settings = margins.settings();
-    Basis gas = settings.gasCostGiven() ? time : Basis.DEFAULT;
-    return new Row(
-        List.of(
-            Cell.of(name),
-            Cell.of(Figures.count(group.jobs().size())),
-            Cell.of(Figures.money(group.income()), Basis.MEASURED),
-            Cell.of(Figures.money(group.sum(JobCost::materials)), materials),
-            Cell.of(Figures.money(group.sum(JobCost::gas)), gas),
-            Cell.of(
-                Figures.money(group.sum(JobCost::sundries)),
-                settings.isGiven(Setting.SUNDRIES) ? Basis.STANDARD : Basis.DEFAULT),
-            Cell.of(
-                Figures.money(group.sum(JobCost::travel)),
-                settings.isGiven(Setting.VEHICLE_COST)
-                    ? group.basis(JobCost::travelBasis)
-                    : Basis.DEFAULT),
-            Cell.of(
-                Figures.money(group.sum(JobCost::overhead)),
-                time.weaker(margins.overheads().basis()))),
-        total);
-  }
-
-  private Table left(String caption, String by, List<MarginGroup> groups) {
-    List<Column> columns = new ArrayList<>(leftColumns(by));
-    columns.add(Column.number("Average net", 4));
-    columns.add(Column.number("Price to reach the wage", 5));
-    List<Row> rows = new ArrayList<>();
-    for (MarginGroup group : groups) {
-      List<Cell> cells = new ArrayList<>(leftCells(group, group.name()));
-      cells.add(Cell.of(Figures.money(group.averageNet()), Basis.MEASURED));
-      cells.add(
-          Cell.of(
-              Figures.money(Optional.ofNullable(margins.neededPrice().get(group.name()))),
-              basisAfter(group)));
-      rows.add(new Row(cells, false));
+  /** Jobs and documents are rounded each for itself; empty where they agree. */
+  private Optional<String> roundingInWords(MarginGroup whole) {
+    BigDecimal difference = margins.rounding();
+    if (difference.signum() == 0) {
+      return Optional.empty();
     }
-    return new Table(caption, columns, rows);
-  }
-
-  private Table leftPlain(String by, List<MarginGroup> groups) {
-    List<Row> rows = new ArrayList<>();
-    groups.forEach(group -> rows.add(new Row(leftCells(group, group.name()), false)));
-    margins.whole().ifPresent(whole -> rows.add(new Row(leftCells(whole, "All"), true)));
-    return new Table("What was left", leftColumns(by), rows);
-  }
-
-  private static List<Column> leftColumns(String by) {
-    return List.of(
-        Column.words(by, 6),
-        Column.number("Before labour", 4),
-        Column.number("Labour", 4),
-        Column.number("After labour", 4),
-        Column.number("Hours", 3),
-        Column.number("Per hour", 4));
-  }
-
-  private List<Cell> leftCells(MarginGroup group, String name) {
-    Basis before =
-        group
-            .basis(JobCost::materialsBasis)
-            .weaker(group.timeBasis())
-            .weaker(margins.overheads().basis());
-    return List.of(
-        Cell.of(name),
-        Cell.of(Figures.money(group.marginBefore()), before),
-        Cell.of(Figures.money(group.sum(JobCost::labour)), basisAfter(group)),
-        Cell.of(Figures.money(group.marginAfter()), before.weaker(basisAfter(group))),
-        Cell.of(Margins.hours(group), group.timeBasis()),
-        Cell.of(group.earnedPerHour().map(Figures::money).orElse(""), before));
-  }
-
-  private Basis basisAfter(MarginGroup group) {
-    return margins.settings().isGiven(Setting.HOURLY_WAGE) ? group.timeBasis() : Basis.DEFAULT;
+    BigDecimal most = difference.ulp().multiply(BigDecimal.valueOf(whole.jobs().size()));
+    String why =
+        difference.abs().compareTo(most) <= 0
+            ? " is rounding: shares, and prices that include tax, are rounded on the documents."
+            : " is more than rounding: documents may hold corrections and visits of other months,"
+                + " and lack visits not billed yet.";
+    return Optional.of(
+        "The documents of this time come to "
+            + Figures.money(margins.billedNet())
+            + " without tax. The difference of "
+            + Figures.money(difference)
+            + why);
   }
 
   private List<Block> belowWage() {
@@ -364,29 +226,7 @@ public final class MarginsReport {
                     + " lowest are shown, the rest stand in"
                     + " figures/jobs.csv."
                 : jobs.size() + " jobs."));
-    List<Row> rows =
-        jobs.subList(0, shown).stream()
-            .map(
-                cost ->
-                    Row.of(
-                        cost.job().date().toString(),
-                        cost.job().horse().name(),
-                        cost.job().workName(),
-                        Figures.money(cost.chargeNet()),
-                        Figures.money(cost.marginAfterLabour()),
-                        cost.earnedPerHour().map(Figures::money).orElse("")))
-            .toList();
-    blocks.add(
-        new Table(
-            "",
-            List.of(
-                Column.words("Date", 3),
-                Column.words("Horse", 5),
-                Column.words("Work", 6),
-                Column.number("Charge", 3),
-                Column.number("After labour", 3),
-                Column.number("Per hour", 3)),
-            rows));
+    blocks.add(MarginTables.belowWage(jobs.subList(0, shown)));
     return blocks;
   }
 }

@@ -118,7 +118,7 @@ public record MonthFindings(
     tables.add(documents.lines());
     tables.add(documents.tax());
     tables.add(DocumentFigures.balances(accounts()));
-    tables.add(CorrectionFigures.table(billing()));
+    tables.add(CorrectionFigures.table(billing(), EarlierDrafts.of(billing(), month())));
     tables.add(margins.table());
     tables.add(margins.summary());
     tables.addAll(comparisons.tables());
@@ -180,6 +180,6 @@ public record MonthFindings(
    * @return one each; empty when they agree
    */
   public List<String> differencesInWords() {
-    return CorrectionFigures.sentences(billing());
+    return CorrectionFigures.sentences(billing(), EarlierDrafts.of(billing(), month()));
   }
 }

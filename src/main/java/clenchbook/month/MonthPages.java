@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Puts a month on one page: problems first, then what matters most, then links to all the rest. */
@@ -186,7 +187,7 @@ public final class MonthPages {
 
   private static List<FileLink> reports(Collection<String> files) {
     Map<String, String> labels =
-        new java.util.TreeMap<>(
+        new TreeMap<>(
             Map.of(
                 "margins.pdf", "Margins",
                 "comparisons.pdf", "Does it pay?",

@@ -5,6 +5,8 @@ import clenchbook.duelist.DueHorse;
 import clenchbook.job.Job;
 import clenchbook.job.Payer;
 import clenchbook.report.NextVisit;
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -45,8 +47,8 @@ public final class NextVisits implements Function<String, List<NextVisit>> {
     }
   }
 
-  private static java.time.LocalDate month(Job job) {
-    return java.time.YearMonth.from(job.date()).atEndOfMonth();
+  private static LocalDate month(Job job) {
+    return YearMonth.from(job.date()).atEndOfMonth();
   }
 
   private void add(Payer payer, NextVisit visit) {

@@ -3,6 +3,7 @@ package clenchbook.rates;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
 import java.util.Optional;
 
 /**
@@ -66,7 +67,7 @@ public record Rate(
       } else if (unit == RateUnit.DATE) {
         LocalDate.parse(value);
       }
-    } catch (NumberFormatException | java.time.format.DateTimeParseException unreadable) {
+    } catch (NumberFormatException | DateTimeParseException unreadable) {
       throw new IllegalArgumentException("'" + value + "' is no " + unit.text(), unreadable);
     }
   }

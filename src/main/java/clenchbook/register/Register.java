@@ -1,6 +1,7 @@
 package clenchbook.register;
 
 import clenchbook.billing.BilledDocument;
+import clenchbook.billing.DocumentState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,14 +10,11 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 import org.sqlite.SQLiteJDBCLoader;
 
 /**
@@ -46,14 +44,14 @@ public final class Register implements AutoCloseable {
         make(file);
       }
       if (Files.size(file) == 0) {
-        throw damaged(file, null);
+        throw RegisterTrouble.damaged(file);
       }
       Register register = new Register(file, connect(file, false));
       register.begin();
       RegisterSchema.migrate(register.connection, file);
       return register;
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     } catch (IOException e) {
       throw new RegisterFault(
           "the register "
@@ -104,7 +102,7 @@ public final class Register implements AutoCloseable {
       }
       return new DocumentTable(connection).all();
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -154,7 +152,7 @@ public final class Register implements AutoCloseable {
     try {
       return new DocumentTable(connection).all();
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -173,7 +171,7 @@ public final class Register implements AutoCloseable {
         return result.next() ? Optional.ofNullable(result.getBytes(1)) : Optional.empty();
       }
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -193,28 +191,28 @@ public final class Register implements AutoCloseable {
       for (BilledDocument document : documents) {
         table.store(document, Optional.ofNullable(pdfs.get(document.number())));
       }
-      seen(payments);
+      new PaymentTable(connection).add(payments);
       committed();
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
-  private void seen(List<SeenPayment> payments) throws SQLException {
-    try (PreparedStatement insert =
-        connection.prepareStatement(
-            "INSERT OR IGNORE INTO payment_seen VALUES (?, ?, ?, ?, ?, ?, ?)")) {
-      for (SeenPayment payment : payments) {
-        insert.setString(1, payment.date());
-        insert.setString(2, payment.owner());
-        insert.setString(3, payment.amount());
-        insert.setString(4, payment.invoice());
-        insert.setString(5, payment.kind());
-        insert.setString(6, payment.reference());
-        insert.setInt(7, payment.occurrence());
-        insert.addBatch();
-      }
-      insert.executeBatch();
+  /**
+   * Forgets payments that the book holds in another form now, durably.
+   *
+   * @param payments seen once
+   * @throws RegisterFault when it can't be written
+   */
+  public void forget(List<SeenPayment> payments) {
+    if (payments.isEmpty()) {
+      return;
+    }
+    try {
+      new PaymentTable(connection).remove(payments);
+      committed();
+    } catch (SQLException e) {
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -225,26 +223,10 @@ public final class Register implements AutoCloseable {
    * @throws RegisterFault when the register is damaged
    */
   public List<SeenPayment> payments() {
-    try (Statement statement = connection.createStatement();
-        ResultSet row =
-            statement.executeQuery(
-                "SELECT date, owner, amount, invoice, kind, reference, occurrence FROM payment_seen"
-                    + " ORDER BY date, owner, amount, invoice, kind, reference, occurrence")) {
-      List<SeenPayment> payments = new ArrayList<>();
-      while (row.next()) {
-        payments.add(
-            new SeenPayment(
-                row.getString(1),
-                row.getString(2),
-                row.getString(3),
-                row.getString(4),
-                row.getString(5),
-                row.getString(6),
-                row.getInt(7)));
-      }
-      return payments;
+    try {
+      return new PaymentTable(connection).all();
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -255,7 +237,7 @@ public final class Register implements AutoCloseable {
    * @param state the state; a document that is already further, or void, stays as it is
    * @throws RegisterFault when it can't be written
    */
-  public void move(Collection<String> numbers, clenchbook.billing.DocumentState state) {
+  public void move(Collection<String> numbers, DocumentState state) {
     try {
       DocumentTable table = new DocumentTable(connection);
       for (String number : numbers) {
@@ -263,7 +245,7 @@ public final class Register implements AutoCloseable {
       }
       committed();
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -279,7 +261,7 @@ public final class Register implements AutoCloseable {
       release();
       return connection;
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -305,29 +287,10 @@ public final class Register implements AutoCloseable {
     if (!TABLES.contains(table)) {
       throw new IllegalArgumentException(table);
     }
-    try (Statement statement = connection.createStatement();
-        ResultSet row = statement.executeQuery("SELECT * FROM " + table)) {
-      List<List<String>> rows = new ArrayList<>();
-      int columns = row.getMetaData().getColumnCount();
-      List<String> header = new ArrayList<>();
-      for (int column = 1; column <= columns; column++) {
-        header.add(row.getMetaData().getColumnName(column));
-      }
-      rows.add(header);
-      while (row.next()) {
-        List<String> values = new ArrayList<>();
-        for (int column = 1; column <= columns; column++) {
-          Object value = row.getObject(column);
-          values.add(
-              value instanceof byte[] bytes
-                  ? Integer.toString(bytes.length)
-                  : value == null ? "" : value.toString());
-        }
-        rows.add(values);
-      }
-      return rows;
+    try {
+      return TableCopy.of(connection, table);
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
   }
 
@@ -336,45 +299,7 @@ public final class Register implements AutoCloseable {
     try (connection) {
       release();
     } catch (SQLException e) {
-      throw fault(file, e);
+      throw RegisterTrouble.of(file, e);
     }
-  }
-
-  /** The database's word in one line that says what to do. */
-  static RegisterFault fault(Path file, SQLException e) {
-    SQLiteErrorCode code =
-        e instanceof SQLiteException lite ? lite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
-    String name = "the register " + file.getFileName();
-    int primary = code.code & 0xff;
-    if (primary == SQLiteErrorCode.SQLITE_BUSY.code
-        || primary == SQLiteErrorCode.SQLITE_LOCKED.code) {
-      return new RegisterFault(name + " is in use by another run; wait for it, then run again", e);
-    }
-    if (primary == SQLiteErrorCode.SQLITE_CORRUPT.code
-        || primary == SQLiteErrorCode.SQLITE_NOTADB.code) {
-      return damaged(file, e);
-    }
-    if (primary == SQLiteErrorCode.SQLITE_FULL.code
-        || primary == SQLiteErrorCode.SQLITE_IOERR.code) {
-      return new RegisterFault(
-          name + " can't be written: the disk is full or failing; make room, then run again", e);
-    }
-    if (primary == SQLiteErrorCode.SQLITE_READONLY.code
-        || primary == SQLiteErrorCode.SQLITE_CANTOPEN.code
-        || primary == SQLiteErrorCode.SQLITE_PERM.code) {
-      return new RegisterFault(
-          name + " can't be written; mend the rights of the file and its folder", e);
-    }
-    return new RegisterFault(name + " can't be used: " + e.getMessage(), e);
-  }
-
-  private static RegisterFault damaged(
-      Path file, @org.jspecify.annotations.Nullable SQLException e) {
-    String message =
-        "the register "
-            + file.getFileName()
-            + " is damaged; put back a copy of it (nothing was changed), or name another with"
-            + " --register";
-    return e == null ? new RegisterFault(message) : new RegisterFault(message, e);
   }
 }

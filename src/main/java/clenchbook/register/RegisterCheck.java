@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Verifies a register: no gap, no repeat, sums agree, credits name an invoice. */
 public final class RegisterCheck {
@@ -43,9 +44,7 @@ public final class RegisterCheck {
       if (!numbers.add(document.number())) {
         faults.add(document.number() + " was given twice");
       }
-      series
-          .computeIfAbsent(document.series(), unused -> new java.util.TreeSet<>())
-          .add(document.sequence());
+      series.computeIfAbsent(document.series(), unused -> new TreeSet<>()).add(document.sequence());
     }
     series.forEach(
         (name, sequence) -> {

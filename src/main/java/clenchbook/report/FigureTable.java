@@ -21,4 +21,16 @@ public record FigureTable(String name, List<String> columns, List<List<String>> 
       }
     }
   }
+
+  /**
+   * A table whose columns are written as the file's first line will be.
+   *
+   * @param name the file's name without extension
+   * @param columns the columns' names with commas between them
+   * @param rows its rows, each with as many texts as columns
+   * @return the table
+   */
+  public static FigureTable of(String name, String columns, List<List<String>> rows) {
+    return new FigureTable(name, List.of(columns.split(",")), rows);
+  }
 }

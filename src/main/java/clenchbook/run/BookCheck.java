@@ -114,7 +114,7 @@ public final class BookCheck {
     try (OutputStream out = Files.newOutputStream(copy)) {
       MarkedCopyWriter.write(book, machine.password(), problems, out);
     } catch (IOException e) {
-      throw new RunFault("the marked copy can't be written: " + e.getMessage(), e);
+      throw new RunFault("the marked copy can't be written: " + DiskTrouble.why(e), e);
     }
   }
 
@@ -122,7 +122,7 @@ public final class BookCheck {
     try {
       return Files.isSameFile(copy, book) || copy.toRealPath().startsWith(book.toRealPath());
     } catch (IOException e) {
-      throw new RunFault("the marked copy can't be written: " + e.getMessage(), e);
+      throw new RunFault("the marked copy can't be written: " + DiskTrouble.why(e), e);
     }
   }
 }

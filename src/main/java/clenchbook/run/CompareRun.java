@@ -102,15 +102,19 @@ public final class CompareRun {
     try {
       OutputFolder.write(folder, files, RunFacts.of("compare", asked, open));
     } catch (IOException e) {
-      throw new RunFault("the reports can't be written to " + folder + ": " + e.getMessage(), e);
+      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     } finally {
       terminal.clear();
     }
+    terminal.say(first + " to " + last + ": compared; open " + folder.resolve("comparisons.pdf"));
   }
 
-  private static int outcome(OpenBook open) {
+  private int outcome(OpenBook open) {
     boolean held =
         open.problems().stream().anyMatch(p -> p.severity() == clenchbook.problem.Severity.HELD);
+    if (held) {
+      terminal.warn("rows are held back and count in no figure; run check to see them");
+    }
     return held ? MonthEndRun.ROWS_HELD : MonthEndRun.DONE;
   }
 }

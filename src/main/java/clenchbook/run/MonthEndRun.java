@@ -14,6 +14,7 @@ import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
 import clenchbook.report.Report;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -86,12 +87,13 @@ public final class MonthEndRun {
               billed,
               report -> reports.add(report.name() + ".pdf", () -> documents.report(report)));
       Map<String, OutputFile> files = files(open, month, letters, reports);
+      List<SeenPayment> seen = register.payments();
       register.record(
           billed.billing().documents(),
           letters.printed(terminal),
           SeenPayment.of(open.book().payments()));
-      write(open, files);
-      new RegisterNews(month, register.payments(), open.book().payments()).tell(terminal);
+      write(open, month, files);
+      register.forget(new RegisterNews(month, seen, open.book().payments()).tell(terminal));
       if (request.exportRegister().isPresent()) {
         new RegisterExport(register).writeTo(request.exportRegister().get(), terminal);
       }
@@ -126,20 +128,37 @@ public final class MonthEndRun {
     return files;
   }
 
-  private void write(OpenBook open, Map<String, OutputFile> files) {
+  private void write(OpenBook open, MonthFindings month, Map<String, OutputFile> files) {
     terminal.progress("writing");
     Path folder = Places.reports(request.book(), request.out()).resolve(request.month().toString());
     try {
       OutputFolder.write(folder, files, RunFacts.of("month-end", asked(), open));
     } catch (IOException e) {
-      throw new RunFault(
-          "the reports can't be written to "
-              + folder
-              + " ("
-              + e.getMessage()
-              + "); make room or mend the folder's rights, then run again: nothing is lost",
-          e);
+      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     }
+    terminal.say(done(month) + "; open " + folder.resolve("index.html"));
+  }
+
+  /** What came of it, in a few words. */
+  private static String done(MonthFindings month) {
+    List<BilledDocument> counted =
+        month.billing().month().stream().filter(BilledDocument::counts).toList();
+    if (counted.isEmpty()) {
+      return month.month() + ": nothing to bill";
+    }
+    long invoices = counted.stream().filter(BilledDocument::invoice).count();
+    long credits = counted.size() - invoices;
+    BigDecimal sum =
+        counted.stream().map(BilledDocument::gross).reduce(BigDecimal.ZERO, BigDecimal::add);
+    return month.month()
+        + ": "
+        + Count.of(invoices, "invoice")
+        + (credits == 0 ? "" : " and " + Count.of(credits, "credit note"))
+        + ", "
+        + month.jobs().index().book().settings().currency()
+        + " "
+        + sum.toPlainString()
+        + " in all";
   }
 
   private Map<String, Object> asked() {

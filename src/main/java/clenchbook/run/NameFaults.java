@@ -9,7 +9,6 @@ import clenchbook.book.WorkItem;
 import clenchbook.delivery.MailAddress;
 import clenchbook.document.MissingGlyphs;
 import clenchbook.document.SafeFileNames;
-import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import java.util.ArrayList;
@@ -65,15 +64,11 @@ final class NameFaults {
       problems.add(
           Problem.note(
               ProblemKind.NAME_CLEANED,
-              cell(row, heading),
+              row.at(heading),
               "the name holds control characters or direction marks; files are named without them",
               "the name without them"));
     }
     printed(row, heading, name);
-  }
-
-  private static CellRef cell(SourceRow row, String heading) {
-    return row.at(heading);
   }
 
   private void printed(SourceRow row, String heading, String text) {

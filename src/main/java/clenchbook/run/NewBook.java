@@ -32,7 +32,7 @@ public final class NewBook {
     } catch (FileAlreadyExistsException e) {
       throw new RunFault(name + " is already there; it was not touched", e);
     } catch (IOException e) {
-      throw new RunFault(name + " can't be written: " + e.getMessage(), e);
+      throw new RunFault(name + " can't be written: " + DiskTrouble.why(e), e);
     }
     terminal.say(
         name + " is ready: open it, read the first sheet, replace the example rows with your own.");

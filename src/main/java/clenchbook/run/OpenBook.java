@@ -2,7 +2,6 @@ package clenchbook.run;
 
 import clenchbook.book.Book;
 import clenchbook.book.SheetKind;
-import clenchbook.job.Job;
 import clenchbook.job.JobResolver;
 import clenchbook.job.Jobs;
 import clenchbook.problem.Problem;
@@ -64,7 +63,7 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
     } catch (UnreadableWorkbook e) {
       throw new RunFault(file.getFileName() + ": " + e.getMessage(), e);
     } catch (IOException e) {
-      throw new RunFault(file.getFileName() + " can't be read: " + e.getMessage(), e);
+      throw new RunFault(file.getFileName() + " can't be read: " + DiskTrouble.why(e), e);
     }
   }
 
@@ -125,11 +124,6 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
    * @param terminal where to
    */
   public void warnOfLaterDates(LocalDate today, Terminal terminal) {
-    for (Job job : jobs.all()) {
-      if (job.date().isAfter(today)) {
-        terminal.warn(
-            job.visit().source().at("Date") + ": " + job.date() + " is after today, " + today);
-      }
-    }
+    LaterVisits.warnings(jobs, today).forEach(terminal::warn);
   }
 }

@@ -29,7 +29,7 @@ final class RegisterExport {
         }
       }
     } catch (IOException e) {
-      throw new RunFault("the register can't be written to " + folder + ": " + e.getMessage(), e);
+      throw DiskTrouble.writing("the register's tables", folder, e, "nothing is lost");
     }
     List<String> faults = RegisterCheck.faults(register.documents());
     faults.forEach(fault -> terminal.warn("register: " + fault));

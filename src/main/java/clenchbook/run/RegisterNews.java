@@ -3,9 +3,11 @@ package clenchbook.run;
 import clenchbook.book.Payment;
 import clenchbook.month.MonthFindings;
 import clenchbook.register.SeenPayment;
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What the farrier should hear of at once: differences with documents that are out. */
 final class RegisterNews {
@@ -19,20 +21,49 @@ final class RegisterNews {
     this.payments = payments;
   }
 
-  void tell(Terminal terminal) {
+  /**
+   * Tells it.
+   *
+   * @return payments that stand in the book in another form now; they need not be told of again
+   */
+  List<SeenPayment> tell(Terminal terminal) {
     month.differencesInWords().forEach(terminal::warn);
-    Set<SeenPayment> now = new HashSet<>(SeenPayment.of(payments));
+    List<SeenPayment> now = SeenPayment.of(payments);
+    List<SeenPayment> fresh = new ArrayList<>(now);
+    fresh.removeAll(seen);
+    List<SeenPayment> changed = new ArrayList<>();
     for (SeenPayment payment : seen) {
       if (!now.contains(payment)) {
+        Optional<SeenPayment> other = likest(payment, fresh);
+        other.ifPresent(fresh::remove);
+        other.ifPresent(unused -> changed.add(payment));
         terminal.warn(
             "a payment of "
-                + payment.amount()
-                + " by "
-                + payment.owner()
-                + " on "
-                + payment.date()
-                + " was in the book once and is not any more");
+                + inWords(payment)
+                + other
+                    .map(each -> " now reads " + inWords(each))
+                    .orElse(" was in the book once and is not any more"));
       }
     }
+    return changed;
+  }
+
+  /** A payment new to the book that a mended slip may have made of this one. */
+  private static Optional<SeenPayment> likest(SeenPayment gone, List<SeenPayment> fresh) {
+    return Stream.<Predicate<SeenPayment>>of(
+            each -> each.date().equals(gone.date()) && each.amount().equals(gone.amount()),
+            each -> each.owner().equals(gone.owner()) && each.amount().equals(gone.amount()),
+            each -> each.owner().equals(gone.owner()) && each.date().equals(gone.date()))
+        .flatMap(alike -> fresh.stream().filter(alike))
+        .findFirst();
+  }
+
+  private static String inWords(SeenPayment payment) {
+    return payment.amount()
+        + " by "
+        + payment.owner()
+        + " on "
+        + payment.date()
+        + (payment.invoice().isEmpty() ? "" : " for " + payment.invoice());
   }
 }

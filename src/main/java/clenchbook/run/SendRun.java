@@ -142,13 +142,7 @@ public final class SendRun {
     try {
       OutputFolder.write(folder, room.files(), facts(open));
     } catch (IOException e) {
-      throw new RunFault(
-          "the mails can't be written to "
-              + folder
-              + " ("
-              + e.getMessage()
-              + "); make room or mend the folder's rights, then run again: nothing was sent",
-          e);
+      throw DiskTrouble.writing("the mails", folder, e, "nothing was sent");
     }
     tell(room, folder);
   }

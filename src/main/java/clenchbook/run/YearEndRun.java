@@ -121,8 +121,9 @@ public final class YearEndRun {
     try {
       OutputFolder.write(folder, files, RunFacts.of("year-end", asked(), open));
     } catch (IOException e) {
-      throw new RunFault("the reports can't be written to " + folder + ": " + e.getMessage(), e);
+      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     }
+    terminal.say(name() + ": summed up; open " + folder.resolve("tax-summary.pdf"));
   }
 
   private static void addFigures(Map<String, OutputFile> files, List<FigureTable> tables) {

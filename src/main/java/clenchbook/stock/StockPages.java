@@ -2,17 +2,15 @@ package clenchbook.stock;
 
 import clenchbook.measure.Basis;
 import clenchbook.report.Block;
-import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.Column;
 import clenchbook.report.Block.Heading;
 import clenchbook.report.Block.KeyFigure;
 import clenchbook.report.Block.KeyFigures;
 import clenchbook.report.Block.Paragraph;
-import clenchbook.report.Block.Row;
-import clenchbook.report.Block.Table;
 import clenchbook.report.Chart;
+import clenchbook.report.TableOf;
 import clenchbook.stock.ShelfMonth.Worth;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -69,34 +67,31 @@ final class StockPages {
       blocks.add(new Paragraph("Nothing that the book keeps stock of is at its reorder point."));
       return;
     }
-    List<Row> rows = new ArrayList<>();
-    orders.forEach(line -> rows.add(orderRow(line)));
-    rows.add(Row.total("In all", "", "", "", "", "", month.orderCost().toPlainString()));
     blocks.add(
-        new Table(
-            "",
-            List.of(
-                Column.words("Supplier", 14),
-                Column.words("Item", 18),
-                Column.number("On hand", 8),
-                Column.number("Reorder at", 8),
-                Column.number("Order", 8),
-                Column.number("Packs", 10),
-                Column.number("Cost (" + month.settings().currency() + ")", 9)),
-            rows));
+        TableOf.rows(orders)
+            .words(
+                "Supplier", 14, line -> line.supplier().isEmpty() ? "(not given)" : line.supplier())
+            .words("Item", 18, StockPages::name)
+            .number("On hand", 8, line -> quantity(line, line.month().closing()))
+            .figure(
+                "Reorder at", 8, line -> StockTables.text(line.reorder()), StockLine::reorderBasis)
+            .number("Order", 8, line -> quantity(line, line.order()))
+            .number("Packs", 10, StockPages::packs)
+            .figure(
+                "Cost (" + month.settings().currency() + ")",
+                9,
+                line -> line.orderCost().toPlainString(),
+                line -> Basis.STANDARD)
+            .total("In all", "", "", "", "", "", month.orderCost().toPlainString())
+            .plain());
   }
 
-  private static Row orderRow(StockLine line) {
-    return new Row(
-        List.of(
-            Cell.of(line.supplier().isEmpty() ? "(not given)" : line.supplier()),
-            Cell.of(StockWarnings.name(line.month().shelf())),
-            Cell.of(quantity(line, line.month().closing())),
-            Cell.of(StockTables.text(line.reorder()), line.reorderBasis()),
-            Cell.of(quantity(line, line.order())),
-            Cell.of(line.packs().toPlainString() + " of " + Quantity.text(line.pack())),
-            Cell.of(line.orderCost().toPlainString(), Basis.STANDARD)),
-        false);
+  private static String name(StockLine line) {
+    return StockWarnings.name(line.month().shelf());
+  }
+
+  private static String packs(StockLine line) {
+    return line.packs().toPlainString() + " of " + Quantity.text(line.pack());
   }
 
   private static String quantity(StockLine line, BigDecimal quantity) {
@@ -149,33 +144,27 @@ final class StockPages {
     if (lines.isEmpty()) {
       return;
     }
-    List<Row> rows = new ArrayList<>();
-    BigDecimal total = month.settings().minorUnit().zero();
-    for (StockLine line : lines) {
-      ShelfMonth shelf = line.month();
-      total = total.add(shelf.average().difference());
-      rows.add(
-          Row.of(
-              StockWarnings.name(shelf.shelf()),
-              shelf.countedOn().map(Object::toString).orElse(""),
-              quantity(line, shelf.expected()),
-              quantity(line, shelf.counted().orElse(BigDecimal.ZERO)),
-              StockTables.text(shelf.difference()),
-              shelf.average().difference().toPlainString()));
-    }
-    rows.add(Row.total("In all", "", "", "", "", total.toPlainString()));
+    BigDecimal total =
+        lines.stream()
+            .map(StockPages::worthOfDifference)
+            .reduce(month.settings().minorUnit().zero(), BigDecimal::add);
     blocks.add(new Heading(2, "Counted against expected"));
     blocks.add(
-        new Table(
-            "",
-            List.of(
-                Column.words("Item", 20),
-                Column.words("Counted on", 10),
-                Column.number("Expected", 9),
-                Column.number("Counted", 9),
-                Column.number("Difference", 9),
-                Column.number("Worth (" + month.settings().currency() + ")", 9)),
-            rows));
+        TableOf.rows(lines)
+            .words("Item", 20, StockPages::name)
+            .words(
+                "Counted on",
+                10,
+                line -> line.month().countedOn().map(LocalDate::toString).orElse(""))
+            .number("Expected", 9, line -> quantity(line, line.month().expected()))
+            .number(
+                "Counted",
+                9,
+                line -> quantity(line, line.month().counted().orElse(BigDecimal.ZERO)))
+            .number("Difference", 9, line -> StockTables.text(line.month().difference()))
+            .amount("Worth (" + month.settings().currency() + ")", 9, StockPages::worthOfDifference)
+            .total("In all", "", "", "", "", total.toPlainString())
+            .plain());
     blocks.add(
         new Paragraph(
             "Expected is as at the count. Worth adds up all counts of the month at the average"
@@ -185,22 +174,25 @@ final class StockPages {
                 + " loss."));
   }
 
+  private static BigDecimal worthOfDifference(StockLine line) {
+    return line.month().average().difference();
+  }
+
   private static void value(StockMonth month, List<Block> blocks) {
     blocks.add(new Heading(2, "What stock cost"));
     blocks.add(
-        new Table(
-            "In " + month.settings().currency(),
-            List.of(
-                Column.words("Method", 16),
-                Column.number("Opening", 9),
-                Column.number("Bought", 9),
-                Column.number("Taken on", 9),
-                Column.number("By count", 9),
-                Column.number("Used", 9),
-                Column.number("Closing", 9)),
-            List.of(
-                worth("Moving average", month.total(ShelfMonth::average)),
-                worth("First in, first out", month.total(ShelfMonth::fifo)))));
+        TableOf.rows(
+                List.of(
+                    new Method("Moving average", month.total(ShelfMonth::average)),
+                    new Method("First in, first out", month.total(ShelfMonth::fifo))))
+            .words("Method", 16, Method::name)
+            .amount("Opening", 9, method -> method.worth().opening())
+            .amount("Bought", 9, method -> method.worth().bought())
+            .amount("Taken on", 9, method -> method.worth().takenOn())
+            .amount("By count", 9, method -> method.worth().difference())
+            .amount("Used", 9, method -> method.worth().used())
+            .amount("Closing", 9, method -> method.worth().closing())
+            .captioned("In " + month.settings().currency()));
     blocks.add(
         new Paragraph(
             "Used is all that was available less what is left. It counts only what the book knew to"
@@ -208,40 +200,37 @@ final class StockPages {
                 + " list prices or the last average."));
   }
 
-  private static Row worth(String method, Worth worth) {
-    return Row.of(
-        method,
-        worth.opening().toPlainString(),
-        worth.bought().toPlainString(),
-        worth.takenOn().toPlainString(),
-        worth.difference().toPlainString(),
-        worth.used().toPlainString(),
-        worth.closing().toPlainString());
-  }
+  /** A way to value stock, and what it makes of the month. */
+  private record Method(String name, Worth worth) {}
 
   private static void shelves(StockMonth month, List<Block> blocks) {
-    List<Row> rows =
-        month.lines().stream().filter(StockLine::moved).map(StockPages::shelfRow).toList();
+    List<StockLine> moved = month.lines().stream().filter(StockLine::moved).toList();
     blocks.add(new Heading(2, "Shelf by shelf"));
-    if (rows.isEmpty()) {
+    if (moved.isEmpty()) {
       blocks.add(new Paragraph("Nothing was on the shelf, came or went this month."));
       return;
     }
     blocks.add(
-        new Table(
-            "",
-            List.of(
-                Column.words("Item", 18),
-                Column.number("Opening", 8),
-                Column.number("Bought", 7),
-                Column.number("Used", 7),
-                Column.number("Closing", 9),
-                Column.number("A week", 6),
-                Column.number("Spread", 6),
-                Column.number("Interval's use", 8),
-                Column.number("Reorder at", 8),
-                Column.number("Best order", 7)),
-            rows));
+        TableOf.rows(moved)
+            .words("Item", 18, StockPages::name)
+            .number("Opening", 8, line -> Quantity.text(line.month().opening()))
+            .number("Bought", 7, line -> Quantity.text(line.month().bought()))
+            .number("Used", 7, line -> Quantity.text(line.month().used()))
+            .number("Closing", 9, line -> quantity(line, line.month().closing()))
+            .number("A week", 6, line -> StockTables.tenths(line.use().mean()))
+            .number("Spread", 6, line -> line.use().spread().map(StockTables::tenths).orElse("–"))
+            .number("Interval's use", 8, line -> StockTables.tenths(line.intervalUse()))
+            .figureOrDash(
+                "Reorder at",
+                8,
+                line -> line.reorder().map(Quantity::text),
+                StockLine::reorderBasis)
+            .figureOrDash(
+                "Best order",
+                7,
+                line -> line.economic().map(StockTables::whole),
+                line -> Basis.DEFAULT)
+            .plain());
     blocks.add(
         new Paragraph(
             "A week and its spread (one standard deviation) are those of the last 26 weeks, or of"
@@ -254,27 +243,6 @@ final class StockPages {
                 + " both assumed, blank without a wage."));
   }
 
-  private static Row shelfRow(StockLine line) {
-    ShelfMonth shelf = line.month();
-    return new Row(
-        List.of(
-            Cell.of(StockWarnings.name(shelf.shelf())),
-            Cell.of(Quantity.text(shelf.opening())),
-            Cell.of(Quantity.text(shelf.bought())),
-            Cell.of(Quantity.text(shelf.used())),
-            Cell.of(quantity(line, shelf.closing())),
-            Cell.of(StockTables.tenths(line.use().mean())),
-            Cell.of(line.use().spread().map(StockTables::tenths).orElse("–")),
-            Cell.of(StockTables.tenths(line.intervalUse())),
-            line.reorder()
-                .map(point -> Cell.of(Quantity.text(point), line.reorderBasis()))
-                .orElse(Cell.of("–")),
-            line.economic()
-                .map(best -> Cell.of(StockTables.whole(best), Basis.DEFAULT))
-                .orElse(Cell.of("–"))),
-        false);
-  }
-
   private static void gas(StockMonth month, List<Block> blocks) {
     List<GasMonth> told = month.gas().stream().filter(GasMonth::told).toList();
     if (told.isEmpty()) {
@@ -283,17 +251,19 @@ final class StockPages {
     StockTables.Mass mass = StockTables.Mass.of(month.settings());
     blocks.add(new Heading(2, "Gas"));
     blocks.add(
-        new Table(
-            "Gas in " + mass.word(),
-            List.of(
-                Column.words("Period", 12),
-                Column.number("Bought", 8),
-                Column.number("Forge burned (min)", 10),
-                Column.number("Explained", 9),
-                Column.number("Difference", 9),
-                Column.number("Burn an hour", 9),
-                Column.number("Burn that would explain it", 12)),
-            told.stream().map(gas -> gasRow(gas, mass)).toList()));
+        TableOf.rows(told)
+            .words("Period", 12, GasMonth::period)
+            .figure("Bought", 8, gas -> mass.text(gas.boughtKg()), GasMonth::basis)
+            .number("Forge burned (min)", 10, gas -> Quantity.text(gas.burn().totalMinutes()))
+            .number("Explained", 9, gas -> mass.text(gas.burn().explainedKg()))
+            .number("Difference", 9, gas -> mass.text(gas.differenceKg()))
+            .figure(
+                "Burn an hour", 9, gas -> mass.text(gas.burn().kgPerHour()), GasMonth::burnBasis)
+            .number(
+                "Burn that would explain it",
+                12,
+                gas -> gas.burn().rateFor(gas.boughtKg()).map(mass::text).orElse("–"))
+            .captioned("Gas in " + mass.word()));
     blocks.add(
         new Paragraph(
             "Explained is the forge's minutes at the burn rate in Settings, setting up included."
@@ -301,18 +271,5 @@ final class StockPages {
                 + " the difference stays point to another burn rate, a leak, or minutes not"
                 + " written down. A smell of gas or a hiss is never a matter of bookkeeping: shut"
                 + " the cylinder and have the hose and regulator looked at."));
-  }
-
-  private static Row gasRow(GasMonth gas, StockTables.Mass mass) {
-    return new Row(
-        List.of(
-            Cell.of(gas.period()),
-            Cell.of(mass.text(gas.boughtKg()), gas.basis()),
-            Cell.of(Quantity.text(gas.burn().totalMinutes())),
-            Cell.of(mass.text(gas.burn().explainedKg())),
-            Cell.of(mass.text(gas.differenceKg())),
-            Cell.of(mass.text(gas.burn().kgPerHour()), gas.burnBasis()),
-            Cell.of(gas.burn().rateFor(gas.boughtKg()).map(mass::text).orElse("–"))),
-        false);
   }
 }

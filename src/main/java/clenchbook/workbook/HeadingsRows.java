@@ -51,7 +51,7 @@ final class HeadingsRows {
       for (SheetKind each : SheetKind.values()) {
         titles.add(vocabulary.of(each).title());
       }
-      String problem = "'" + RowCells.brief(means) + "' is none of the program's sheets";
+      String problem = "'" + SoundCells.brief(means) + "' is none of the program's sheets";
       row.warn(ProblemKind.HEADING_UNKNOWN, "Means", problem, offer(means, titles));
     }
   }
@@ -75,7 +75,7 @@ final class HeadingsRows {
     if (!understood) {
       Set<String> known = new HashSet<>();
       kinds.forEach(each -> known.addAll(vocabulary.of(each).canonicalHeadings()));
-      String problem = "'" + RowCells.brief(means) + "' is none of the program's headings";
+      String problem = "'" + SoundCells.brief(means) + "' is none of the program's headings";
       row.warn(ProblemKind.HEADING_UNKNOWN, "Means", problem, offer(means, List.copyOf(known)));
     }
   }

@@ -124,7 +124,7 @@ final class PriceRows {
     }
     Optional<Section> section = Section.parse(written);
     if (section.isEmpty()) {
-      String problem = "Section '" + RowCells.brief(written) + "' is no section of bar";
+      String problem = "Section '" + SoundCells.brief(written) + "' is no section of bar";
       String expected = "a section such as 3/4 x 5/16 in or 20 x 8 mm";
       row.warn(ProblemKind.SECTION_UNREADABLE, "Section", problem, expected);
     }

@@ -39,7 +39,7 @@ final class RowKind {
 
   /** Whether a cell holds nothing but spaces. */
   static boolean isBlank(Cell cell) {
-    return cell instanceof Cell.Text text && RowCells.trimmed(text.text()).isEmpty();
+    return cell instanceof Cell.Text text && WordCell.trimmed(text.text()).isEmpty();
   }
 
   /** A row in which a word for a total stands, and no day or name beside it. */

@@ -99,7 +99,7 @@ final class SettingReading {
     if (cell instanceof Cell.Fault || cell instanceof Cell.NoValue) {
       return Optional.empty();
     }
-    String text = RowCells.trimmed(cell.shown());
+    String text = WordCell.trimmed(cell.shown());
     Optional<String> value =
         switch (setting.type()) {
           case TEXT -> Optional.of(text.replaceAll("\\R", "\n"));

@@ -140,7 +140,7 @@ final class SettingsRows {
   }
 
   private static boolean isBlank(Cell cell) {
-    return RowCells.trimmed(cell.shown()).isEmpty();
+    return WordCell.trimmed(cell.shown()).isEmpty();
   }
 
   private void sayUnknown(Entry entry) {
@@ -148,7 +148,7 @@ final class SettingsRows {
     for (Setting setting : Setting.values()) {
       titles.add(setting.title());
     }
-    String problem = "the setting '" + RowCells.brief(entry.name()) + "' is not known";
+    String problem = "the setting '" + SoundCells.brief(entry.name()) + "' is not known";
     String offer =
         NearestName.find(entry.name(), titles)
             .map(near -> "; did you mean " + near + "?")
@@ -159,11 +159,11 @@ final class SettingsRows {
             entry.nameAt(),
             problem + offer,
             "a setting of the guide",
-            RowCells.brief(entry.name())));
+            SoundCells.brief(entry.name())));
   }
 
   private void sayUnusable(Setting setting, Entry entry, String expected) {
-    String shown = RowCells.brief(entry.value().map(Cell::shown).orElse(""));
+    String shown = SoundCells.brief(entry.value().map(Cell::shown).orElse(""));
     String problem = setting.title() + " '" + shown + "' can't be used; its default stands";
     problems.accept(
         Problem.warning(ProblemKind.SETTING_UNUSABLE, entry.valueAt(), problem, expected, shown));

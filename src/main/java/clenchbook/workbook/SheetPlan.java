@@ -78,24 +78,19 @@ final class SheetPlan {
                 + "' and '"
                 + other.name()
                 + "' both hold "
-                + title(other.kind())
+                + other.kind().title()
                 + "; '"
                 + counts.name()
                 + "' counts";
-        String expected = "one sheet of " + title(other.kind());
+        String expected = "one sheet of " + other.kind().title();
         problems.accept(Problem.note(kind, CellRef.ofSheet(other.name()), problem, expected));
       }
     }
     return List.of(counts);
   }
 
-  private static String title(SheetKind kind) {
-    String word = kind.word();
-    return word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
-  }
-
   private void sayAmbiguous(SheetHead head, List<SheetRecognizer.Candidate> candidates) {
-    List<String> titles = candidates.stream().map(c -> title(c.layout().kind())).toList();
+    List<String> titles = candidates.stream().map(c -> c.layout().kind().title()).toList();
     String problem =
         "the sheet '"
             + head.name()

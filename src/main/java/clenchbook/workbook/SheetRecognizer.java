@@ -198,9 +198,9 @@ final class SheetRecognizer {
     String leftPlace = CellRef.letters(left.column()) + row.number();
     String problem =
         "'"
-            + RowCells.brief(later.shown())
+            + SoundCells.brief(later.shown())
             + "' and '"
-            + RowCells.brief(left.shown())
+            + SoundCells.brief(left.shown())
             + "' in "
             + leftPlace
             + " both mean "
@@ -211,7 +211,7 @@ final class SheetRecognizer {
         at(head, row, later),
         problem,
         "one column for " + meaning,
-        RowCells.brief(later.shown()));
+        SoundCells.brief(later.shown()));
   }
 
   /** The heading that a misspelt one most likely is; only one that no other column has. */
@@ -259,7 +259,7 @@ final class SheetRecognizer {
     return row.cells().stream()
         .filter(cell -> cell instanceof Cell.Text)
         .limit(30)
-        .map(cell -> RowCells.brief(cell.shown()).replaceAll("\\R", " "))
+        .map(cell -> SoundCells.brief(cell.shown()).replaceAll("\\R", " "))
         .toList();
   }
 

@@ -1,11 +1,10 @@
 package clenchbook.workload;
 
 import clenchbook.report.Block;
-import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.Column;
-import clenchbook.report.Block.Row;
+import clenchbook.report.TableOf;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The hardest days and weeks, and the longest run without rest. */
 final class HardestSection {
@@ -27,51 +26,48 @@ final class HardestSection {
   }
 
   private Block days() {
-    List<Row> rows =
+    return hardest(
+        "Day",
         work.worked().stream()
             .filter(WorkDay::worked)
             .sorted(
                 Comparator.comparingDouble((WorkDay day) -> -day.load().hours())
                     .thenComparing(WorkDay::date))
-            .limit(HARDEST)
-            .map(day -> hardest(Dates.weekday(day.date()), day.load()))
-            .toList();
-    return new Block.Table("Days by hours in all", hardestColumns("Day"), rows);
+            .map(day -> new Hard(Dates.weekday(day.date()), day.load())),
+        "Days by hours in all");
   }
 
   private Block weeks() {
-    List<Row> rows =
+    return hardest(
+        "Week",
         work.year().weeks().stream()
             .filter(week -> work.load(week).hours() > 0)
             .sorted(
                 Comparator.comparingDouble((Period week) -> -work.load(week).hours())
                     .thenComparing(Period::from))
-            .limit(HARDEST)
-            .map(week -> hardest(week.name(), work.load(week)))
-            .toList();
-    return new Block.Table("Weeks by hours in all", hardestColumns("Week"), rows);
+            .map(week -> new Hard(week.name(), work.load(week))),
+        "Weeks by hours in all");
   }
 
-  private static List<Column> hardestColumns(String what) {
-    return List.of(
-        Column.words(what, 4),
-        Column.number("Hours in all", 3),
-        Column.number("Under the horse", 3),
-        Column.number("Driving", 3),
-        Column.number("Horses", 2),
-        Column.number("Shoes", 2));
+  /** A day or week and what it asked. */
+  private record Hard(String name, Load load) {
+    private Minutes minutes(HoursMeasure measure) {
+      return load.minutes(measure);
+    }
   }
 
-  private static Row hardest(String name, Load load) {
-    return new Row(
-        List.of(
-            Cell.of(name),
-            HoursSection.cell(load.minutes(HoursMeasure.IN_ALL)),
-            HoursSection.cell(load.minutes(HoursMeasure.UNDER_THE_HORSE)),
-            HoursSection.cell(load.minutes(HoursMeasure.DRIVING)),
-            Cell.of(Integer.toString(load.horses())),
-            Cell.of(Digits.whole(load.shoes().nailed()))),
-        false);
+  private static Block hardest(String what, Stream<Hard> hardestFirst, String caption) {
+    return TableOf.rows(hardestFirst.limit(HARDEST).toList())
+        .words(what, 4, Hard::name)
+        .cell("Hours in all", 3, hard -> HoursSection.cell(hard.minutes(HoursMeasure.IN_ALL)))
+        .cell(
+            "Under the horse",
+            3,
+            hard -> HoursSection.cell(hard.minutes(HoursMeasure.UNDER_THE_HORSE)))
+        .cell("Driving", 3, hard -> HoursSection.cell(hard.minutes(HoursMeasure.DRIVING)))
+        .count("Horses", 2, hard -> hard.load().horses())
+        .number("Shoes", 2, hard -> Digits.whole(hard.load().shoes().nailed()))
+        .captioned(caption);
   }
 
   /** The longest run and the horses a day. */

@@ -1,29 +1,15 @@
 package clenchbook.workload;
 
 import clenchbook.report.Block;
-import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.Column;
-import clenchbook.report.Block.Row;
+import clenchbook.report.TableOf;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
-import java.util.stream.Stream;
+import java.util.function.Function;
 
 /** The year month by month: what was done, and where the hours went. */
 final class MonthTables {
-
-  private static final List<Column> COUNT_COLUMNS =
-      List.of(
-          Column.words("Month", 4),
-          Column.number("Days worked", 3),
-          Column.number("Longest run of days", 4),
-          Column.number("Horse-visits", 3),
-          Column.number("a day worked", 3),
-          Column.number("Shoes nailed", 3),
-          Column.number("Blows", 3),
-          Column.number("Measured, %", 3));
 
   private final WorkYear work;
 
@@ -37,60 +23,60 @@ final class MonthTables {
 
   /** Days, horses and shoes; needs no minutes. */
   Block counts() {
-    return new Block.Table("Month by month", COUNT_COLUMNS, rows(this::counts));
+    return spans()
+        .count("Days worked", 3, span -> span.load().daysWorked())
+        .count("Longest run of days", 4, this::longestRun)
+        .number("Horse-visits", 3, span -> Digits.whole(span.load().horses()))
+        .number(
+            "a day worked",
+            3,
+            span ->
+                span.ifWorked(load -> Digits.fixed((double) load.horses() / load.daysWorked(), 2)))
+        .number("Shoes nailed", 3, span -> Digits.whole(span.load().shoes().nailed()))
+        .number("Blows", 3, this::blows)
+        .number(
+            "Measured, %",
+            3, span -> span.ifWorked(load -> Digits.fixed(100 * load.shareMeasured(), 1)))
+        .captioned("Month by month");
   }
 
   private Block hours() {
-    return new Block.Table("Month by month, hours", hourColumns(), rows(this::hours));
+    TableOf<Span> table = spans();
+    for (HoursMeasure measure : HoursMeasure.values()) {
+      table.number(measure.shortName(), 3, span -> Digits.fixed(span.load().hours(measure), 2));
+    }
+    return table.captioned("Month by month, hours");
   }
 
-  private List<Row> rows(BiFunction<String, Period, List<Cell>> cells) {
-    List<Row> rows = new ArrayList<>();
+  /** A month, or the year to date, which is a total where it is the sum of the months. */
+  private record Span(String name, Period period, Load load, boolean total) {
+    private String ifWorked(Function<Load, String> figure) {
+      return load.daysWorked() > 0 ? figure.apply(load) : "";
+    }
+  }
+
+  private TableOf<Span> spans() {
+    List<Span> spans = new ArrayList<>();
     for (Period month : work.year().months()) {
-      rows.add(new Row(cells.apply(Dates.month(month.from()), month), false));
+      spans.add(new Span(Dates.month(month.from()), month, work.load(month), false));
     }
     LocalDate start = work.year().from();
     // The first month is whole, so a year that starts within it is not the sum of the rows.
     boolean sum = start.getDayOfMonth() == 1;
     String toDate = sum ? (work.whole() ? "The year" : "Year to date") : "From " + Dates.day(start);
-    rows.add(new Row(cells.apply(toDate, work.year()), sum));
-    return rows;
+    spans.add(new Span(toDate, work.year(), work.load(work.year()), sum));
+    return TableOf.rows(spans).words("Month", 4, Span::name).totalsWhere(Span::total);
   }
 
-  private List<Cell> counts(String name, Period period) {
-    Load load = work.load(period);
-    OptionalDouble blows = work.ratings().blows(load.shoes());
-    int run = work.days().longestRun(period.from(), period.to()).map(WorkDays.Run::days).orElse(0);
-    boolean worked = load.daysWorked() > 0;
-    return Stream.of(
-            name,
-            Integer.toString(load.daysWorked()),
-            Integer.toString(run),
-            Digits.whole(load.horses()),
-            worked ? Digits.fixed((double) load.horses() / load.daysWorked(), 2) : "",
-            Digits.whole(load.shoes().nailed()),
-            blows.isPresent() ? Digits.whole(blows.getAsDouble()) : "",
-            worked ? Digits.fixed(100 * load.shareMeasured(), 1) : "")
-        .map(Cell::of)
-        .toList();
+  private int longestRun(Span span) {
+    return work.days()
+        .longestRun(span.period().from(), span.period().to())
+        .map(WorkDays.Run::days)
+        .orElse(0);
   }
 
-  private static List<Column> hourColumns() {
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("Month", 4));
-    for (HoursMeasure measure : HoursMeasure.values()) {
-      columns.add(Column.number(measure.shortName(), 3));
-    }
-    return columns;
-  }
-
-  private List<Cell> hours(String name, Period period) {
-    Load load = work.load(period);
-    List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of(name));
-    for (HoursMeasure measure : HoursMeasure.values()) {
-      cells.add(Cell.of(Digits.fixed(load.hours(measure), 2)));
-    }
-    return cells;
+  private String blows(Span span) {
+    OptionalDouble blows = work.ratings().blows(span.load().shoes());
+    return blows.isPresent() ? Digits.whole(blows.getAsDouble()) : "";
   }
 }

@@ -1,8 +1,7 @@
 package clenchbook.workload;
 
 import clenchbook.report.Block;
-import clenchbook.report.Block.Column;
-import clenchbook.report.Block.Row;
+import clenchbook.report.TableOf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,27 +39,15 @@ final class OutlookSection {
     if (stop.years() == 0) {
       return List.of(new Block.Paragraph("The year in which Stop age is reached is over."));
     }
-    List<Row> rows = new ArrayList<>();
-    for (Mix mix : Mix.values()) {
-      rows.add(
-          Row.of(
-              mix.words(),
-              number(stop.blows(mix)),
-              interval(stop.blows(mix), Digits::whole),
-              number(stop.stallJackHours(mix)),
-              interval(stop.stallJackHours(mix), Digits::whole)));
-    }
     return List.of(
         new Block.Paragraph(toDate(stop)),
-        new Block.Table(
-            "Still to come, if every year is like the past one",
-            List.of(
-                Column.words("Mix", 4),
-                Column.number("Blows", 3),
-                Column.words("95 % interval", 4),
-                Column.number("Hours at the stall jack", 3),
-                Column.words("95 % interval", 4)),
-            rows),
+        TableOf.rows(List.of(Mix.values()))
+            .words("Mix", 4, Mix::words)
+            .number("Blows", 3, mix -> number(stop.blows(mix)))
+            .words("95 % interval", 4, mix -> interval(stop.blows(mix), Digits::whole))
+            .number("Hours at the stall jack", 3, mix -> number(stop.stallJackHours(mix)))
+            .words("95 % interval", 4, mix -> interval(stop.stallJackHours(mix), Digits::whole))
+            .captioned("Still to come, if every year is like the past one"),
         new Block.Paragraph(
             "The intervals come from the spread of the weeks of the past year, taken as"
                 + " independent, and from the comparison of hot with cold where a mix needs it."
@@ -97,6 +84,14 @@ final class OutlookSection {
 
   private static String tenths(double number) {
     return Digits.fixed(number, 1);
+  }
+
+  private static String tenths(Optional<Estimate> estimate) {
+    return estimate.map(one -> tenths(one.value())).orElse(NOT_SAID);
+  }
+
+  private static String blows(ChangedWeek.Change change) {
+    return change.blows().isPresent() ? Digits.whole(change.blows().getAsDouble()) : NOT_SAID;
   }
 
   private String hotShaping() {
@@ -151,28 +146,15 @@ final class OutlookSection {
   }
 
   private List<Block> changes() {
-    List<Row> rows = new ArrayList<>();
-    for (ChangedWeek.Change change : work.changes()) {
-      rows.add(
-          Row.of(
-              change.name(),
-              change.hours().map(one -> tenths(one.value())).orElse(NOT_SAID),
-              interval(change.hours(), OutlookSection::tenths),
-              Digits.whole(change.horses()),
-              change.stallJackHours().map(one -> tenths(one.value())).orElse(NOT_SAID),
-              change.blows().isPresent() ? Digits.whole(change.blows().getAsDouble()) : NOT_SAID));
-    }
     return List.of(
-        new Block.Table(
-            "Arithmetic on " + pastYear() + ": what a year would have had more or less",
-            List.of(
-                Column.words("Change", 5),
-                Column.number("Hours in all", 2),
-                Column.words("95 % interval", 3),
-                Column.number("Horse-visits", 2),
-                Column.number("Hours at the stall jack", 2),
-                Column.number("Blows", 2)),
-            rows),
+        TableOf.rows(work.changes())
+            .words("Change", 5, ChangedWeek.Change::name)
+            .number("Hours in all", 2, change -> tenths(change.hours()))
+            .words("95 % interval", 3, change -> interval(change.hours(), OutlookSection::tenths))
+            .number("Horse-visits", 2, change -> Digits.whole(change.horses()))
+            .number("Hours at the stall jack", 2, change -> tenths(change.stallJackHours()))
+            .number("Blows", 2, OutlookSection::blows)
+            .captioned("Arithmetic on " + pastYear() + ": what a year would have had more or less"),
         new Block.Paragraph(
             "This is arithmetic on what happened, not a forecast: the horses taken off would have"
                 + " to be seen on other days or by someone else. A rest day takes one average day"

@@ -1,11 +1,13 @@
 package clenchbook.workload;
 
+import clenchbook.book.Task;
 import clenchbook.report.Block;
-import clenchbook.report.Block.Column;
-import clenchbook.report.Block.Row;
 import clenchbook.report.Chart;
+import clenchbook.report.TableOf;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /** The part of the pages that says what the published methods make of the days. */
@@ -38,28 +40,19 @@ final class StrainSection {
   }
 
   private Block scores(List<YearScores.Summary> summaries) {
-    List<Row> rows = new ArrayList<>();
-    for (YearScores.Summary summary : summaries) {
-      MethodScore score = summary.worst().score();
-      rows.add(
-          Row.of(
-              summary.measure(),
-              score.unit(),
-              Digits.fixed(summary.typical(), 2),
-              Digits.fixed(score.score().number().orElseThrow(), 2),
-              Dates.day(summary.worst().date()),
-              guidance(score)));
-    }
-    return new Block.Table(
-        "A typical day is the middle one of the days with hours; each day over its real hours",
-        List.of(
-            Column.words("Method", 5),
-            Column.words("Unit", 2),
-            Column.number("Typical day", 2),
-            Column.number("Worst day", 2),
-            Column.words("On", 3),
-            Column.words("Published value", 5)),
-        rows);
+    return TableOf.rows(summaries)
+        .words("Method", 5, YearScores.Summary::measure)
+        .words("Unit", 2, summary -> summary.worst().score().unit())
+        .number("Typical day", 2, summary -> Digits.fixed(summary.typical(), 2))
+        .number("Worst day", 2, summary -> Digits.fixed(worst(summary), 2))
+        .words("On", 3, summary -> Dates.day(summary.worst().date()))
+        .words("Published value", 5, summary -> guidance(summary.worst().score()))
+        .captioned(
+            "A typical day is the middle one of the days with hours; each day over its real hours");
+  }
+
+  private static double worst(YearScores.Summary summary) {
+    return summary.worst().score().score().number().orElseThrow();
   }
 
   private static String guidance(MethodScore score) {
@@ -129,32 +122,36 @@ final class StrainSection {
   }
 
   private void addHolds(List<Block> blocks) {
-    List<Row> rows = new ArrayList<>();
-    for (TaskRating rating : work.holds()) {
-      double degrees = rating.trunkDegrees().orElseThrow();
-      Score allowed = TrunkPosture.longestHoldMinutes(degrees);
-      if (allowed.number().isPresent()) {
-        double hold = rating.longestHoldSeconds().orElseThrow() / 60;
-        rows.add(
-            Row.of(
-                rating.task().word(),
-                Digits.plain(degrees),
-                Digits.fixed(hold, 2),
-                Digits.plain(allowed.number().getAsDouble()),
-                hold > allowed.number().getAsDouble() ? "longer than the standard allows" : ""));
-      }
-    }
-    if (!rows.isEmpty()) {
+    List<Hold> holds = work.holds().stream().flatMap(rating -> Hold.of(rating).stream()).toList();
+    if (!holds.isEmpty()) {
       blocks.add(
-          new Block.Table(
-              "Your longest hold against the standard's holding time",
-              List.of(
-                  Column.words("Task", 3),
-                  Column.number("Trunk, degrees", 2),
-                  Column.number("Longest hold, minutes", 3),
-                  Column.number("Holding time, minutes", 3),
-                  Column.words("", 4)),
-              rows));
+          TableOf.rows(holds)
+              .words("Task", 3, hold -> hold.task().word())
+              .number("Trunk, degrees", 2, hold -> Digits.plain(hold.degrees()))
+              .number("Longest hold, minutes", 3, hold -> Digits.fixed(hold.minutes(), 2))
+              .number("Holding time, minutes", 3, hold -> Digits.plain(hold.allowed()))
+              .words("", 4, Hold::verdict)
+              .captioned("Your longest hold against the standard's holding time"));
+    }
+  }
+
+  /** The longest hold of a task beside the time the standard allows at that angle. */
+  private record Hold(Task task, double degrees, double minutes, double allowed) {
+    private static Optional<Hold> of(TaskRating rating) {
+      double degrees = rating.trunkDegrees().orElseThrow();
+      OptionalDouble allowed = TrunkPosture.longestHoldMinutes(degrees).number();
+      return allowed.isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              new Hold(
+                  rating.task(),
+                  degrees,
+                  rating.longestHoldSeconds().orElseThrow() / 60,
+                  allowed.getAsDouble()));
+    }
+
+    private String verdict() {
+      return minutes > allowed ? "longer than the standard allows" : "";
     }
   }
 
@@ -162,10 +159,10 @@ final class StrainSection {
     List<AbsentMethod> absent = AbsentMethod.of(work);
     if (!absent.isEmpty()) {
       blocks.add(
-          new Block.Table(
-              "Not computed, and what it would take",
-              List.of(Column.words("Method", 4), Column.words("Why", 8)),
-              absent.stream().map(one -> Row.of(one.measure(), one.why())).toList()));
+          TableOf.rows(absent)
+              .words("Method", 4, AbsentMethod::measure)
+              .words("Why", 8, AbsentMethod::why)
+              .captioned("Not computed, and what it would take"));
     }
   }
 
@@ -178,19 +175,12 @@ final class StrainSection {
     work.noise().forEach(criterion -> methods.add(criterion.method()));
     methods.add(TrunkPosture.METHOD);
     methods.add(DayScores.BENT_METHOD);
-    return new Block.Table(
-        "The methods, where they hold and where they say nothing",
-        List.of(
-            Column.words("Method", 3),
-            Column.words("Source", 4),
-            Column.words("Range", 5),
-            Column.words("Does not cover", 5)),
-        methods.stream()
-            .map(
-                method ->
-                    Row.of(
-                        method.name(), method.edition(), method.validRange(), method.notCovered()))
-            .toList());
+    return TableOf.rows(methods)
+        .words("Method", 3, Method::name)
+        .words("Source", 4, Method::edition)
+        .words("Range", 5, Method::validRange)
+        .words("Does not cover", 5, Method::notCovered)
+        .captioned("The methods, where they hold and where they say nothing");
   }
 
   private void noiseNote(List<Block> blocks) {

@@ -4,6 +4,7 @@ import clenchbook.book.Asset;
 import clenchbook.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -153,6 +154,6 @@ final class Depreciation {
 
   private int quarterOf(LocalDate day) {
     LocalDate start = taxYear.first().withYear(yearOf(day));
-    return (int) java.time.temporal.ChronoUnit.MONTHS.between(start, day) / 3 + 1;
+    return (int) ChronoUnit.MONTHS.between(start, day) / 3 + 1;
   }
 }

@@ -157,17 +157,7 @@ record Income(
         if (line.net().signum() == 0 && line.tax().signum() == 0) {
           continue;
         }
-        LineItem item =
-            new LineItem(
-                workCode(regime),
-                line.sheet(),
-                line.row(),
-                bill.date(),
-                bill.owner(),
-                line.net(),
-                line.tax(),
-                line.net().add(line.tax()));
-        add(item, partOf(bill));
+        add(LineItem.of(workCode(regime), bill, line), partOf(bill));
       }
       String name = bill.isOfRegister() ? "Invoice " + bill.number() : "Visit before the register";
       BilledLine first = bill.lines().get(0);

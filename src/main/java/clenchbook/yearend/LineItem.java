@@ -34,6 +34,19 @@ public record LineItem(
           .thenComparing(LineItem::who)
           .thenComparing(LineItem::net);
 
+  /** What a bill's line gives to a line of the summary. */
+  static LineItem of(String code, Billed bill, BilledLine line) {
+    return new LineItem(
+        code,
+        line.sheet(),
+        line.row(),
+        bill.date(),
+        bill.owner(),
+        line.net(),
+        line.tax(),
+        line.net().add(line.tax()));
+  }
+
   /** The same row on another line. */
   LineItem on(String otherCode) {
     return new LineItem(otherCode, sheet, row, date, who, net, tax, gross);

@@ -6,6 +6,7 @@ import clenchbook.money.MinorUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -37,7 +38,7 @@ final class PurchaseJournal {
   }
 
   private static String key(LineItem item) {
-    return item.sheet() + "\n" + String.format(java.util.Locale.ROOT, "%09d", item.row());
+    return item.sheet() + "\n" + String.format(Locale.ROOT, "%09d", item.row());
   }
 
   private JournalEntry entry(List<LineItem> row) {

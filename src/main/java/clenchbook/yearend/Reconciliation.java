@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Ties the summary's income to the register and the book, step by step, each part ending in what is
@@ -108,12 +110,11 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       return found.stream().map(row -> row.difference).reduce(unit.zero(), BigDecimal::add);
     }
 
-    private BigDecimal sum(
-        TreeMap<String, RowSum> rows, java.util.function.Function<RowSum, BigDecimal> part) {
+    private BigDecimal sum(TreeMap<String, RowSum> rows, Function<RowSum, BigDecimal> part) {
       return rows.values().stream().map(part).reduce(unit.zero(), BigDecimal::add);
     }
 
-    private BigDecimal invoiced(java.util.function.Function<Billed, BigDecimal> amount) {
+    private BigDecimal invoiced(Function<Billed, BigDecimal> amount) {
       return figures.billed().stream()
           .filter(bill -> bill.isIncome() && period.holds(bill.date()))
           .map(amount)
@@ -195,7 +196,7 @@ record Reconciliation(List<Step> steps, List<Left> left) {
               .reduce(unit.zero(), BigDecimal::add));
     }
 
-    private BigDecimal money(java.util.function.Predicate<Receipt> which) {
+    private BigDecimal money(Predicate<Receipt> which) {
       return figures.income().receipts().stream()
           .filter(which)
           .map(receipt -> unit.round(receipt.cash()))

@@ -45,7 +45,7 @@ final class TaxLines {
                 line ->
                     byRate
                         .computeIfAbsent(name(line), unused -> new ArrayList<>())
-                        .add(item(bill, line)));
+                        .add(LineItem.of("", bill, line)));
       }
     }
     byRate.forEach(this::rate);
@@ -72,18 +72,6 @@ final class TaxLines {
         SALES);
     List<LineItem> tax = items.stream().map(TaxLines::taxOf).toList();
     lines.beside(new LineHead("tax at " + name, "Tax charged at " + name, "Tax sheet"), tax, SALES);
-  }
-
-  private static LineItem item(Billed bill, BilledLine line) {
-    return new LineItem(
-        "",
-        line.sheet(),
-        line.row(),
-        bill.date(),
-        bill.owner(),
-        line.net(),
-        line.tax(),
-        line.net().add(line.tax()));
   }
 
   /** The same row with its tax as what counts. */

@@ -3,6 +3,7 @@ package clenchbook.yearend;
 import clenchbook.rates.Rate;
 import clenchbook.rates.RateTables;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -66,6 +67,6 @@ public record TaxYear(Regime regime, int year, Period days) {
   public String label() {
     return first().getYear() == last().getYear()
         ? String.valueOf(year)
-        : year + "-" + String.format(java.util.Locale.ROOT, "%02d", last().getYear() % 100);
+        : year + "-" + String.format(Locale.ROOT, "%02d", last().getYear() % 100);
   }
 }

@@ -2,6 +2,7 @@ package clenchbook.yearend;
 
 import clenchbook.money.MinorUnit;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -59,6 +60,6 @@ record VatPeriod(
 
   /** Box 6 or 7 in whole pounds, pence left off, as the form takes them. */
   static BigDecimal wholePounds(BigDecimal amount) {
-    return amount.setScale(0, java.math.RoundingMode.DOWN);
+    return amount.setScale(0, RoundingMode.DOWN);
   }
 }

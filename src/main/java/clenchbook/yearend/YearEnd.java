@@ -4,8 +4,10 @@ import clenchbook.book.Asset;
 import clenchbook.book.Book;
 import clenchbook.book.Setting;
 import clenchbook.money.MinorUnit;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,7 +50,7 @@ public final class YearEnd {
     TaxLines.add(
         figures,
         builder,
-        new TaxTables(figures, rates).vatPeriods().stream().map(VatPeriod::period).toList());
+        new VatTable(figures, rates).periods().stream().map(VatPeriod::period).toList());
     boolean britain = regime == Regime.UK;
     List<JournalEntry> journal =
         YearJournal.of(
@@ -114,7 +116,7 @@ public final class YearEnd {
     List<DepreciatedAsset> register = new ArrayList<>();
     book.assets().stream()
         .filter(asset -> !asset.bought().isAfter(lastDay))
-        .sorted(java.util.Comparator.comparing(Asset::bought).thenComparing(Asset::source))
+        .sorted(Comparator.comparing(Asset::bought).thenComparing(Asset::source))
         .forEach(asset -> register.add(undepreciated(asset)));
     return List.copyOf(register);
   }
@@ -125,9 +127,9 @@ public final class YearEnd {
         Optional.of(kind)
             .filter(found -> !found.equals("equipment") && !found.isEmpty())
             .isPresent();
-    java.math.BigDecimal use = asset.businessUsePercent().orElse(java.math.BigDecimal.valueOf(100));
-    java.math.BigDecimal basis =
-        unit.round(asset.cost().orElse(java.math.BigDecimal.ZERO).multiply(use).movePointLeft(2));
+    BigDecimal use = asset.businessUsePercent().orElse(BigDecimal.valueOf(100));
+    BigDecimal basis =
+        unit.round(asset.cost().orElse(BigDecimal.ZERO).multiply(use).movePointLeft(2));
     return DepreciatedAsset.without(asset, basis, kind, vehicle);
   }
 }

@@ -7,6 +7,7 @@ import clenchbook.rates.RateUnit;
 import clenchbook.report.Block;
 import clenchbook.report.FigureTable;
 import clenchbook.report.Report;
+import clenchbook.report.TableOf;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,38 +144,27 @@ final class YearEndReport {
 
   private void lines() {
     blocks.add(new Block.Heading(1, "Line by line"));
-    List<Block.Row> rows = new ArrayList<>();
-    for (SummaryLine line : summary) {
-      if (isOfForm(line)) {
-        rows.add(row(line));
-      }
-    }
-    blocks.add(new Block.Table("", columns(), rows));
+    blocks.add(lineTable(summary.stream().filter(YearEndReport::isOfForm).toList()));
   }
 
   private static boolean isOfForm(SummaryLine line) {
     return line.kind() != SummaryLine.Kind.BESIDE || line.head().line().startsWith("SE ");
   }
 
-  private static List<Block.Column> columns() {
-    return List.of(
-        Block.Column.words("Line", 3),
-        Block.Column.words("Name", 9),
-        Block.Column.number("Amount", 3),
-        Block.Column.number("Rows", 2),
-        Block.Column.words("Basis", 5));
+  private static Block lineTable(List<SummaryLine> lines) {
+    return TableOf.rows(lines)
+        .words("Line", 3, line -> line.head().line())
+        .words("Name", 9, line -> line.head().name())
+        .amount("Amount", 3, SummaryLine::amount)
+        .number("Rows", 2, YearEndReport::rows)
+        .words("Basis", 5, SummaryLine::basis)
+        .totalsWhere(line -> line.kind() == SummaryLine.Kind.TOTAL)
+        .plain();
   }
 
-  private Block.Row row(SummaryLine line) {
+  private static String rows(SummaryLine line) {
     long rows = line.items().stream().filter(item -> item.row() > 0).count();
-    List<Block.Cell> cells =
-        List.of(
-            Block.Cell.of(line.head().line()),
-            Block.Cell.of(line.head().name()),
-            Block.Cell.of(money(line.amount())),
-            Block.Cell.of(rows == 0 ? "" : String.valueOf(rows)),
-            Block.Cell.of(line.basis()));
-    return new Block.Row(cells, line.kind() == SummaryLine.Kind.TOTAL);
+    return rows == 0 ? "" : String.valueOf(rows);
   }
 
   private void list(String heading, List<String> sentences) {
@@ -188,12 +178,11 @@ final class YearEndReport {
         new Block.Paragraph(
             "Parts of the lines above, the vehicle the other way, and what counts on no line. None"
                 + " of it is in a total."));
-    List<Block.Row> rows =
-        summary.stream()
-            .filter(line -> !isOfForm(line) && !line.head().line().startsWith("VAT "))
-            .map(this::row)
-            .toList();
-    blocks.add(new Block.Table("", columns(), rows));
+    blocks.add(
+        lineTable(
+            summary.stream()
+                .filter(line -> !isOfForm(line) && !line.head().line().startsWith("VAT "))
+                .toList()));
   }
 
   private String title(String table) {
@@ -231,31 +220,17 @@ final class YearEndReport {
   private void assets() {
     if (!figures.assets().isEmpty()) {
       blocks.add(new Block.Heading(1, "Assets"));
-      List<Block.Row> rows = figures.assets().stream().map(this::asset).toList();
       blocks.add(
-          new Block.Table(
-              "",
-              List.of(
-                  Block.Column.words("Asset", 8),
-                  Block.Column.words("Bought", 4),
-                  Block.Column.number("Basis", 4),
-                  Block.Column.words("Class", 6),
-                  Block.Column.number("Before", 4),
-                  Block.Column.number("This year", 4),
-                  Block.Column.number("Left", 4)),
-              rows));
+          TableOf.rows(figures.assets())
+              .words("Asset", 8, asset -> asset.asset().name())
+              .words("Bought", 4, asset -> asset.asset().bought().toString())
+              .amount("Basis", 4, DepreciatedAsset::basis)
+              .words("Class", 6, this::classOf)
+              .amount("Before", 4, DepreciatedAsset::before)
+              .amount("This year", 4, DepreciatedAsset::thisYear)
+              .amount("Left", 4, DepreciatedAsset::remaining)
+              .plain());
     }
-  }
-
-  private Block.Row asset(DepreciatedAsset asset) {
-    return Block.Row.of(
-        asset.asset().name(),
-        asset.asset().bought().toString(),
-        money(asset.basis()),
-        classOf(asset),
-        money(asset.before()),
-        money(asset.thisYear()),
-        money(asset.remaining()));
   }
 
   private String classOf(DepreciatedAsset asset) {
@@ -270,21 +245,29 @@ final class YearEndReport {
 
   private void reconciliation() {
     blocks.add(new Block.Heading(1, "Tied to register and book"));
+    blocks.add(
+        TableOf.rows(printedSteps())
+            .words("Step", 12, PrintedStep::label)
+            .number("Amount", 3, PrintedStep::amount)
+            .totalsWhere(PrintedStep::result)
+            .plain());
+    left();
+  }
+
+  /** A line of the table that ties register and book; a part's name stands without an amount. */
+  private record PrintedStep(String label, String amount, boolean result) {}
+
+  private List<PrintedStep> printedSteps() {
+    List<PrintedStep> printed = new ArrayList<>();
     String part = "";
-    List<Block.Row> rows = new ArrayList<>();
     for (Reconciliation.Step step : ties.steps()) {
       if (!step.part().equals(part)) {
         part = step.part();
-        rows.add(Block.Row.of(part, ""));
+        printed.add(new PrintedStep(part, "", false));
       }
-      List<Block.Cell> cells =
-          List.of(Block.Cell.of(step.label()), Block.Cell.of(money(step.amount())));
-      rows.add(new Block.Row(cells, step.result()));
+      printed.add(new PrintedStep(step.label(), money(step.amount()), step.result()));
     }
-    blocks.add(
-        new Block.Table(
-            "", List.of(Block.Column.words("Step", 12), Block.Column.number("Amount", 3)), rows));
-    left();
+    return printed;
   }
 
   private void left() {
@@ -292,28 +275,14 @@ final class YearEndReport {
       blocks.add(new Block.Paragraph("Nothing is left over."));
       return;
     }
-    List<Block.Row> rows =
-        ties.left().stream()
-            .limit(MOST_LEFT)
-            .map(
-                left ->
-                    Block.Row.of(
-                        left.sheet() + " " + YearTables.row(left.row()),
-                        left.date().toString(),
-                        left.who(),
-                        left.why(),
-                        money(left.amount())))
-            .toList();
     blocks.add(
-        new Block.Table(
-            "Left over, by row",
-            List.of(
-                Block.Column.words("Row", 3),
-                Block.Column.words("Date", 3),
-                Block.Column.words("Who", 5),
-                Block.Column.words("Why", 8),
-                Block.Column.number("Amount", 3)),
-            rows));
+        TableOf.rows(ties.left().stream().limit(MOST_LEFT).toList())
+            .words("Row", 3, left -> left.sheet() + " " + YearTables.row(left.row()))
+            .words("Date", 3, left -> left.date().toString())
+            .words("Who", 5, left -> left.who())
+            .words("Why", 8, left -> left.why())
+            .amount("Amount", 3, left -> left.amount())
+            .captioned("Left over, by row"));
     if (ties.left().size() > MOST_LEFT) {
       int more = ties.left().size() - MOST_LEFT;
       blocks.add(new Block.Paragraph("And " + more + " more in figures/reconciliation.csv."));
@@ -327,21 +296,13 @@ final class YearEndReport {
 
   private void sources() {
     blocks.add(new Block.Heading(1, "Rates and line numbers used, with their sources"));
-    List<Block.Row> rows = new ArrayList<>();
-    for (Rate rate : rates.used()) {
-      rows.add(
-          Block.Row.of(
-              rate.name(), value(rate), rate.from() + " to " + rate.to(), rate.citation()));
-    }
     blocks.add(
-        new Block.Table(
-            "",
-            List.of(
-                Block.Column.words("What", 7),
-                Block.Column.words("Value", 4),
-                Block.Column.words("In force", 6),
-                Block.Column.words("Source", 9)),
-            rows));
+        TableOf.rows(rates.used())
+            .words("What", 7, Rate::name)
+            .words("Value", 4, this::value)
+            .words("In force", 6, rate -> rate.from() + " to " + rate.to())
+            .words("Source", 9, Rate::citation)
+            .plain());
   }
 
   private String value(Rate rate) {

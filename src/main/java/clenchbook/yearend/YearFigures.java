@@ -1,9 +1,11 @@
 package clenchbook.yearend;
 
+import clenchbook.book.Setting;
 import clenchbook.book.TaxKind;
 import clenchbook.book.TaxRate;
 import clenchbook.money.MinorUnit;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -47,7 +49,7 @@ record YearFigures(
   }
 
   DistanceUnit distanceUnit() {
-    return DistanceUnit.of(input.book().settings().text(clenchbook.book.Setting.DISTANCE_UNIT));
+    return DistanceUnit.of(input.book().settings().text(Setting.DISTANCE_UNIT));
   }
 
   /** The kind of each tax code of the book, by code. */
@@ -75,7 +77,7 @@ record YearFigures(
   /** Everything that counts on the vehicle's line: the way that counts, and parking and tolls. */
   List<LineItem> vehicleLine() {
     String code = PurchaseJournal.vehicleCode(regime());
-    List<LineItem> items = new java.util.ArrayList<>(LineItem.within(period, vehicle.counted()));
+    List<LineItem> items = new ArrayList<>(LineItem.within(period, vehicle.counted()));
     LineItem.of(Expenses.PARKING, expenses.items()).forEach(item -> items.add(item.on(code)));
     return items;
   }
@@ -109,20 +111,8 @@ record YearFigures(
   List<LineItem> sales() {
     return billed.stream()
         .filter(Billed::isIncome)
-        .flatMap(bill -> bill.lines().stream().map(line -> sale(bill, line)))
+        .flatMap(bill -> bill.lines().stream().map(line -> LineItem.of(line.taxCode(), bill, line)))
         .toList();
-  }
-
-  private static LineItem sale(Billed bill, BilledLine line) {
-    return new LineItem(
-        line.taxCode(),
-        line.sheet(),
-        line.row(),
-        bill.date(),
-        bill.owner(),
-        line.net(),
-        line.tax(),
-        line.net().add(line.tax()));
   }
 
   /** What the book says of the tax code. */

@@ -4,6 +4,7 @@ import clenchbook.book.Trip;
 import clenchbook.rates.Rate;
 import clenchbook.report.FigureTable;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -147,12 +148,11 @@ final class YearTables {
   }
 
   private static BigDecimal rounded(BigDecimal miles) {
-    return miles.setScale(2, java.math.RoundingMode.HALF_UP);
+    return miles.setScale(2, RoundingMode.HALF_UP);
   }
 
   String share() {
-    return text(
-        figures.vehicle().share().movePointRight(2).setScale(1, java.math.RoundingMode.HALF_UP));
+    return text(figures.vehicle().share().movePointRight(2).setScale(1, RoundingMode.HALF_UP));
   }
 
   private static String totalBasis(MileageLog log) {

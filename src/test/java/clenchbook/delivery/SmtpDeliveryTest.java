@@ -2,7 +2,6 @@ package clenchbook.delivery;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,23 +10,11 @@ import clenchbook.delivery.LoopbackSmtpServer.Act;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.register.MailRegister;
-import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.SQLException;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,41 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * Delivery over real sockets to a server that refuses, falls silent and drops the line on demand.
  */
-class SmtpDeliveryTest {
-  private static final Clock CLOCK =
-      Clock.fixed(Instant.parse("2026-11-02T18:00:00Z"), ZoneOffset.UTC);
-
-  private static final Pace THREE_ROUNDS =
-      new Pace(Duration.ofSeconds(1), List.of(Duration.ofSeconds(5), Duration.ofSeconds(30)));
-
-  private static final SmtpCredential CREDENTIAL =
-      new SmtpCredential("localhost", LoopbackSmtpServer.USER, LoopbackSmtpServer.PASSWORD);
-
-  @TempDir static Path keys;
-  private static LoopbackCertificate certificate;
-
-  @TempDir Path folder;
-  private Connection connection;
-  private MailRegister ledger;
-  private final List<Duration> slept = new ArrayList<>();
-  private final List<String> progress = new ArrayList<>();
-
-  @BeforeAll
-  static void make_a_certificate() {
-    certificate = LoopbackCertificate.of("localhost", keys);
-  }
-
-  @BeforeEach
-  void open_a_register() throws SQLException {
-    connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("register.db"));
-    ledger = new MailRegister(connection, "first run");
-  }
-
-  @AfterEach
-  void close_the_register() throws SQLException {
-    connection.close();
-  }
-
+class SmtpDeliveryTest extends LoopbackDelivery {
   @Test
   void each_owner_gets_one_mail_over_one_protected_line() {
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
@@ -307,91 +260,6 @@ class SmtpDeliveryTest {
   }
 
   @Test
-  void nothing_goes_to_a_server_without_tls() {
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.plain(Script.NONE)) {
-      DeliveryReport report = deliver(server, three());
-
-      assertTrue(report.stopped().orElse("").contains("offers no TLS"), report::toString);
-      assertEquals(3, report.count(Result.PUT_OFF));
-      assertTrue(
-          server.heard().stream().noneMatch(l -> l.startsWith("AUTH")), server.heard()::toString);
-      assertEquals(0, server.timesOf("MAIL"));
-    }
-  }
-
-  @Test
-  void nothing_goes_to_a_server_whose_certificate_is_not_trusted() {
-    LoopbackCertificate stranger = LoopbackCertificate.of("localhost", folder);
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(stranger, Script.NONE)) {
-      DeliveryReport report = deliver(server, three());
-
-      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
-      assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
-    }
-  }
-
-  @Test
-  void nothing_goes_to_a_server_whose_certificate_bears_another_name() {
-    LoopbackCertificate other = LoopbackCertificate.of("mail.example", folder);
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(other, Script.NONE)) {
-      SmtpServer settings = server(server, Protection.CHECKED, Duration.ofSeconds(5));
-      SmtpLine line = new SmtpLine(settings, Optional.of(other.trustingSockets()));
-      DeliveryReport report =
-          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
-              .deliver(three(), ledger, (o, d, a) -> {});
-
-      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
-      assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
-    }
-  }
-
-  @Test
-  void the_checks_are_off_only_where_the_command_line_says_so() {
-    LoopbackCertificate other = LoopbackCertificate.of("mail.example", folder);
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(other, Script.NONE)) {
-      SmtpServer lax = server(server, Protection.ANY_CERTIFICATE, Duration.ofSeconds(5));
-      SmtpLine line = new SmtpLine(lax, Optional.empty());
-      DeliveryReport report =
-          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
-              .deliver(three(), ledger, (o, d, a) -> {});
-
-      assertTrue(report.isComplete(), report::toString);
-      assertTrue(server.taken().stream().allMatch(LoopbackSmtpServer.Taken::overTls));
-    }
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.plain(Script.NONE)) {
-      SmtpServer bare = server(server, Protection.NONE, Duration.ofSeconds(5));
-      List<QueuedMail> other2 = List.of(queued(SampleMail.to("Cleo", "cleo@stable.example")));
-
-      assertTrue(deliver(bare, other2).isComplete());
-    }
-  }
-
-  @Test
-  void a_wrong_password_stops_the_run_and_is_not_shown() {
-    Script echoing =
-        Script.at("AUTH", 0, Act.say("535 not " + LoopbackSmtpServer.PASSWORD + ", try harder"));
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
-      DeliveryReport report = deliver(server, three());
-
-      assertTrue(report.stopped().orElse("").contains("does not accept the user and password"));
-      assertEquals(1, server.timesOf("AUTH"), "no second guess, lest the account be locked");
-      assertFalse(report.toString().contains(LoopbackSmtpServer.PASSWORD));
-      assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
-    }
-  }
-
-  @Test
-  void a_server_that_repeats_the_password_is_not_quoted() {
-    Script echoing = Script.at("RCPT", 0, Act.say("550 " + LoopbackSmtpServer.PASSWORD));
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
-      DeliveryReport report = deliver(server, three());
-
-      assertEquals("550 …", report.outcomes().get(0).detail());
-      assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
-    }
-  }
-
-  @Test
   void a_server_that_is_not_there_is_tried_and_then_said() {
     LoopbackSmtpServer gone = LoopbackSmtpServer.plain(Script.NONE);
     gone.close();
@@ -444,61 +312,5 @@ class SmtpDeliveryTest {
       assertEquals("jörg@stall.example", server.taken().get(0).to());
       assertTrue(server.heard().contains("MAIL FROM:<office@alder.example> SMTPUTF8"));
     }
-  }
-
-  @Test
-  void the_machine_and_its_user_are_not_named() {
-    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
-      deliver(server, three());
-
-      assertTrue(server.heard().contains("EHLO [127.0.0.1]"), server.heard()::toString);
-    }
-  }
-
-  @Test
-  void a_credential_is_for_its_own_host_alone() {
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> SmtpServer.of("mail.evil.example", 587, Optional.of(CREDENTIAL), Protection.CHECKED));
-    assertFalse(CREDENTIAL.toString().contains(LoopbackSmtpServer.PASSWORD));
-  }
-
-  private DeliveryReport secondRun(LoopbackSmtpServer server, List<QueuedMail> mails) {
-    ledger = new MailRegister(connection, "second run");
-    return deliver(server, mails);
-  }
-
-  private DeliveryReport deliver(LoopbackSmtpServer server, List<QueuedMail> mails) {
-    return deliver(server(server, Protection.CHECKED, Duration.ofSeconds(5)), mails);
-  }
-
-  private DeliveryReport deliver(SmtpServer server, List<QueuedMail> mails) {
-    return delivery(server)
-        .deliver(
-            mails,
-            ledger,
-            (outcome, done, all) -> progress.add(outcome.result() + " " + done + "/" + all));
-  }
-
-  private SmtpDelivery delivery(SmtpServer server) {
-    SmtpLine line = new SmtpLine(server, Optional.of(certificate.trustingSockets()));
-    return new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add);
-  }
-
-  private static SmtpServer server(
-      LoopbackSmtpServer server, Protection protection, Duration wait) {
-    return new SmtpServer(
-        "localhost", server.port(), false, Optional.of(CREDENTIAL), protection, wait);
-  }
-
-  private static List<QueuedMail> three() {
-    return List.of(
-        queued(SampleMail.to("Anna", "anna@stable.example")),
-        queued(SampleMail.to("Ben", "ben@stable.example")),
-        queued(SampleMail.to("Cleo", "cleo@stable.example")));
-  }
-
-  private static QueuedMail queued(OutgoingMail mail) {
-    return new QueuedMail(new MailId(mail.owner(), "2026-10", "2026-0007"), mail, false);
   }
 }

@@ -135,8 +135,19 @@ class InvoicePdfTest {
         reader.setEndPage(page);
         String text = reader.getText(document);
         assertEquals(text.contains("\nNet "), text.contains("Amount due by"), text);
+        assertTrue(text.contains("Invoice 2026-0041   Page " + page + " of"), text);
       }
     }
+  }
+
+  @Test
+  void an_exempt_owner_reads_that_no_tax_is_charged_rather_than_a_rate_that_comes_to_nothing()
+      throws IOException {
+    byte[] pdf =
+        new PdfDocuments(SampleDocuments.settings("en", "GB"))
+            .invoice(SampleDocuments.exemptInvoice());
+    assertTrue(textOf(pdf).contains("Standard rate (S): exempt, on 347.92"), textOf(pdf));
+    assertFalse(textOf(pdf).contains("20% on"), textOf(pdf));
   }
 
   @Test

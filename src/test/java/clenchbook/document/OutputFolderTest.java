@@ -116,6 +116,18 @@ class OutputFolderTest {
   }
 
   @Test
+  void a_run_refused_while_moving_is_made_whole_by_the_next() throws IOException {
+    run("a.csv", "1", "d/e.csv", "1");
+    Files.delete(month().resolve("d/e.csv"));
+    Files.createDirectories(month().resolve("d/e.csv/in the way"));
+    assertThrows(IOException.class, () -> run("a.csv", "2", "b.csv", "2", "d/e.csv", "2"));
+    Files.delete(month().resolve("d/e.csv/in the way"));
+    Files.delete(month().resolve("d/e.csv"));
+    run("a.csv", "3", "d/e.csv", "3");
+    assertEquals(List.of("2026-10/a.csv", "2026-10/d/e.csv", "2026-10/run.json"), tree());
+  }
+
+  @Test
   void a_damaged_record_removes_nothing() throws IOException {
     run("a.csv", "1");
     Files.writeString(month().resolve("run.json"), "{\"files\": [");

@@ -165,6 +165,28 @@ final class SampleDocuments {
         usual.remarks());
   }
 
+  static InvoiceDocument exemptInvoice() {
+    InvoiceDocument usual = invoice("en", "GB", "GBP");
+    PrintedTax tax = usual.totals().taxes().get(0);
+    BigDecimal none = new BigDecimal("0.00");
+    return new InvoiceDocument(
+        usual.head(),
+        usual.month(),
+        usual.due(),
+        usual.lines(),
+        new PrintedTotals(
+            false,
+            tax.net(),
+            List.of(new PrintedTax(tax.code(), tax.name(), tax.ratePercent(), tax.net(), none)),
+            none,
+            tax.net()),
+        usual.settlements(),
+        usual.amountDue(),
+        usual.pay(),
+        usual.nextVisits(),
+        usual.remarks());
+  }
+
   static CreditNoteDocument creditNote() {
     InvoiceDocument usual = invoice("en", "GB", "GBP");
     return new CreditNoteDocument(

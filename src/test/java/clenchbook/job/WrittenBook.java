@@ -2,7 +2,6 @@ package clenchbook.job;
 
 import clenchbook.book.Asset;
 import clenchbook.book.Book;
-import clenchbook.book.Counted;
 import clenchbook.book.HorseRow;
 import clenchbook.book.Material;
 import clenchbook.book.MaterialKind;
@@ -16,7 +15,6 @@ import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.book.Shaping;
 import clenchbook.book.SheetKind;
-import clenchbook.book.SourceRow;
 import clenchbook.book.StockCount;
 import clenchbook.book.StrainRating;
 import clenchbook.book.Task;
@@ -29,12 +27,9 @@ import clenchbook.book.WorkItem;
 import clenchbook.measure.Section;
 import clenchbook.problem.CellRef;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -68,7 +63,7 @@ public final class WrittenBook {
 
   /** Adds a row of Visits; Charge is 50 where not said, and blank where it says {@code list}. */
   public WrittenBook visit(String text) {
-    Row row = new Row("Visits", 0, visits.size(), text);
+    WrittenRow row = new WrittenRow("Visits", 0, visits.size(), text);
     visits.add(
         new Visit(
             row.source(),
@@ -106,7 +101,7 @@ public final class WrittenBook {
 
   /** Adds a row of Work. */
   public WrittenBook work(String text) {
-    Row row = new Row("Work", 1, work.size(), text);
+    WrittenRow row = new WrittenRow("Work", 1, work.size(), text);
     work.add(
         new WorkItem(
             row.source(),
@@ -132,7 +127,7 @@ public final class WrittenBook {
 
   /** Adds a row of Materials. */
   public WrittenBook material(String text) {
-    Row row = new Row("Materials", 2, materials.size(), text);
+    WrittenRow row = new WrittenRow("Materials", 2, materials.size(), text);
     materials.add(
         new Material(
             row.source(),
@@ -159,7 +154,7 @@ public final class WrittenBook {
 
   /** Adds a row of Horses. */
   public WrittenBook horse(String text) {
-    Row row = new Row("Horses", 3, horses.size(), text);
+    WrittenRow row = new WrittenRow("Horses", 3, horses.size(), text);
     horses.add(
         new HorseRow(
             row.source(),
@@ -177,7 +172,7 @@ public final class WrittenBook {
 
   /** Adds a row of Places. */
   public WrittenBook place(String text) {
-    Row row = new Row("Places", 4, places.size(), text);
+    WrittenRow row = new WrittenRow("Places", 4, places.size(), text);
     places.add(
         new Place(
             row.source(),
@@ -190,7 +185,7 @@ public final class WrittenBook {
 
   /** Adds a row of Purchases. */
   public WrittenBook purchase(String text) {
-    Row row = new Row("Purchases", 5, purchases.size(), text);
+    WrittenRow row = new WrittenRow("Purchases", 5, purchases.size(), text);
     purchases.add(
         new Purchase(
             row.source(),
@@ -211,7 +206,7 @@ public final class WrittenBook {
 
   /** Adds a row of Counts. */
   public WrittenBook count(String text) {
-    Row row = new Row("Counts", 6, counts.size(), text);
+    WrittenRow row = new WrittenRow("Counts", 6, counts.size(), text);
     counts.add(
         new StockCount(
             row.source(),
@@ -224,7 +219,7 @@ public final class WrittenBook {
 
   /** Adds a row of Trips. */
   public WrittenBook trip(String text) {
-    Row row = new Row("Trips", 7, trips.size(), text);
+    WrittenRow row = new WrittenRow("Trips", 7, trips.size(), text);
     trips.add(
         new Trip(
             row.source(),
@@ -242,7 +237,7 @@ public final class WrittenBook {
 
   /** Adds a row of Strain. */
   public WrittenBook strain(String text) {
-    Row row = new Row("Strain", 8, strain.size(), text);
+    WrittenRow row = new WrittenRow("Strain", 8, strain.size(), text);
     strain.add(
         new StrainRating(
             row.source(),
@@ -262,7 +257,7 @@ public final class WrittenBook {
 
   /** Adds a row of Owners. */
   public WrittenBook owner(String text) {
-    Row row = new Row("Owners", 9, owners.size(), text);
+    WrittenRow row = new WrittenRow("Owners", 9, owners.size(), text);
     owners.add(
         new Owner(
             row.source(),
@@ -282,7 +277,7 @@ public final class WrittenBook {
 
   /** Adds a row of Payments. */
   public WrittenBook payment(String text) {
-    Row row = new Row("Payments", 10, payments.size(), text);
+    WrittenRow row = new WrittenRow("Payments", 10, payments.size(), text);
     payments.add(
         new Payment(
             row.source(),
@@ -298,7 +293,7 @@ public final class WrittenBook {
 
   /** Adds a row of Assets. */
   public WrittenBook asset(String text) {
-    Row row = new Row("Assets", 11, assets.size(), text);
+    WrittenRow row = new WrittenRow("Assets", 11, assets.size(), text);
     assets.add(
         new Asset(
             row.source(),
@@ -314,7 +309,7 @@ public final class WrittenBook {
 
   /** Adds a row of Tax. */
   public WrittenBook tax(String text) {
-    Row row = new Row("Tax", 12, taxRates.size(), text);
+    WrittenRow row = new WrittenRow("Tax", 12, taxRates.size(), text);
     taxRates.add(
         new TaxRate(
             row.source(),
@@ -364,59 +359,5 @@ public final class WrittenBook {
   /** Gives its jobs. */
   public Jobs jobs() {
     return JobResolver.resolve(book());
-  }
-
-  private record Row(SourceRow source, Map<String, String> cells) {
-
-    Row(String sheet, int sheetIndex, int before, String text) {
-      this(new SourceRow(sheet, sheetIndex, before + 2, Map.of()), cells(text));
-    }
-
-    private static Map<String, String> cells(String text) {
-      Map<String, String> cells = new HashMap<>();
-      for (String cell : text.split(",")) {
-        int colon = cell.indexOf(':');
-        cells.put(cell.substring(0, colon).strip(), cell.substring(colon + 1).strip());
-      }
-      return cells;
-    }
-
-    String text(String heading) {
-      return cells.getOrDefault(heading, "");
-    }
-
-    private Optional<String> find(String heading) {
-      return Optional.of(text(heading)).filter(value -> !value.isEmpty());
-    }
-
-    Optional<BigDecimal> number(String heading) {
-      return find(heading).map(BigDecimal::new);
-    }
-
-    Optional<Integer> whole(String heading) {
-      return find(heading).map(Integer::valueOf);
-    }
-
-    Optional<LocalDate> day(String heading) {
-      return find(heading).map(LocalDate::parse);
-    }
-
-    <E extends Enum<E>> Optional<E> choice(Class<E> type, String heading) {
-      return find(heading)
-          .map(v -> Enum.valueOf(type, v.toUpperCase(Locale.ROOT).replace(' ', '_')));
-    }
-
-    List<Counted> list(String heading) {
-      List<Counted> list = new ArrayList<>();
-      for (String part : text(heading).split(";")) {
-        String[] words = part.strip().split(":");
-        if (!words[0].isEmpty()) {
-          Optional<Integer> count =
-              words.length < 2 ? Optional.empty() : Optional.of(Integer.valueOf(words[1].strip()));
-          list.add(new Counted(words[0].strip(), count));
-        }
-      }
-      return list;
-    }
   }
 }

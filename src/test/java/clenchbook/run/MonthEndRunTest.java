@@ -8,14 +8,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.billing.DocumentState;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterFault;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
+import java.time.YearMonth;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -100,6 +104,84 @@ class MonthEndRunTest {
     book.monthEnd("2026-10");
     assertEquals(sent, book.files().get("2026-10/invoices/2026-0001 Adam.pdf"));
     assertTrue(table(book, "2026-10", "differences").contains("to correct,2026-0001"));
+  }
+
+  @Test
+  void drafts_of_an_earlier_month_are_told_of_until_they_are_sent() throws IOException {
+    SmallFolderBook book = book();
+    book.monthEnd("2026-09");
+    assertFalse(table(book, "2026-09", "differences").contains("not sent"));
+    book.monthEnd("2026-10");
+    assertTrue(
+        table(book, "2026-10", "differences")
+            .endsWith(
+                "not sent,2026-0001,Adam,2026-09-30,,,100.00,\r\n"
+                    + "not sent,2026-0002,Ruth,2026-09-30,,,40.00,\r\n"));
+    String told =
+        "2 documents of 2026-09 were made but never sent, and yet count as owed (the first:"
+            + " 2026-0001 to Adam). Run send for that month, and month-end for it before that if"
+            + " its visits changed.";
+    assertTrue(page(book).contains(told), page(book));
+    assertFalse(
+        Files.readString(book.reports().resolve("2026-10/problems.csv")).contains("never sent"),
+        "the book has no fault");
+    send(book, "2026-0001");
+    book.monthEnd("2026-10");
+    assertTrue(
+        page(book).contains("1 document of 2026-09 was made but never sent, and yet counts"));
+    send(book, "2026-0002");
+    book.monthEnd("2026-10");
+    assertFalse(page(book).contains("never sent"));
+  }
+
+  @Test
+  void the_terminal_says_what_came_of_it_and_where_to_look() throws IOException {
+    SmallFolderBook book = book();
+    // 40, 100, 95 and a free trim, with 20 % on top.
+    assertEquals(
+        "2026-10: 4 invoices, GBP 282.00 in all; open "
+            + book.reports().resolve("2026-10/index.html"),
+        said(book));
+  }
+
+  @Test
+  void a_mended_payment_is_told_of_once_and_a_lost_one_each_time() throws IOException {
+    SmallFolderBook book = book();
+    book.payments("2026-10-10,Rutt,30,,\n2026-10-11,Adam,120,,\n");
+    said(book);
+    book.payments("2026-10-10,Ruth,30,,\n");
+    String lost = "a payment of 120 by Adam on 2026-10-11 was in the book once and is not any more";
+    String told = said(book);
+    assertTrue(
+        told.contains(
+            "a payment of 30 by Rutt on 2026-10-10 now reads 30 by Ruth on" + " 2026-10-10"),
+        told);
+    assertTrue(told.contains(lost), told);
+    String again = said(book);
+    assertFalse(again.contains("Rutt"), again);
+    assertTrue(again.contains(lost), again);
+    book.payments("2026-10-10,Ruth,30,,\n2026-10-11,Adam,120,,\n");
+    assertFalse(said(book).contains("a payment of"), "back again");
+  }
+
+  private static String said(SmallFolderBook book) {
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
+    MonthEndRequest request =
+        new MonthEndRequest(
+            book.path(),
+            YearMonth.of(2026, 10),
+            Optional.empty(),
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            Optional.empty());
+    new MonthEndRun(request, SmallFolderBook.machine(), new Terminal(out, out, false)).run();
+    return said.toString(StandardCharsets.UTF_8).strip();
+  }
+
+  private static String page(SmallFolderBook book) throws IOException {
+    return Files.readString(book.reports().resolve("2026-10/index.html"));
   }
 
   @Test

@@ -30,6 +30,11 @@ final class OdsSource implements TableSource {
     }
   }
 
+  /** Newer programs lock the whole book away as one part of the file, older ones part by part. */
+  static boolean is(Parts parts) {
+    return parts.has(CONTENT) || parts.has("encrypted-package");
+  }
+
   private void refuseEncrypted() throws IOException {
     String manifest = "META-INF/manifest.xml";
     if (!parts.has(manifest)) {
@@ -39,7 +44,8 @@ final class OdsSource implements TableSource {
       while (xml.next()) {
         if (xml.starts("encryption-data")) {
           throw new UnreadableWorkbook(
-              "an encrypted .ods can't be read; save it without a password, or as .xlsx");
+              "the file is protected by a password, and an .ods with one can't be read; save a copy"
+                  + " without a password, or one as .xlsx");
         }
       }
     }

@@ -22,18 +22,13 @@ public final class TableFile {
    * @throws UnreadableWorkbook when it is none, with the reason in one line
    */
   public static TableSource open(Path file, Optional<String> password) throws IOException {
-    String name = String.valueOf(file.getFileName());
     if (!Files.exists(file)) {
-      throw new UnreadableWorkbook(name + " is not there");
+      throw new UnreadableWorkbook("the file is not there");
     }
     if (!Files.isRegularFile(file) && !Files.isDirectory(file)) {
-      throw new UnreadableWorkbook(name + " is no workbook");
+      throw new UnreadableWorkbook("this is no workbook");
     }
-    try {
-      return Files.isDirectory(file) ? new CsvSource(file) : byContent(file, password);
-    } catch (UnreadableWorkbook refusal) {
-      throw new UnreadableWorkbook(name + ": " + refusal.getMessage(), refusal);
-    }
+    return Files.isDirectory(file) ? new CsvSource(file) : byContent(file, password);
   }
 
   private static TableSource byContent(Path file, Optional<String> password) throws IOException {
@@ -69,6 +64,6 @@ public final class TableFile {
     } catch (IOException | IllegalArgumentException damaged) {
       throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
     }
-    return parts.has(OdsSource.CONTENT) ? new OdsSource(parts) : new XlsxSource(parts);
+    return OdsSource.is(parts) ? new OdsSource(parts) : new XlsxSource(parts);
   }
 }

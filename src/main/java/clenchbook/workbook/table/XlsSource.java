@@ -70,8 +70,9 @@ final class XlsSource implements TableSource {
   static UnreadableWorkbook encrypted(Optional<String> password, Throwable cause) {
     return new UnreadableWorkbook(
         password.isPresent()
-            ? "the file is encrypted, and the password given does not open it"
-            : "the file is encrypted; give its password in CLENCHBOOK_WORKBOOK_PASSWORD",
+            ? "the file is protected by a password, and the one given does not open it"
+            : "the file is protected by a password; save a copy without one, or give it in the"
+                + " environment variable CLENCHBOOK_WORKBOOK_PASSWORD",
         cause);
   }
 

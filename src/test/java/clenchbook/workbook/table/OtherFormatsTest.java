@@ -269,6 +269,25 @@ class OtherFormatsTest {
     Path file = book.write(folder);
     UnreadableWorkbook refusal =
         assertThrows(UnreadableWorkbook.class, () -> TableFile.open(file, Optional.empty()));
-    assertTrue(refusal.getMessage().contains("encrypted"));
+    assertTrue(refusal.getMessage().contains("protected by a password"), refusal.getMessage());
+    assertTrue(refusal.getMessage().contains("save a copy"), refusal.getMessage());
+  }
+
+  /** As OpenDocument 1.4 has it: the whole book is one locked part. From memory. */
+  @Test
+  void an_open_document_locked_as_a_whole_is_refused_in_one_line() throws IOException {
+    Zipped book =
+        Zipped.empty()
+            .part("mimetype", "application/vnd.oasis.opendocument.spreadsheet")
+            .part(
+                "META-INF/manifest.xml",
+                "<m:manifest xmlns:m=\"m\"><m:file-entry"
+                    + " m:full-path=\"encrypted-package\"><m:encryption-data/></m:file-entry>"
+                    + "</m:manifest>")
+            .part("encrypted-package", "x");
+    Path file = book.write(folder);
+    UnreadableWorkbook refusal =
+        assertThrows(UnreadableWorkbook.class, () -> TableFile.open(file, Optional.empty()));
+    assertTrue(refusal.getMessage().contains("protected by a password"), refusal.getMessage());
   }
 }

@@ -1,0 +1,54 @@
+package clenchbook.comparison;
+
+import clenchbook.comparison.statistics.Proportion;
+import java.util.Optional;
+
+/** The shoes found lost, in plain words. */
+final class LostShoesReading {
+  private LostShoesReading() {}
+
+  /** What the shoes found lost show. */
+  static String sentence(LostShoes lost) {
+    String start = "Lost shoes, hot with cold: ";
+    Optional<Proportion> hot = lost.hot().share();
+    Optional<Proportion> cold = lost.cold().share();
+    if (hot.isEmpty() || cold.isEmpty()) {
+      String none = hot.isEmpty() ? "hot" : "cold";
+      return start
+          + "no shoe put on "
+          + none
+          + " was seen again in this period, so there is nothing to compare.";
+    }
+    return start
+        + worn(lost.hot(), "hot", lost.horsesHot())
+        + "; "
+        + worn(lost.cold(), "cold", lost.horsesCold())
+        + "; "
+        + lostVerdict(lost);
+  }
+
+  private static String worn(LostShoes.Tally tally, String method, int horses) {
+    Proportion share = tally.share().orElseThrow();
+    return "of "
+        + Numbers.people(tally.on(), 0)
+        + " shoes put on "
+        + method
+        + " (on "
+        + Numbers.count(horses, "horse", "horses")
+        + ") "
+        + Numbers.percent(share.share())
+        + " were lost before the next visit, most likely between "
+        + Numbers.percent(share.wilson().low())
+        + " and "
+        + Numbers.percent(share.wilson().high());
+  }
+
+  private static String lostVerdict(LostShoes lost) {
+    return switch (lost.verdict()) {
+      case A_LOWER -> "hot-fitted shoes were lost less often.";
+      case A_HIGHER -> "hot-fitted shoes were lost more often.";
+      case NO_DIFFERENCE_SHOWN -> "that shows no difference yet.";
+      case NOT_ENOUGH_JOBS -> "that is too few to say anything.";
+    };
+  }
+}

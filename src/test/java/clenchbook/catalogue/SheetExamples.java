@@ -1,0 +1,73 @@
+package clenchbook.catalogue;
+
+import clenchbook.problem.ProblemKind;
+import clenchbook.workbook.SmallBook;
+
+/** What can be wrong with a sheet. */
+final class SheetExamples extends ExampleBooks {
+  @Override
+  void write() {
+    add(
+        ProblemKind.SHEET_MISSING,
+        "There are no visits",
+        "Give one sheet the headings Date, Horse, Work and Owner, in whatever words; your own words"
+            + " go into the sheet Headings.",
+        new SmallBook().sheet("Doodles", "This|That"));
+    add(
+        ProblemKind.SHEET_AMBIGUOUS,
+        "Two sheets can't be told apart",
+        "Name the sheet that counts by its name in the guide, or say so in the sheet Headings.",
+        good()
+            .sheet("Prices old", "Work|Price")
+            .row("Prices old", "Trim", 40)
+            .sheet("Prices new", "Work|Price")
+            .row("Prices new", "Trim", 45));
+    add(
+        ProblemKind.SHEET_IGNORED,
+        "A sheet looks like another one that is read already",
+        "Nothing, if that is right. Else join the two sheets.",
+        good()
+            .sheet("Work", "Work|Price")
+            .row("Work", "Trim", 45)
+            .sheet("Prices of 2020", "Work|Price")
+            .row("Prices of 2020", "Trim", 40));
+    add(
+        ProblemKind.HEADING_MISSING,
+        "A sheet lacks a heading that it needs",
+        "Add the column, or give its heading a name from the guide.",
+        good()
+            .sheet("Purchases", "Date|Supplier|Remark")
+            .row("Purchases", DAY, "Example Supplies", "nails"));
+    add(
+        ProblemKind.HEADING_TWICE,
+        "Two columns mean the same",
+        "Rename or remove one of them. Until then the left one counts.",
+        visit("Date|Owner|Horse|Work|Fee|Charge", DAY, "Ann", "Bramble", "Trim", 45, 45));
+    add(
+        ProblemKind.HEADING_UNKNOWN,
+        "A heading is not known, but looks like one that is",
+        "Mend the heading if the column is meant to count. A column of your own may stay as it is.",
+        visit("Date|Owner|Horse|Work|Chrage", DAY, "Ann", "Bramble", "Trim", 45)
+            .sheet("Work", "Work|Price")
+            .row("Work", "Trim", 45));
+    add(
+        ProblemKind.SETTING_UNKNOWN,
+        "A setting is not known",
+        "Use the setting's name from the guide.",
+        setting("Hourly wgae", 30));
+    add(
+        ProblemKind.SETTING_UNUSABLE,
+        "A setting can't be used",
+        "Put in a value of the kind that is expected. Until then the default stands.",
+        setting("Currency", "Thalers"));
+    add(
+        ProblemKind.PART_DAMAGED,
+        "A sheet is damaged",
+        "Open the workbook in your spreadsheet program and save it again, or take an older copy."
+            + " What was sound before the damage is read.",
+        good()
+            .sheet("Payments", "Date|Owner|Amount")
+            .row("Payments", DAY, "Ann", 45)
+            .breakingOff());
+  }
+}

@@ -1,0 +1,120 @@
+package clenchbook.delivery;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import clenchbook.delivery.DeliveryOutcome.Result;
+import clenchbook.delivery.LoopbackSmtpServer.Act;
+import clenchbook.delivery.LoopbackSmtpServer.Script;
+import clenchbook.delivery.SmtpServer.Protection;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What keeps mails and password from strangers, over real sockets. */
+class SmtpProtectionTest extends LoopbackDelivery {
+  @Test
+  void nothing_goes_to_a_server_without_tls() {
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.plain(Script.NONE)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.stopped().orElse("").contains("offers no TLS"), report::toString);
+      assertEquals(3, report.count(Result.PUT_OFF));
+      assertTrue(
+          server.heard().stream().noneMatch(l -> l.startsWith("AUTH")), server.heard()::toString);
+      assertEquals(0, server.timesOf("MAIL"));
+    }
+  }
+
+  @Test
+  void nothing_goes_to_a_server_whose_certificate_is_not_trusted() {
+    LoopbackCertificate stranger = LoopbackCertificate.of("localhost", folder);
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(stranger, Script.NONE)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
+      assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
+    }
+  }
+
+  @Test
+  void nothing_goes_to_a_server_whose_certificate_bears_another_name() {
+    LoopbackCertificate other = LoopbackCertificate.of("mail.example", folder);
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(other, Script.NONE)) {
+      SmtpServer settings = server(server, Protection.CHECKED, Duration.ofSeconds(5));
+      SmtpLine line = new SmtpLine(settings, Optional.of(other.trustingSockets()));
+      DeliveryReport report =
+          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
+              .deliver(three(), ledger, (o, d, a) -> {});
+
+      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
+      assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
+    }
+  }
+
+  @Test
+  void the_checks_are_off_only_where_the_command_line_says_so() {
+    LoopbackCertificate other = LoopbackCertificate.of("mail.example", folder);
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(other, Script.NONE)) {
+      SmtpServer lax = server(server, Protection.ANY_CERTIFICATE, Duration.ofSeconds(5));
+      SmtpLine line = new SmtpLine(lax, Optional.empty());
+      DeliveryReport report =
+          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
+              .deliver(three(), ledger, (o, d, a) -> {});
+
+      assertTrue(report.isComplete(), report::toString);
+      assertTrue(server.taken().stream().allMatch(LoopbackSmtpServer.Taken::overTls));
+    }
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.plain(Script.NONE)) {
+      SmtpServer bare = server(server, Protection.NONE, Duration.ofSeconds(5));
+      List<QueuedMail> other2 = List.of(queued(SampleMail.to("Cleo", "cleo@stable.example")));
+
+      assertTrue(deliver(bare, other2).isComplete());
+    }
+  }
+
+  @Test
+  void a_wrong_password_stops_the_run_and_is_not_shown() {
+    Script echoing =
+        Script.at("AUTH", 0, Act.say("535 not " + LoopbackSmtpServer.PASSWORD + ", try harder"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(report.stopped().orElse("").contains("does not accept the user and password"));
+      assertEquals(1, server.timesOf("AUTH"), "no second guess, lest the account be locked");
+      assertFalse(report.toString().contains(LoopbackSmtpServer.PASSWORD));
+      assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
+    }
+  }
+
+  @Test
+  void a_server_that_repeats_the_password_is_not_quoted() {
+    Script echoing = Script.at("RCPT", 0, Act.say("550 " + LoopbackSmtpServer.PASSWORD));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals("550 …", report.outcomes().get(0).detail());
+      assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
+    }
+  }
+
+  @Test
+  void the_machine_and_its_user_are_not_named() {
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      deliver(server, three());
+
+      assertTrue(server.heard().contains("EHLO [127.0.0.1]"), server.heard()::toString);
+    }
+  }
+
+  @Test
+  void a_credential_is_for_its_own_host_alone() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> SmtpServer.of("mail.evil.example", 587, Optional.of(CREDENTIAL), Protection.CHECKED));
+    assertFalse(CREDENTIAL.toString().contains(LoopbackSmtpServer.PASSWORD));
+  }
+}
