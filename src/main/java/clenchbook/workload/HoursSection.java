@@ -2,9 +2,8 @@ package clenchbook.workload;
 
 import clenchbook.report.Block;
 import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.Column;
 import clenchbook.report.Block.KeyFigure;
-import clenchbook.report.Block.Row;
+import clenchbook.report.TableOf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -110,24 +109,20 @@ final class HoursSection {
   }
 
   private Block activities() {
-    List<Row> rows = new ArrayList<>();
-    for (HoursMeasure measure : HoursMeasure.values()) {
-      Minutes minutes = work.load().minutes(measure);
-      rows.add(
-          new Row(
-              List.of(
-                  Cell.of(measure.measure()),
-                  cell(minutes),
-                  Cell.of(minutes.total() > 0 ? minutes.basis() : "")),
-              measure == HoursMeasure.IN_ALL));
-    }
-    return new Block.Table(
-        "Where the hours went, "
-            + Dates.day(work.year().from())
-            + " to "
-            + Dates.day(work.year().to()),
-        List.of(Column.words("Measure", 4), Column.number("Hours", 2), Column.words("Rests on", 6)),
-        rows);
+    return TableOf.rows(List.of(HoursMeasure.values()))
+        .words("Measure", 4, HoursMeasure::measure)
+        .cell("Hours", 2, measure -> cell(work.load().minutes(measure)))
+        .words("Rests on", 6, measure -> restsOn(work.load().minutes(measure)))
+        .totalsWhere(measure -> measure == HoursMeasure.IN_ALL)
+        .captioned(
+            "Where the hours went, "
+                + Dates.day(work.year().from())
+                + " to "
+                + Dates.day(work.year().to()));
+  }
+
+  private static String restsOn(Minutes minutes) {
+    return minutes.total() > 0 ? minutes.basis() : "";
   }
 
   /** Hours with the mark of their basis; none for no hours. */

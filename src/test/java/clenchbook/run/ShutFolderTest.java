@@ -40,24 +40,28 @@ class ShutFolderTest {
   }
 
   @Test
-  void reports_in_a_shut_folder_cost_nothing() throws Exception {
+  void reports_in_a_shut_folder_cost_nothing() throws Throwable {
     Files.createDirectories(book.reports());
-    try (ShutFolder shut = ShutFolder.of(book.reports())) {
-      says(assertThrows(RunFault.class, this::monthEnd), book.reports(), "nothing is lost");
-    }
+    ShutFolder.during(
+        book.reports(),
+        () -> {
+          says(assertThrows(RunFault.class, this::monthEnd), book.reports(), "nothing is lost");
+        });
     everythingIsWhole();
   }
 
   @Test
-  void a_month_in_a_shut_folder_stays_as_it_was() throws Exception {
+  void a_month_in_a_shut_folder_stays_as_it_was() throws Throwable {
     monthEnd();
     SortedMap<String, String> before = book.files();
     book.sheet("Visits", SmallFolderBook.VISITS + "2026-10-20,Vera,Kit,Trim,,\n");
     Path month = book.reports().resolve("2026-10");
-    try (ShutFolder shut = ShutFolder.of(month)) {
-      says(assertThrows(RunFault.class, this::monthEnd), month, "nothing is lost");
-      assertEquals(before, book.files());
-    }
+    ShutFolder.during(
+        month,
+        () -> {
+          says(assertThrows(RunFault.class, this::monthEnd), month, "nothing is lost");
+          assertEquals(before, book.files());
+        });
     monthEnd();
     assertTrue(book.files().containsKey("2026-10/invoices/2026-0005 Vera.pdf"));
     assertEquals(
@@ -65,42 +69,48 @@ class ShutFolderTest {
   }
 
   @Test
-  void a_register_that_can_not_be_made_leaves_nothing_behind() throws Exception {
-    try (ShutFolder shut = ShutFolder.of(register.getParent())) {
-      says(
-          assertThrows(RuntimeException.class, this::monthEnd),
-          register.getFileName(),
-          "mend the folder's rights");
-      assertTrue(Files.notExists(book.reports()), "nothing without its record");
-    }
+  void a_register_that_can_not_be_made_leaves_nothing_behind() throws Throwable {
+    ShutFolder.during(
+        register.getParent(),
+        () -> {
+          says(
+              assertThrows(RuntimeException.class, this::monthEnd),
+              register.getFileName(),
+              "mend the folder's rights");
+          assertTrue(Files.notExists(book.reports()), "nothing without its record");
+        });
     everythingIsWhole();
   }
 
   @Test
-  void a_register_that_can_not_be_written_keeps_its_numbers() throws Exception {
+  void a_register_that_can_not_be_written_keeps_its_numbers() throws Throwable {
     monthEnd();
     book.sheet("Visits", SmallFolderBook.VISITS + "2026-10-20,Vera,Kit,Trim,,\n");
     SortedMap<String, String> before = book.files();
-    try (ShutFolder shut = ShutFolder.of(register.getParent())) {
-      says(
-          assertThrows(RuntimeException.class, this::monthEnd),
-          register.getFileName(),
-          "mend the rights");
-      assertEquals(before, book.files());
-    }
+    ShutFolder.during(
+        register.getParent(),
+        () -> {
+          says(
+              assertThrows(RuntimeException.class, this::monthEnd),
+              register.getFileName(),
+              "mend the rights");
+          assertEquals(before, book.files());
+        });
     assertEquals(NUMBERS, numbers());
     book.sheet("Visits", SmallFolderBook.VISITS);
     everythingIsWhole();
   }
 
   @Test
-  void mails_in_a_shut_folder_mark_nothing() throws Exception {
+  void mails_in_a_shut_folder_mark_nothing() throws Throwable {
     monthEnd();
     Path month = book.reports().resolve("2026-10");
-    try (ShutFolder shut = ShutFolder.of(month)) {
-      says(assertThrows(RunFault.class, this::send), month, "nothing was sent");
-      assertTrue(documents().stream().allMatch(each -> each.state() == DocumentState.DRAFT));
-    }
+    ShutFolder.during(
+        month,
+        () -> {
+          says(assertThrows(RunFault.class, this::send), month, "nothing was sent");
+          assertTrue(documents().stream().allMatch(each -> each.state() == DocumentState.DRAFT));
+        });
     send();
     assertTrue(documents().stream().allMatch(each -> each.state() == DocumentState.ISSUED));
     assertEquals(NUMBERS, numbers());
