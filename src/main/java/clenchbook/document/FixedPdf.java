@@ -5,7 +5,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * Takes out of a PDF what the PDF library draws by lot: the prefixes of embedded fonts and the
@@ -14,10 +17,7 @@ import java.util.Map;
  */
 final class FixedPdf {
   private static final byte[] IDENTITY = "/ID [<".getBytes(StandardCharsets.US_ASCII);
-  private static final byte[][] FONT_KEYS = {
-    "/BaseFont/".getBytes(StandardCharsets.US_ASCII),
-    "/FontName/".getBytes(StandardCharsets.US_ASCII)
-  };
+  private static final List<String> FONT_KEYS = List.of("/BaseFont/", "/FontName/");
   private static final int PREFIX = 6;
   private static final int IDENTITY_DIGITS = 32;
 
@@ -39,16 +39,17 @@ final class FixedPdf {
   }
 
   private static void renameFonts(byte[] pdf) {
-    Map<String, String> names = new LinkedHashMap<>();
-    for (int i = 0; i < pdf.length - PREFIX; i++) {
-      if (pdf[i] != '/') {
-        continue;
+    String text = new String(pdf, StandardCharsets.ISO_8859_1);
+    SortedSet<Integer> places = new TreeSet<>();
+    for (String key : FONT_KEYS) {
+      for (int at = text.indexOf(key); at >= 0; at = text.indexOf(key, at + 1)) {
+        places.add(at + key.length());
       }
-      for (byte[] key : FONT_KEYS) {
-        int at = i + key.length;
-        if (startsWith(pdf, i, key) && hasPrefix(pdf, at)) {
-          rename(pdf, at, names);
-        }
+    }
+    Map<String, String> names = new LinkedHashMap<>();
+    for (int at : places) {
+      if (hasPrefix(pdf, at)) {
+        rename(pdf, at, names);
       }
     }
   }
