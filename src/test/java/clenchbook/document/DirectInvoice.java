@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.Deflater;
 import net.sf.jasperreports.engine.JRPrintElement;
 import net.sf.jasperreports.engine.JRPrintImage;
 import net.sf.jasperreports.engine.JRPrintLine;
@@ -41,16 +40,18 @@ final class DirectInvoice {
   private final int width;
   private final int height;
   private final byte[] jpeg;
+  private final int packing;
   private final List<Line> lines = new ArrayList<>();
   private final List<Stroke> strokes = new ArrayList<>();
   private final List<Box> boxes = new ArrayList<>();
   private final List<Box> pictures = new ArrayList<>();
   private final Map<String, BaseFont> fonts = new LinkedHashMap<>();
 
-  DirectInvoice(JasperPrint filled, byte[] jpeg) {
+  DirectInvoice(JasperPrint filled, byte[] jpeg, int packing) {
     this.width = filled.getPageWidth();
     this.height = filled.getPageHeight();
     this.jpeg = jpeg.clone();
+    this.packing = packing;
     filled.getPages().get(0).getElements().forEach(this::take);
   }
 
@@ -106,7 +107,7 @@ final class DirectInvoice {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
     Document document = new Document(new Rectangle(width, height), 0, 0, 0, 0);
     PdfWriter writer = PdfWriter.getInstance(document, bytes);
-    writer.setCompressionLevel(Deflater.BEST_SPEED);
+    writer.setCompressionLevel(packing);
     document.open();
     PdfContentByte pen = writer.getDirectContent();
     boxes.forEach(box -> fill(pen, box));
@@ -148,12 +149,12 @@ final class DirectInvoice {
   }
 
   private BaseFont font(String file) throws IOException {
-    BaseFont known = fonts.get(file);
-    if (known == null) {
-      known = BaseFont.createFont(file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED);
-      known.setCompressionLevel(Deflater.BEST_SPEED);
-      fonts.put(file, known);
+    BaseFont font = fonts.get(file);
+    if (font == null) {
+      font = BaseFont.createFont(file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED);
+      fonts.put(file, font);
     }
-    return known;
+    font.setCompressionLevel(packing);
+    return font;
   }
 }
