@@ -44,7 +44,9 @@ final class Corrections {
         issued.put(visit, live);
       }
     }
-    moved = new MovedRows(missing(issued), unborne(borne));
+    Map<VisitKey, List<Live>> missing = missing(issued);
+    // Only a line that lost its row looks for one that none bears.
+    moved = new MovedRows(missing, missing.isEmpty() ? List.of() : unborne(borne));
     rebilled.addAll(moved.taken());
     issued.forEach(this::compare);
   }

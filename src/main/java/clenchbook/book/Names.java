@@ -10,8 +10,7 @@ import java.util.Locale;
  */
 public final class Names {
   /** Orders names as a list for people would, whatever the machine's locale. */
-  public static final Comparator<String> ORDER =
-      Comparator.comparing(Names::key).thenComparing(Comparator.naturalOrder());
+  public static final Comparator<String> ORDER = Names::compare;
 
   private Names() {}
 
@@ -39,6 +38,22 @@ public final class Names {
       }
     }
     return true;
+  }
+
+  /** By key, then as written; plain names are compared where they lie. */
+  private static int compare(String one, String other) {
+    if (one.equals(other)) {
+      return 0;
+    }
+    int byKey =
+        trimmed(one) && trimmed(other) && plain(one) && plain(other)
+            ? String.CASE_INSENSITIVE_ORDER.compare(one, other)
+            : key(one).compareTo(key(other));
+    return byKey == 0 ? one.compareTo(other) : byKey;
+  }
+
+  private static boolean trimmed(String name) {
+    return name.isEmpty() || (name.charAt(0) > ' ' && name.charAt(name.length() - 1) > ' ');
   }
 
   /**

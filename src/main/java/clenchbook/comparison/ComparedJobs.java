@@ -120,7 +120,8 @@ public final class ComparedJobs {
         lines.stream().map(ChargeLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
     BigDecimal net =
         lines.stream().map(ChargeLine::exactNet).reduce(BigDecimal.ZERO, BigDecimal::add);
-    return gross.signum() == 0 ? BigDecimal.ONE : net.divide(gross, MathContext.DECIMAL128);
+    boolean without = gross.signum() == 0 || gross.compareTo(net) == 0;
+    return without ? BigDecimal.ONE : net.divide(gross, MathContext.DECIMAL128);
   }
 
   /** The rates that the settings give. */

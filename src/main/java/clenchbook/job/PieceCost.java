@@ -124,6 +124,8 @@ public final class PieceCost {
   }
 
   private static BigDecimal divide(BigDecimal amount, BigDecimal by) {
-    return amount.divide(by, MathContext.DECIMAL128);
+    return by.equals(BigDecimal.ONE)
+        ? amount.round(MathContext.DECIMAL128)
+        : amount.divide(by, MathContext.DECIMAL128);
   }
 }

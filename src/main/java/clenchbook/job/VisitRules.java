@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What one row of Visits must find in other sheets: what holds it back, and what only warns. */
 final class VisitRules {
@@ -94,14 +95,14 @@ final class VisitRules {
         "Place",
         visit.place(),
         index.place(visit.place()).isPresent(),
-        index.placeSheetNames());
+        index::placeSheetNames);
     unknown(
         SheetKind.WORK,
         ProblemKind.WORK_UNKNOWN,
         "Work",
         visit.work(),
         index.prices().knows(visit.work()),
-        index.prices().names());
+        () -> index.prices().names());
     visit.shoe().forEach(part -> material("Shoe", part));
     if (!visit.nail().isEmpty()) {
       material("Nail", new Counted(visit.nail(), Optional.empty()));
@@ -121,7 +122,7 @@ final class VisitRules {
         "Horse",
         visit.horse(),
         !index.horses().named(visit.horse()).isEmpty(),
-        index.horses().names());
+        () -> index.horses().names());
   }
 
   private void owner() {
@@ -133,7 +134,7 @@ final class VisitRules {
         "Owner",
         visit.owner(),
         index.owner(visit.owner()).isPresent(),
-        index.ownerSheetNames());
+        index::ownerSheetNames);
     if (ownership.stranger() && (known || !index.book().present().contains(SheetKind.OWNERS))) {
       warn(
           ProblemKind.OWNER_NOT_THE_HORSES,
@@ -157,7 +158,7 @@ final class VisitRules {
         heading,
         part.name(),
         known,
-        index.materials().names());
+        () -> index.materials().names());
   }
 
   private static boolean isKindWord(String heading, String name) {
@@ -170,13 +171,13 @@ final class VisitRules {
       String heading,
       String name,
       boolean known,
-      Collection<String> names) {
+      Supplier<? extends Collection<String>> names) {
     if (!name.isEmpty() && !known && index.book().present().contains(sheet)) {
       warn(
           kind,
           heading,
           name + " is not in " + sheet.title(),
-          "a name from there" + VisitNames.offer(name, names),
+          "a name from there" + VisitNames.offer(name, names.get()),
           name);
     }
   }

@@ -25,6 +25,9 @@ public final class LargestRemainder {
    */
   public static List<BigDecimal> split(BigDecimal total, List<BigDecimal> weights, MinorUnit unit) {
     BigDecimal whole = unit.round(total);
+    if (weights.size() == 1) {
+      return List.of(whole);
+    }
     if (whole.signum() < 0) {
       return split(whole.negate(), weights, unit).stream().map(BigDecimal::negate).toList();
     }

@@ -37,7 +37,13 @@ final class WordCell {
 
   /** Most texts have one line, and need no search for breaks. */
   private static boolean hasBreak(String text) {
-    return text.chars().anyMatch(c -> c < ' ' || c == 0x85 || c == 0x2028 || c == 0x2029);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c == 0x85 || c == 0x2028 || c == 0x2029) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A text without the spaces around it, those a program or a web page leaves included. */
