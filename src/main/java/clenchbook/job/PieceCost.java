@@ -124,7 +124,7 @@ public final class PieceCost {
   }
 
   private static BigDecimal divide(BigDecimal amount, BigDecimal by) {
-    return by.equals(BigDecimal.ONE)
+    return by.scale() == 0 && by.compareTo(BigDecimal.ONE) == 0
         ? amount.round(MathContext.DECIMAL128)
         : amount.divide(by, MathContext.DECIMAL128);
   }
