@@ -82,10 +82,11 @@ public final class ComparedJobs {
   }
 
   private JobMoney money(JobCost cost) {
+    List<ChargeLine> lines = charges.lines(cost.job());
     return new JobMoney(
         cost.chargeNet(),
-        list(cost.job(), extras(cost.job())),
-        list(cost.job(), BigDecimal.ZERO),
+        list(cost.job(), lines, extras(cost.job())),
+        list(cost.job(), lines, BigDecimal.ZERO),
         cost.materials(),
         cost.gas(),
         cost.sundries(),
@@ -95,8 +96,7 @@ public final class ComparedJobs {
   }
 
   /** What the list asks, without the tax that it may include, rounded to the minor unit. */
-  private Optional<BigDecimal> list(Job job, BigDecimal extras) {
-    List<ChargeLine> lines = charges.lines(job);
+  private Optional<BigDecimal> list(Job job, List<ChargeLine> lines, BigDecimal extras) {
     return job.listPrice()
         .filter(price -> !lines.isEmpty())
         .map(price -> settings.minorUnit().round(price.add(extras).multiply(netShare(lines))));
