@@ -31,6 +31,7 @@ final class MaterialCosts {
   private final boolean netOfTax;
   private final StockLedger ledger = new StockLedger();
   private final Map<Job, Cost> costs = new IdentityHashMap<>();
+  private final Map<Material, Optional<BigDecimal>> lists = new IdentityHashMap<>();
 
   /** Cost of a job's materials, unrounded, and what it rests on. */
   record Cost(BigDecimal exact, Basis basis) {
@@ -126,10 +127,10 @@ final class MaterialCosts {
     Optional<BigDecimal> perShoe =
         bar.flatMap(found -> part.material().flatMap(row -> PieceCost.barPerShoe(row, found)));
     if (bar.isPresent() && perShoe.isPresent()) {
-      return taken(shelfOf(bar.get()), perShoe.get().multiply(count), PieceCost.list(bar.get()));
+      return taken(shelfOf(bar.get()), perShoe.get().multiply(count), list(bar.get()));
     }
     return part.material()
-        .map(row -> taken(shelfOf(row), count, PieceCost.list(row)))
+        .map(row -> taken(shelfOf(row), count, list(row)))
         .orElse(new Cost(BigDecimal.ZERO, Basis.DEFAULT));
   }
 
@@ -142,13 +143,18 @@ final class MaterialCosts {
             .flatMap(key -> index.materials().find(key, day));
   }
 
+  /** A row's list cost is divided out once, not for each job that uses it. */
+  private Optional<BigDecimal> list(Material row) {
+    return lists.computeIfAbsent(row, PieceCost::list);
+  }
+
   private static StockKey shelfOf(Material row) {
     return new StockKey(row.item(), row.size());
   }
 
   private Cost pieces(UsedItem use) {
     return use.material()
-        .map(row -> taken(shelfOf(row), BigDecimal.valueOf(use.count()), PieceCost.list(row)))
+        .map(row -> taken(shelfOf(row), BigDecimal.valueOf(use.count()), list(row)))
         .orElse(new Cost(BigDecimal.ZERO, Basis.DEFAULT));
   }
 

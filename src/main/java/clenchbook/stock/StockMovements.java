@@ -16,7 +16,9 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -34,6 +36,7 @@ public final class StockMovements {
   private final MaterialList materials;
   private final LocalDate last;
   private final List<StockMovement> movements = new ArrayList<>();
+  private final Map<Material, BigDecimal> lists = new IdentityHashMap<>();
 
   private StockMovements(BookIndex index, LocalDate last) {
     this.index = index;
@@ -138,7 +141,11 @@ public final class StockMovements {
     return materials.find(key, day).or(() -> materials.any(materials.shelf(key)));
   }
 
-  private static BigDecimal list(Optional<Material> row) {
-    return row.flatMap(PieceCost::list).orElse(BigDecimal.ZERO);
+  /** A row's list cost is divided out once, not for each job that uses it. */
+  private BigDecimal list(Optional<Material> row) {
+    return row.map(
+            known ->
+                lists.computeIfAbsent(known, each -> PieceCost.list(each).orElse(BigDecimal.ZERO)))
+        .orElse(BigDecimal.ZERO);
   }
 }
