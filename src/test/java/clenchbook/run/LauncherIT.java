@@ -44,7 +44,7 @@ class LauncherIT {
     assumeFalse(File.separatorChar == '\\', "the launcher is for Linux and macOS");
     place = Files.createDirectories(folder.resolve(nameThatThisMachineCanWrite()));
     launcher = place.resolve("clenchbook");
-    cache = folder.resolve("my cache");
+    cache = folder.resolve("cache");
     Files.copy(TARGET.resolve("clenchbook.jar"), place.resolve("clenchbook.jar"));
     Files.copy(TARGET.resolve("clenchbook"), launcher);
     assertTrue(launcher.toFile().setExecutable(true));
