@@ -9,8 +9,7 @@ import java.util.List;
  * book are still being read. What goes wrong there goes wrong again where it is looked at.
  */
 public final class LoadAhead {
-  private static final List<Runnable> LOADS =
-      List.of(Register::loadAhead, FirstSheets::letter, FirstSheets::report);
+  private static final List<Runnable> LOADS = List.of(Register::loadAhead, FirstSheets::letter);
 
   private LoadAhead() {}
 
