@@ -80,6 +80,8 @@ class FontlessMachineIT {
       command.addAll(List.of("unshare", "-m", "sh", "-c", HIDE, "hide"));
     }
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    // Java remembers in the user's home which fonts it found; this machine has no such memory.
+    command.add("-Duser.home=" + folder);
     command.addAll(List.of("-Djava.awt.headless=true", "-cp"));
     command.add(JAR + File.pathSeparator + Path.of("target", "test-classes"));
     command.add(main.getName());
