@@ -1,6 +1,8 @@
 package clenchbook.billing;
 
-import clenchbook.job.Job;
+import clenchbook.billing.corrections.Difference;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.jobs.Job;
 import java.time.LocalDate;
 import java.util.List;
 

@@ -1,8 +1,13 @@
 package clenchbook.billing;
 
-import clenchbook.billing.BilledDocument.Kind;
+import clenchbook.billing.corrections.Corrections;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.BilledDocument.Kind;
+import clenchbook.billing.documents.DocumentLine;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.billing.documents.LineMaker;
 import clenchbook.book.Names;
-import clenchbook.job.BookIndex;
+import clenchbook.jobs.BookIndex;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;

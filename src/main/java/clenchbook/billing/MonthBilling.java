@@ -1,11 +1,20 @@
 package clenchbook.billing;
 
+import clenchbook.billing.corrections.BilledVisits;
+import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.billing.corrections.Corrections;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentLine;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.billing.documents.LineMaker;
+import clenchbook.billing.documents.VisitKey;
+import clenchbook.billing.numbering.NumberPattern;
 import clenchbook.book.Names;
 import clenchbook.book.Owner;
 import clenchbook.book.Payment;
 import clenchbook.book.Setting;
-import clenchbook.job.Job;
-import clenchbook.job.Jobs;
+import clenchbook.jobs.Job;
+import clenchbook.jobs.Jobs;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -37,7 +46,7 @@ public final class MonthBilling {
   private final LineMaker maker;
   private final List<BilledDocument> register;
   private final List<BilledDocument> standing;
-  private final Borne borne;
+  private final BilledVisits borne;
   private final LocalDate openingDate;
   private final Corrections corrections;
 
@@ -52,7 +61,7 @@ public final class MonthBilling {
             .filter(document -> !ofMonth(document) || document.state().fixed())
             .sorted(BY_DATE)
             .toList();
-    borne = new Borne(standing);
+    borne = new BilledVisits(standing);
     openingDate = openingDate();
     corrections = new Corrections(jobs.all(), borne, maker, options);
   }

@@ -1,5 +1,7 @@
 package clenchbook.billing;
 
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.numbering.NumberPattern;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;

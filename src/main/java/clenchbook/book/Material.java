@@ -1,6 +1,6 @@
 package clenchbook.book;
 
-import clenchbook.measure.Section;
+import clenchbook.values.Section;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package clenchbook.book;
 
-import clenchbook.money.MinorUnit;
 import clenchbook.problem.CellRef;
+import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;

@@ -1,6 +1,6 @@
 package clenchbook.cli;
 
-import clenchbook.run.Machine;
+import clenchbook.commands.opening.Machine;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package clenchbook.cli;
 
-import clenchbook.run.BookCheck;
-import clenchbook.run.Terminal;
+import clenchbook.commands.BookCheck;
+import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

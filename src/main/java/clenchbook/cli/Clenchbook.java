@@ -1,8 +1,8 @@
 package clenchbook.cli;
 
+import clenchbook.commands.opening.RunFault;
+import clenchbook.commands.printing.LoadAhead;
 import clenchbook.register.RegisterFault;
-import clenchbook.run.LoadAhead;
-import clenchbook.run.RunFault;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.YearMonth;

@@ -1,7 +1,7 @@
 package clenchbook.cli;
 
-import clenchbook.run.CompareRun;
-import clenchbook.run.Terminal;
+import clenchbook.commands.CompareRun;
+import clenchbook.commands.opening.Terminal;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;

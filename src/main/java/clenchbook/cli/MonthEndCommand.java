@@ -1,8 +1,8 @@
 package clenchbook.cli;
 
-import clenchbook.run.MonthEndRequest;
-import clenchbook.run.MonthEndRun;
-import clenchbook.run.Terminal;
+import clenchbook.commands.MonthEndRequest;
+import clenchbook.commands.MonthEndRun;
+import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package clenchbook.cli;
 
-import clenchbook.run.NewBook;
-import clenchbook.run.Terminal;
+import clenchbook.commands.NewBook;
+import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

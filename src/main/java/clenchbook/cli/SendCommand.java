@@ -1,10 +1,10 @@
 package clenchbook.cli;
 
+import clenchbook.commands.SendRun;
+import clenchbook.commands.mailing.SendRequest;
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.Terminal;
 import clenchbook.delivery.SmtpServer.Protection;
-import clenchbook.run.Machine;
-import clenchbook.run.SendRequest;
-import clenchbook.run.SendRun;
-import clenchbook.run.Terminal;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.YearMonth;

@@ -1,8 +1,8 @@
 package clenchbook.cli;
 
-import clenchbook.run.Terminal;
-import clenchbook.run.YearEndRequest;
-import clenchbook.run.YearEndRun;
+import clenchbook.commands.YearEndRequest;
+import clenchbook.commands.YearEndRun;
+import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

@@ -1,2 +1,8 @@
-/** Arguments in, exit code out: the only package that may end the process. */
+/**
+ * Arguments in, exit code out: the only package that may end the process. Start at {@link
+ * clenchbook.cli.Clenchbook}.
+ */
+@NullMarked
 package clenchbook.cli;
+
+import org.jspecify.annotations.NullMarked;

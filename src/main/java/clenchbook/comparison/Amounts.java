@@ -1,5 +1,8 @@
 package clenchbook.comparison;
 
+import clenchbook.comparison.questions.CompareRates;
+import clenchbook.comparison.questions.Measure;
+
 /** Amounts of money and minutes as people read them. */
 final class Amounts {
   private static final int DECIMALS_OF_MINUTES = 2;

@@ -1,5 +1,8 @@
 package clenchbook.comparison;
 
+import clenchbook.comparison.breakeven.BreakEven;
+import clenchbook.comparison.questions.CompareRates;
+
 /** The break-evens in plain words: when the forge pays, what a handmade set needs. */
 final class BreakEvenReading {
   private final Comparisons all;

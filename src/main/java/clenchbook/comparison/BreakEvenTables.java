@@ -1,6 +1,7 @@
 package clenchbook.comparison;
 
-import clenchbook.report.FigureTable;
+import clenchbook.comparison.breakeven.Sensitivity;
+import clenchbook.reports.blocks.FigureTable;
 import java.util.List;
 
 /** The break-evens, their curve and what they hang on, as tables for files. */

@@ -1,10 +1,18 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.statistics.Interval;
-import clenchbook.comparison.statistics.Side;
-import clenchbook.comparison.statistics.StratifiedEstimate;
-import clenchbook.report.Block;
-import clenchbook.report.Chart;
+import clenchbook.comparison.breakeven.BreakEven;
+import clenchbook.comparison.breakeven.ForgeBreakEven;
+import clenchbook.comparison.breakeven.Sensitivity;
+import clenchbook.comparison.breakeven.Shift;
+import clenchbook.comparison.questions.Comparison;
+import clenchbook.comparison.questions.Measure;
+import clenchbook.comparison.questions.Question;
+import clenchbook.comparison.questions.Trend;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Chart;
+import clenchbook.statistics.Interval;
+import clenchbook.statistics.Side;
+import clenchbook.statistics.StratifiedEstimate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -97,7 +105,7 @@ final class ComparisonPictures {
       return Optional.empty();
     }
     List<Chart.Line> lines = new ArrayList<>();
-    lines.add(line("what lighting the forge brings", Comparisons.CurvePoint::gain, false));
+    lines.add(line("what lighting the forge brings", ForgeBreakEven.CurvePoint::gain, false));
     if (all.curve().stream().allMatch(point -> point.interval().isPresent())) {
       lines.add(line("at least", point -> point.interval().orElseThrow().low(), true));
       lines.add(line("at most", point -> point.interval().orElseThrow().high(), true));
@@ -121,7 +129,7 @@ final class ComparisonPictures {
   }
 
   private Chart.Line line(
-      String name, ToDoubleFunction<Comparisons.CurvePoint> up, boolean dashed) {
+      String name, ToDoubleFunction<ForgeBreakEven.CurvePoint> up, boolean dashed) {
     return new Chart.Line(
         name,
         all.curve().stream()

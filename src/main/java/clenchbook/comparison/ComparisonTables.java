@@ -1,12 +1,17 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.statistics.EffectsModel;
-import clenchbook.comparison.statistics.Interval;
-import clenchbook.comparison.statistics.Proportion;
-import clenchbook.comparison.statistics.Side;
-import clenchbook.comparison.statistics.StratifiedEstimate;
-import clenchbook.comparison.statistics.StratumEstimate;
-import clenchbook.report.FigureTable;
+import clenchbook.comparison.lostshoes.LostShoes;
+import clenchbook.comparison.questions.ComparedJob;
+import clenchbook.comparison.questions.Comparison;
+import clenchbook.comparison.questions.Measure;
+import clenchbook.comparison.questions.Question;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.statistics.EffectsModel;
+import clenchbook.statistics.Interval;
+import clenchbook.statistics.Proportion;
+import clenchbook.statistics.Side;
+import clenchbook.statistics.StratifiedEstimate;
+import clenchbook.statistics.StratumEstimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

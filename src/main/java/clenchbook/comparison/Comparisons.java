@@ -2,11 +2,23 @@ package clenchbook.comparison;
 
 import clenchbook.book.MaterialKind;
 import clenchbook.book.Shaping;
+import clenchbook.comparison.breakeven.BreakEven;
+import clenchbook.comparison.breakeven.ForgeBreakEven;
+import clenchbook.comparison.breakeven.HandmadeBreakEven;
+import clenchbook.comparison.breakeven.Sensitivity;
+import clenchbook.comparison.lostshoes.LostShoes;
 import clenchbook.comparison.pricing.Pricing;
-import clenchbook.comparison.statistics.Interval;
-import clenchbook.report.Block;
-import clenchbook.report.FigureTable;
-import clenchbook.report.Report;
+import clenchbook.comparison.questions.CompareRates;
+import clenchbook.comparison.questions.ComparedJob;
+import clenchbook.comparison.questions.Comparison;
+import clenchbook.comparison.questions.Measure;
+import clenchbook.comparison.questions.Question;
+import clenchbook.comparison.questions.SortedJob;
+import clenchbook.comparison.questions.Trend;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.Report;
+import clenchbook.statistics.Interval;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +48,7 @@ public record Comparisons(
     List<Comparison> comparisons,
     LostShoes lostShoes,
     List<BreakEven> breakEvens,
-    List<CurvePoint> curve,
+    List<ForgeBreakEven.CurvePoint> curve,
     int stopShoes,
     List<Sensitivity> sensitivities,
     List<Trend> trends,
@@ -50,15 +62,6 @@ public record Comparisons(
     sensitivities = List.copyOf(sensitivities);
     trends = List.copyOf(trends);
   }
-
-  /**
-   * One point of the break-even curve.
-   *
-   * @param shoes hot shoes at the stop
-   * @param gain what lighting the forge brings there, in the currency
-   * @param interval its interval by drawing horses again
-   */
-  public record CurvePoint(int shoes, double gain, Optional<Interval> interval) {}
 
   /**
    * Shape minutes that a hot shoe saves against a cold one.

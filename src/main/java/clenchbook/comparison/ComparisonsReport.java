@@ -1,11 +1,17 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.statistics.Interval;
-import clenchbook.comparison.statistics.StratumEstimate;
-import clenchbook.measure.Basis;
-import clenchbook.report.Block;
-import clenchbook.report.Report;
-import clenchbook.report.TableOf;
+import clenchbook.comparison.breakeven.BreakEven;
+import clenchbook.comparison.breakeven.HorseDraws;
+import clenchbook.comparison.questions.Comparison;
+import clenchbook.comparison.questions.Exclusion;
+import clenchbook.comparison.questions.Measure;
+import clenchbook.comparison.questions.Question;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Report;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.statistics.Interval;
+import clenchbook.statistics.StratumEstimate;
+import clenchbook.values.Basis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,9 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.statistics.EffectsModel;
+import clenchbook.comparison.questions.CompareRates;
+import clenchbook.comparison.questions.Comparison;
+import clenchbook.comparison.questions.Measure;
+import clenchbook.statistics.EffectsModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

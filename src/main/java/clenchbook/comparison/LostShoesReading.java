@@ -1,6 +1,7 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.statistics.Proportion;
+import clenchbook.comparison.lostshoes.LostShoes;
+import clenchbook.statistics.Proportion;
 import java.util.Optional;
 
 /** The shoes found lost, in plain words. */

@@ -1,6 +1,6 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.statistics.Interval;
+import clenchbook.statistics.Interval;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;

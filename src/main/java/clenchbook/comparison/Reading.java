@@ -1,13 +1,19 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.statistics.Interval;
-import clenchbook.comparison.statistics.Side;
-import clenchbook.comparison.statistics.StratifiedEstimate;
+import clenchbook.comparison.questions.CompareRates;
+import clenchbook.comparison.questions.Comparison;
+import clenchbook.comparison.questions.Exclusion;
+import clenchbook.comparison.questions.Measure;
+import clenchbook.comparison.questions.Question;
+import clenchbook.comparison.questions.Verdict;
+import clenchbook.statistics.Interval;
+import clenchbook.statistics.Side;
+import clenchbook.statistics.StratifiedEstimate;
 import java.util.Comparator;
 import java.util.Map;
 
 /** The comparisons in plain words, one sentence a question, fit to be read aloud. */
-final class Reading {
+public final class Reading {
   private final Amounts amounts;
 
   Reading(CompareRates rates) {

@@ -2,9 +2,9 @@ package clenchbook.costing;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
-import clenchbook.job.Job;
-import clenchbook.money.LargestRemainder;
-import clenchbook.money.MinorUnit;
+import clenchbook.jobs.Job;
+import clenchbook.values.money.LargestRemainder;
+import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;

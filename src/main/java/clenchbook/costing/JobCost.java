@@ -1,7 +1,7 @@
 package clenchbook.costing;
 
-import clenchbook.job.Job;
-import clenchbook.measure.Basis;
+import clenchbook.jobs.Job;
+import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

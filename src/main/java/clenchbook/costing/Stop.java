@@ -1,6 +1,6 @@
 package clenchbook.costing;
 
-import clenchbook.job.Job;
+import clenchbook.jobs.Job;
 import java.time.LocalDate;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package clenchbook.costing;
 
 import clenchbook.book.Names;
-import clenchbook.job.Job;
+import clenchbook.jobs.Job;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,9 @@
 /**
  * What each job cost and what it left: materials, gas, sundries, travel, overhead, labour, margins.
- * All types but the passes are immutable and thread-safe; this package uses money, measure, book,
- * job, charge and the stock ledger. Start at {@link clenchbook.costing.JobCosts}.
+ * All types but the passes are immutable and thread-safe. Start at {@link
+ * clenchbook.costing.JobCosts}.
  */
+@NullMarked
 package clenchbook.costing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,7 @@
 package clenchbook.delivery;
 
+import clenchbook.delivery.message.MailId;
+
 /**
  * What became of one mail in this run.
  *

@@ -1,5 +1,8 @@
 package clenchbook.delivery;
 
+import clenchbook.delivery.message.HeaderText;
+import clenchbook.delivery.message.MailAddress;
+import clenchbook.delivery.message.OutgoingMail;
 import jakarta.mail.Address;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;

@@ -1,5 +1,6 @@
 package clenchbook.delivery;
 
+import clenchbook.delivery.message.MailId;
 import java.util.Optional;
 
 /**

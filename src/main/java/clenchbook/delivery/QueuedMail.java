@@ -1,5 +1,8 @@
 package clenchbook.delivery;
 
+import clenchbook.delivery.message.MailId;
+import clenchbook.delivery.message.OutgoingMail;
+
 /**
  * A mail that is to be delivered.
  *

@@ -1,6 +1,9 @@
 package clenchbook.delivery;
 
 import clenchbook.delivery.DeliveryOutcome.Result;
+import clenchbook.delivery.message.MailId;
+import clenchbook.delivery.message.MailMessage;
+import clenchbook.delivery.message.OutgoingMail;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;

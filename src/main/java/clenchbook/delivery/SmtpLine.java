@@ -1,5 +1,7 @@
 package clenchbook.delivery;
 
+import clenchbook.delivery.message.HeaderText;
+import clenchbook.delivery.message.OutgoingMail;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;

@@ -1,12 +1,12 @@
 package clenchbook.register;
 
-import clenchbook.billing.BilledDocument;
-import clenchbook.billing.DocumentLine;
-import clenchbook.billing.DocumentState;
-import clenchbook.billing.TaxTotal;
-import clenchbook.billing.VisitKey;
-import clenchbook.charge.ChargeLine;
-import clenchbook.charge.LineTax;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentLine;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.billing.documents.TaxTotal;
+import clenchbook.billing.documents.VisitKey;
+import clenchbook.jobs.charge.ChargeLine;
+import clenchbook.jobs.charge.LineTax;
 import java.math.BigDecimal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;

@@ -1,8 +1,8 @@
 package clenchbook.register;
 
-import clenchbook.delivery.MailId;
 import clenchbook.delivery.MailLedger;
 import clenchbook.delivery.MailState;
+import clenchbook.delivery.message.MailId;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;

@@ -1,7 +1,7 @@
 package clenchbook.register;
 
-import clenchbook.billing.BilledDocument;
-import clenchbook.billing.DocumentState;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,8 +1,8 @@
 package clenchbook.register;
 
-import clenchbook.billing.BilledDocument;
-import clenchbook.billing.DocumentLine;
-import clenchbook.billing.TaxTotal;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentLine;
+import clenchbook.billing.documents.TaxTotal;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;

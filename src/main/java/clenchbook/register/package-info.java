@@ -3,4 +3,7 @@
  * database beside the workbook, readable by its owner only; nothing in it is ever deleted. Start at
  * {@link clenchbook.register.Register}.
  */
+@NullMarked
 package clenchbook.register;
+
+import org.jspecify.annotations.NullMarked;

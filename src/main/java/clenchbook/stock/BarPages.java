@@ -1,15 +1,19 @@
 package clenchbook.stock;
 
-import clenchbook.measure.Basis;
-import clenchbook.report.Block;
-import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.Column;
-import clenchbook.report.Block.Heading;
-import clenchbook.report.Block.Paragraph;
-import clenchbook.report.Block.Row;
-import clenchbook.report.Block.Table;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Block.Cell;
+import clenchbook.reports.blocks.Block.Column;
+import clenchbook.reports.blocks.Block.Heading;
+import clenchbook.reports.blocks.Block.Paragraph;
+import clenchbook.reports.blocks.Block.Row;
+import clenchbook.reports.blocks.Block.Table;
+import clenchbook.stock.bar.BarCuts;
+import clenchbook.stock.bar.BarNeed;
+import clenchbook.stock.bar.BarPlan;
+import clenchbook.stock.bar.ShopLength;
 import clenchbook.stock.cutting.CuttingPlan;
 import clenchbook.stock.cutting.CuttingPlan.Pattern;
+import clenchbook.values.Basis;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,10 +1,10 @@
 package clenchbook.stock;
 
 import clenchbook.book.Setting;
-import clenchbook.duelist.DueFindings;
-import clenchbook.job.Jobs;
-import clenchbook.report.Block;
-import clenchbook.report.Report;
+import clenchbook.jobs.Jobs;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Report;
+import clenchbook.schedule.DueFindings;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;

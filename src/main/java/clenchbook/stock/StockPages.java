@@ -1,14 +1,17 @@
 package clenchbook.stock;
 
-import clenchbook.measure.Basis;
-import clenchbook.report.Block;
-import clenchbook.report.Block.Heading;
-import clenchbook.report.Block.KeyFigure;
-import clenchbook.report.Block.KeyFigures;
-import clenchbook.report.Block.Paragraph;
-import clenchbook.report.Chart;
-import clenchbook.report.TableOf;
-import clenchbook.stock.ShelfMonth.Worth;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Block.Heading;
+import clenchbook.reports.blocks.Block.KeyFigure;
+import clenchbook.reports.blocks.Block.KeyFigures;
+import clenchbook.reports.blocks.Block.Paragraph;
+import clenchbook.reports.blocks.Chart;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.stock.ledger.Quantity;
+import clenchbook.stock.ledger.ShelfMonth;
+import clenchbook.stock.ledger.ShelfMonth.Worth;
+import clenchbook.stock.orders.StockLine;
+import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;

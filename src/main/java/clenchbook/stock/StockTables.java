@@ -2,8 +2,15 @@ package clenchbook.stock;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
-import clenchbook.report.FigureTable;
-import clenchbook.stock.ShelfMonth.Worth;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.stock.bar.BarCuts;
+import clenchbook.stock.bar.BarNeed;
+import clenchbook.stock.bar.BarPlan;
+import clenchbook.stock.bar.ShopLength;
+import clenchbook.stock.ledger.Quantity;
+import clenchbook.stock.ledger.ShelfMonth;
+import clenchbook.stock.ledger.ShelfMonth.Worth;
+import clenchbook.stock.orders.StockLine;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

@@ -1,6 +1,11 @@
 package clenchbook.stock;
 
-import clenchbook.job.StockKey;
+import clenchbook.jobs.StockKey;
+import clenchbook.stock.bar.BarNeed;
+import clenchbook.stock.bar.BarPlan;
+import clenchbook.stock.ledger.Quantity;
+import clenchbook.stock.ledger.ShelfMonth;
+import clenchbook.stock.orders.StockLine;
 import java.util.ArrayList;
 import java.util.List;
 

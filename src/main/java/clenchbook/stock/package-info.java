@@ -1,12 +1,8 @@
 /**
- * What the van should hold, what it cost, what to buy and how to cut it.
- *
- * <p>May use {@code money}, {@code measure}, {@code problem}, {@code book}, {@code job}, {@code
- * report}; touches no file, clock or locale. Start reading at {@link clenchbook.stock.StockLedger},
- * the moving average that also prices every job.
- *
- * <p>Values are immutable and thread-safe. The two ledgers are not: each belongs to the one pass
- * over the book that feeds it.
+ * What the van should hold, what it cost, what to buy and how to cut it, as tables, pages and
+ * warnings. Start at {@link clenchbook.stock.Stock}.
  */
-@org.jspecify.annotations.NullMarked
+@NullMarked
 package clenchbook.stock;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,6 +1,14 @@
 package clenchbook.workload;
 
 import clenchbook.book.Task;
+import clenchbook.workload.methods.Score;
+import clenchbook.workload.noise.NoiseCriterion;
+import clenchbook.workload.posture.TrunkPosture;
+import clenchbook.workload.scores.DayScores;
+import clenchbook.workload.strain.CumulativeStrainIndex;
+import clenchbook.workload.strain.RevisedStrainIndex;
+import clenchbook.workload.strain.TaskRating;
+import clenchbook.workload.vibration.HandArmVibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,7 +1,9 @@
 package clenchbook.workload;
 
-import clenchbook.comparison.statistics.Interval;
-import clenchbook.report.FigureTable;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.statistics.Interval;
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,15 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.TableOf;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.workload.hours.Dates;
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.FigurePeriod;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.LimitWarnings;
+import clenchbook.workload.hours.Load;
+import clenchbook.workload.hours.Minutes;
+import clenchbook.workload.hours.WorkDay;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -43,8 +51,8 @@ final class HardestSection {
         work.year().weeks().stream()
             .filter(week -> work.load(week).hours() > 0)
             .sorted(
-                Comparator.comparingDouble((Period week) -> -work.load(week).hours())
-                    .thenComparing(Period::from))
+                Comparator.comparingDouble((FigurePeriod week) -> -work.load(week).hours())
+                    .thenComparing(FigurePeriod::from))
             .map(week -> new Hard(week.name(), work.load(week))),
         "Weeks by hours in all");
   }
@@ -72,7 +80,7 @@ final class HardestSection {
 
   /** The longest run and the horses a day. */
   String runInWords() {
-    Period year = work.year();
+    FigurePeriod year = work.year();
     Load load = work.load();
     String horses =
         load.daysWorked() == 0

@@ -1,9 +1,16 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.Block.Cell;
-import clenchbook.report.Block.KeyFigure;
-import clenchbook.report.TableOf;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Block.Cell;
+import clenchbook.reports.blocks.Block.KeyFigure;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.workload.hours.Dates;
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.LimitWarnings;
+import clenchbook.workload.hours.Load;
+import clenchbook.workload.hours.Minutes;
+import clenchbook.workload.hours.OwnLimits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,13 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.TableOf;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.workload.hours.Dates;
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.FigurePeriod;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.Load;
+import clenchbook.workload.hours.WorkDays;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +55,7 @@ final class MonthTables {
   }
 
   /** A month, or the year to date, which is a total where it is the sum of the months. */
-  private record Span(String name, Period period, Load load, boolean total) {
+  private record Span(String name, FigurePeriod period, Load load, boolean total) {
     private String ifWorked(Function<Load, String> figure) {
       return load.daysWorked() > 0 ? figure.apply(load) : "";
     }
@@ -57,7 +63,7 @@ final class MonthTables {
 
   private TableOf<Span> spans() {
     List<Span> spans = new ArrayList<>();
-    for (Period month : work.year().months()) {
+    for (FigurePeriod month : work.year().months()) {
       spans.add(new Span(Dates.month(month.from()), month, work.load(month), false));
     }
     LocalDate start = work.year().from();

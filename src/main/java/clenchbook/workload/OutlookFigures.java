@@ -1,5 +1,8 @@
 package clenchbook.workload;
 
+import clenchbook.workload.hours.PastYear;
+import clenchbook.workload.outlook.ChangedWeek;
+import clenchbook.workload.outlook.Mix;
 import java.util.OptionalDouble;
 
 /** The figures that look beyond the year to date: Stop age, hot shaping, changed weeks. */

@@ -1,7 +1,16 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.TableOf;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.workload.hours.Dates;
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.Estimate;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.PastYear;
+import clenchbook.workload.outlook.ChangedWeek;
+import clenchbook.workload.outlook.Mix;
+import clenchbook.workload.outlook.ShapeDifference;
+import clenchbook.workload.outlook.StopAge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

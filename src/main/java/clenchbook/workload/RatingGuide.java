@@ -1,8 +1,8 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.Block.Column;
-import clenchbook.report.Block.Row;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Block.Column;
+import clenchbook.reports.blocks.Block.Row;
 import java.util.List;
 
 /**

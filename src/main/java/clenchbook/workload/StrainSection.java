@@ -1,9 +1,21 @@
 package clenchbook.workload;
 
 import clenchbook.book.Task;
-import clenchbook.report.Block;
-import clenchbook.report.Chart;
-import clenchbook.report.TableOf;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Chart;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.workload.hours.Dates;
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.methods.Method;
+import clenchbook.workload.methods.MethodScore;
+import clenchbook.workload.posture.TrunkPosture;
+import clenchbook.workload.scores.DayScores;
+import clenchbook.workload.scores.YearScores;
+import clenchbook.workload.strain.CompositeStrainIndex;
+import clenchbook.workload.strain.CumulativeStrainIndex;
+import clenchbook.workload.strain.RevisedStrainIndex;
+import clenchbook.workload.strain.TaskRating;
+import clenchbook.workload.vibration.HandArmVibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -3,7 +3,24 @@ package clenchbook.workload;
 import clenchbook.book.Book;
 import clenchbook.book.Setting;
 import clenchbook.book.Task;
-import clenchbook.job.Job;
+import clenchbook.jobs.Job;
+import clenchbook.workload.hours.FigurePeriod;
+import clenchbook.workload.hours.JobDays;
+import clenchbook.workload.hours.LimitWarnings;
+import clenchbook.workload.hours.Load;
+import clenchbook.workload.hours.OwnLimits;
+import clenchbook.workload.hours.PastYear;
+import clenchbook.workload.hours.WorkDay;
+import clenchbook.workload.hours.WorkDays;
+import clenchbook.workload.hours.YearProjection;
+import clenchbook.workload.noise.NoiseCriterion;
+import clenchbook.workload.outlook.ChangedWeek;
+import clenchbook.workload.outlook.MixedWork;
+import clenchbook.workload.outlook.ShapeDifference;
+import clenchbook.workload.outlook.StopAge;
+import clenchbook.workload.scores.YearScores;
+import clenchbook.workload.strain.Ratings;
+import clenchbook.workload.strain.TaskRating;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -30,7 +47,7 @@ import java.util.OptionalInt;
  */
 record WorkYear(
     WorkDays days,
-    Period year,
+    FigurePeriod year,
     Load load,
     YearProjection projection,
     OwnLimits limits,
@@ -57,7 +74,7 @@ record WorkYear(
       LocalDate asAt,
       Optional<ShapeDifference> hotLessCold) {
     WorkDays days = JobDays.of(book, jobs).upTo(asAt);
-    Period year = Period.year(start, asAt);
+    FigurePeriod year = FigurePeriod.year(start, asAt);
     OwnLimits limits = OwnLimits.of(book.settings());
     Ratings ratings = new Ratings(book.strain());
     List<NoiseCriterion> noise = NoiseCriterion.forCountry(book.settings().text(Setting.COUNTRY));
@@ -91,7 +108,7 @@ record WorkYear(
         : Optional.empty();
   }
 
-  private static int unsaid(List<Job> jobs, Period year) {
+  private static int unsaid(List<Job> jobs, FigurePeriod year) {
     return jobs.stream()
         .filter(job -> !job.cancelled() && job.shaping().isEmpty())
         .filter(job -> !job.date().isBefore(year.from()) && !job.date().isAfter(year.to()))
@@ -115,7 +132,7 @@ record WorkYear(
   }
 
   /** The work of a part of the year. */
-  Load load(Period period) {
+  Load load(FigurePeriod period) {
     return days.load(period.from(), period.to());
   }
 

@@ -1,6 +1,17 @@
 package clenchbook.workload;
 
-import clenchbook.report.FigureTable;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.workload.hours.FigurePeriod;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.LimitWarnings;
+import clenchbook.workload.hours.Load;
+import clenchbook.workload.hours.Minutes;
+import clenchbook.workload.hours.WorkDay;
+import clenchbook.workload.hours.WorkDays;
+import clenchbook.workload.methods.MethodScore;
+import clenchbook.workload.posture.TrunkPosture;
+import clenchbook.workload.scores.YearScores;
+import clenchbook.workload.strain.TaskRating;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,7 +50,7 @@ final class WorkloadFigures {
   }
 
   private void addYear() {
-    Period year = work.year();
+    FigurePeriod year = work.year();
     addHours(year, work.limits().yearlyHours());
     addCounts(year, NO_LIMIT);
     addDays(year, true);
@@ -67,20 +78,20 @@ final class WorkloadFigures {
         .forEach(absent -> rows.addAbsent(year.name(), absent.measure(), "", absent.why()));
   }
 
-  private void addMonth(Period month) {
+  private void addMonth(FigurePeriod month) {
     addHours(month, NO_LIMIT);
     addCounts(month, NO_LIMIT);
     addDays(month, true);
   }
 
-  private void addWeek(Period week) {
+  private void addWeek(FigurePeriod week) {
     addHours(week, work.limits().weeklyHours());
     addCounts(week, NO_LIMIT);
     addDays(week, false);
   }
 
   private void addDay(WorkDay day) {
-    Period period = Period.day(day.date());
+    FigurePeriod period = FigurePeriod.day(day.date());
     addHours(period, NO_LIMIT);
     addCounts(period, work.limits().horsesPerDay());
     for (YearScores.DayScore score : work.scores().on(day.date())) {
@@ -95,7 +106,7 @@ final class WorkloadFigures {
     rows.add(period, measure, number, 2, score.unit(), score.guidance(), basis + limit);
   }
 
-  private void addHours(Period period, OptionalDouble limitInAll) {
+  private void addHours(FigurePeriod period, OptionalDouble limitInAll) {
     Load load = work.load(period);
     for (HoursMeasure measure : HoursMeasure.values()) {
       Minutes minutes = load.minutes(measure);
@@ -110,7 +121,7 @@ final class WorkloadFigures {
     }
   }
 
-  private void addCounts(Period period, OptionalDouble horseLimit) {
+  private void addCounts(FigurePeriod period, OptionalDouble horseLimit) {
     Load load = work.load(period);
     String name = period.name();
     rows.add(name, "horses", load.horses(), 0, "horse-visits", horseLimit, "counted in visits");
@@ -122,7 +133,7 @@ final class WorkloadFigures {
                 rows.add(name, "blows", blows, 0, "blows", "own Blows per shoe times the shoes"));
   }
 
-  private void addDays(Period period, boolean withRun) {
+  private void addDays(FigurePeriod period, boolean withRun) {
     Load load = work.load(period);
     String name = period.name();
     rows.add(name, "days worked", load.daysWorked(), 0, "days", "counted in visits");

@@ -1,8 +1,8 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.FigureTable;
-import clenchbook.report.Report;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.Report;
 import java.util.List;
 
 /**

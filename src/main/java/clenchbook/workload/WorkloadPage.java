@@ -1,7 +1,10 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.Block.KeyFigure;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Block.KeyFigure;
+import clenchbook.workload.hours.FigurePeriod;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.Load;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,7 +26,7 @@ final class WorkloadPage {
   }
 
   private static List<KeyFigure> figures(WorkYear work) {
-    Load month = work.load(Period.month(work.year().to()));
+    Load month = work.load(FigurePeriod.month(work.year().to()));
     KeyFigure horses = HoursSection.count("Horse-visits, the month", month.horses());
     if (work.load().hours() == 0) {
       return List.of(HoursSection.count("Days worked, the month", month.daysWorked()), horses);

@@ -1,7 +1,8 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.Report;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Report;
+import clenchbook.workload.hours.Dates;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,7 +1,11 @@
 package clenchbook.workload;
 
-import clenchbook.report.Block;
-import clenchbook.report.Chart;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Chart;
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.FigurePeriod;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.YearProjection;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -22,7 +26,7 @@ final class YearPictures {
 
   /** A column per week, its height the hours, its pattern the task. */
   Block weeks() {
-    List<Period> weeks = work.year().weeks();
+    List<FigurePeriod> weeks = work.year().weeks();
     List<Chart.Series> series = new ArrayList<>();
     for (HoursMeasure measure : HoursMeasure.values()) {
       if (measure != HoursMeasure.IN_ALL && work.load().hours(measure) > 0) {
@@ -45,7 +49,7 @@ final class YearPictures {
             limit("weekly limit", work.limits().weeklyHours())));
   }
 
-  private String weeksInWords(List<Period> weeks) {
+  private String weeksInWords(List<FigurePeriod> weeks) {
     return weeks.stream()
         .max(Comparator.comparingDouble(week -> work.load(week).hours()))
         .filter(week -> work.load(week).hours() > 0)
@@ -60,9 +64,9 @@ final class YearPictures {
   }
 
   /** Week numbers; the second week of one number in a year gets its year. */
-  private static List<String> labels(List<Period> weeks) {
+  private static List<String> labels(List<FigurePeriod> weeks) {
     Set<String> labels = new LinkedHashSet<>();
-    for (Period week : weeks) {
+    for (FigurePeriod week : weeks) {
       String number = week.name().substring(week.name().indexOf('W') + 1);
       if (!labels.add(number)) {
         labels.add(week.name());

@@ -2,8 +2,10 @@ package clenchbook.billing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import clenchbook.billing.accounts.Account;
+import clenchbook.billing.accounts.PaidState;
 import clenchbook.book.Setting;
-import clenchbook.job.WrittenBook;
+import clenchbook.jobs.WrittenBook;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import org.junit.jupiter.api.Test;

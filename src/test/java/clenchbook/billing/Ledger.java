@@ -1,7 +1,11 @@
 package clenchbook.billing;
 
-import clenchbook.job.Jobs;
-import clenchbook.job.WrittenBook;
+import clenchbook.billing.accounts.Account;
+import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.jobs.Jobs;
+import clenchbook.jobs.WrittenBook;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.List;

@@ -3,8 +3,10 @@ package clenchbook.billing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.billing.corrections.Difference;
+import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Setting;
-import clenchbook.job.WrittenBook;
+import clenchbook.jobs.WrittenBook;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

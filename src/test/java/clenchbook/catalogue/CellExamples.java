@@ -1,7 +1,7 @@
 package clenchbook.catalogue;
 
 import clenchbook.problem.ProblemKind;
-import clenchbook.workbook.SmallBook;
+import clenchbook.reading.SmallBook;
 
 /** What can be wrong in a cell. */
 final class CellExamples extends ExampleBooks {

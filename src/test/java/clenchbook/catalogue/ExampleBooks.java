@@ -1,7 +1,7 @@
 package clenchbook.catalogue;
 
 import clenchbook.problem.ProblemKind;
-import clenchbook.workbook.SmallBook;
+import clenchbook.reading.SmallBook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,11 +3,11 @@ package clenchbook.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.OpenBook;
+import clenchbook.commands.opening.Terminal;
 import clenchbook.problem.Problem;
-import clenchbook.run.Machine;
-import clenchbook.run.OpenBook;
-import clenchbook.run.Terminal;
-import clenchbook.workbook.SmallBook;
+import clenchbook.reading.SmallBook;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;

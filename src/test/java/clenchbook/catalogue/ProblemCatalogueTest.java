@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.fail;
 
-import clenchbook.month.PaymentRules;
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.OpenBook;
+import clenchbook.commands.opening.Terminal;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
-import clenchbook.run.Machine;
-import clenchbook.run.OpenBook;
-import clenchbook.run.Terminal;
+import clenchbook.reports.month.PaymentRules;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;

@@ -1,7 +1,7 @@
 package clenchbook.catalogue;
 
 import clenchbook.problem.ProblemKind;
-import clenchbook.workbook.SmallBook;
+import clenchbook.reading.SmallBook;
 
 /** What the trade makes unlikely. */
 final class TradeExamples extends ExampleBooks {

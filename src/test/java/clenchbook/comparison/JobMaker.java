@@ -4,7 +4,12 @@ import clenchbook.book.MaterialKind;
 import clenchbook.book.Reason;
 import clenchbook.book.Shaping;
 import clenchbook.book.SourceRow;
-import clenchbook.money.MinorUnit;
+import clenchbook.comparison.questions.CompareRates;
+import clenchbook.comparison.questions.ComparedJob;
+import clenchbook.comparison.questions.JobMoney;
+import clenchbook.comparison.questions.JobTime;
+import clenchbook.comparison.questions.ShoeCount;
+import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -16,38 +21,38 @@ import java.util.OptionalInt;
 import java.util.Random;
 
 /** Makes jobs for tests, one change at a time, and whole invented books from a seed. */
-final class JobMaker {
-  static final LocalDate FIRST = LocalDate.of(2025, 1, 1);
-  static final LocalDate LAST = LocalDate.of(2025, 12, 31);
+public final class JobMaker {
+  public static final LocalDate FIRST = LocalDate.of(2025, 1, 1);
+  public static final LocalDate LAST = LocalDate.of(2025, 12, 31);
 
   private int row = 2;
   LocalDate date = LocalDate.of(2025, 3, 3);
   String horse = "Bramble";
-  String work = "Full set";
-  String compareAs = "";
-  boolean fee;
-  Reason reason = Reason.ROUTINE;
-  Optional<Shaping> shaping = Optional.of(Shaping.HOT);
-  Optional<MaterialKind> kind = Optional.of(MaterialKind.KEG);
-  int shoes = 4;
-  int newShoes = 4;
-  OptionalInt lost = OptionalInt.empty();
-  String shape = "24";
-  boolean measured = true;
-  String jobMinutes = "70";
-  String drive = "10";
-  String making = "0";
-  String helper = "0";
+  public String work = "Full set";
+  public String compareAs = "";
+  public boolean fee;
+  public Reason reason = Reason.ROUTINE;
+  public Optional<Shaping> shaping = Optional.of(Shaping.HOT);
+  public Optional<MaterialKind> kind = Optional.of(MaterialKind.KEG);
+  public int shoes = 4;
+  public int newShoes = 4;
+  public OptionalInt lost = OptionalInt.empty();
+  public String shape = "24";
+  public boolean measured = true;
+  public String jobMinutes = "70";
+  public String drive = "10";
+  public String making = "0";
+  public String helper = "0";
   String forge = "20";
-  String charged = "120";
+  public String charged = "120";
   String list = "120";
   String materials = "24";
   String gas = "1";
   String sundries = "2";
   String travel = "6";
-  String overhead = "8";
+  public String overhead = "8";
 
-  static CompareRates rates() {
+  public static CompareRates rates() {
     return new CompareRates(
         "GBP",
         new MinorUnit(2),
@@ -61,39 +66,39 @@ final class JobMaker {
         Optional.empty());
   }
 
-  static JobMaker job() {
+  public static JobMaker job() {
     return new JobMaker();
   }
 
-  JobMaker row(int number) {
+  public JobMaker row(int number) {
     row = number;
     return this;
   }
 
-  JobMaker hot(String shapeMinutes) {
+  public JobMaker hot(String shapeMinutes) {
     shaping = Optional.of(Shaping.HOT);
     shape = shapeMinutes;
     return this;
   }
 
-  JobMaker cold(String shapeMinutes) {
+  public JobMaker cold(String shapeMinutes) {
     shaping = Optional.of(Shaping.COLD);
     shape = shapeMinutes;
     forge = "0";
     return this;
   }
 
-  JobMaker horse(String name) {
+  public JobMaker horse(String name) {
     horse = name;
     return this;
   }
 
-  JobMaker on(LocalDate day) {
+  public JobMaker on(LocalDate day) {
     date = day;
     return this;
   }
 
-  ComparedJob make() {
+  public ComparedJob make() {
     BigDecimal labour =
         number(jobMinutes)
             .add(number(drive))
@@ -142,7 +147,7 @@ final class JobMaker {
   }
 
   /** A year of an invented farrier: hot saves 1.5 minutes a shoe, handmade takes longer. */
-  static List<ComparedJob> book(long seed) {
+  public static List<ComparedJob> book(long seed) {
     Random random = new Random(seed);
     List<ComparedJob> jobs = new ArrayList<>();
     int row = 2;

@@ -9,6 +9,7 @@ import clenchbook.comparison.pricing.CallbackSum;
 import clenchbook.comparison.pricing.Pricing;
 import clenchbook.comparison.pricing.UnderList;
 import clenchbook.comparison.pricing.WorkPrice;
+import clenchbook.comparison.questions.ComparedJob;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;

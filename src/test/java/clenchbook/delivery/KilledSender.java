@@ -1,6 +1,8 @@
 package clenchbook.delivery;
 
 import clenchbook.delivery.SmtpServer.Protection;
+import clenchbook.delivery.message.MailId;
+import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
 import java.nio.file.Path;

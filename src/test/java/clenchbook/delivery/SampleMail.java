@@ -1,5 +1,11 @@
 package clenchbook.delivery;
 
+import clenchbook.delivery.message.Attachment;
+import clenchbook.delivery.message.HeaderText;
+import clenchbook.delivery.message.MailAddress;
+import clenchbook.delivery.message.MailText;
+import clenchbook.delivery.message.OutgoingMail;
+import clenchbook.delivery.wording.MailWord;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -8,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Invented mails for the tests of this package. */
-final class SampleMail {
+public final class SampleMail {
   static final LocalDate MONTH_END = LocalDate.of(2026, 10, 31);
 
   private SampleMail() {}
@@ -17,19 +23,19 @@ final class SampleMail {
     return MailAddress.parse(text).orElseThrow();
   }
 
-  static OutgoingMail to(String owner, String address) {
+  public static OutgoingMail to(String owner, String address) {
     return mail(owner, address, "Invoice 2026-0007 from Alder Farriery", pdf("2026-0007.pdf"));
   }
 
-  static OutgoingMail withSubject(String subject) {
+  public static OutgoingMail withSubject(String subject) {
     return mail("Rosa Lindqvist", "rosa@stable.example", subject, pdf("2026-0007.pdf"));
   }
 
-  static OutgoingMail withFile(String fileName) {
+  public static OutgoingMail withFile(String fileName) {
     return mail("Rosa Lindqvist", "rosa@stable.example", "Invoice", pdf(fileName));
   }
 
-  static OutgoingMail withParagraphs(String... paragraphs) {
+  public static OutgoingMail withParagraphs(String... paragraphs) {
     MailText text = new MailText("en", "Invoice", Arrays.asList(paragraphs));
     return new OutgoingMail(
         "Rosa Lindqvist",
@@ -41,7 +47,8 @@ final class SampleMail {
         List.of());
   }
 
-  static OutgoingMail mail(String owner, String to, String subject, Attachment... attachments) {
+  public static OutgoingMail mail(
+      String owner, String to, String subject, Attachment... attachments) {
     return new OutgoingMail(
         owner,
         MailAddress.parseAll(to),
@@ -52,7 +59,7 @@ final class SampleMail {
         List.of(attachments));
   }
 
-  static Attachment pdf(String name) {
+  public static Attachment pdf(String name) {
     byte[] bytes = new byte[5000];
     for (int i = 0; i < bytes.length; i++) {
       bytes[i] = (byte) (i * 31 + i / 256);
@@ -62,7 +69,7 @@ final class SampleMail {
     return Attachment.pdf(name, bytes);
   }
 
-  static Map<MailWord, String> everyValue() {
+  public static Map<MailWord, String> everyValue() {
     Map<MailWord, String> values = new EnumMap<>(MailWord.class);
     for (MailWord word : MailWord.values()) {
       values.put(word, "<" + word.placeholder() + ">");

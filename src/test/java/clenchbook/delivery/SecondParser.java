@@ -16,10 +16,10 @@ import org.apache.james.mime4j.message.DefaultMessageBuilder;
 import org.apache.james.mime4j.stream.MimeConfig;
 
 /** Reads a message back with a parser that is none of ours nor the one it was written with. */
-final class SecondParser {
+public final class SecondParser {
   private SecondParser() {}
 
-  static Message read(byte[] message) {
+  public static Message read(byte[] message) {
     DefaultMessageBuilder builder = new DefaultMessageBuilder();
     builder.setMimeEntityConfig(MimeConfig.STRICT);
     try {
@@ -30,7 +30,7 @@ final class SecondParser {
   }
 
   /** The parts that are no multiparts, in order. */
-  static List<Entity> leaves(Entity entity) {
+  public static List<Entity> leaves(Entity entity) {
     if (!(entity.getBody() instanceof Multipart)) {
       return List.of(entity);
     }
@@ -39,11 +39,11 @@ final class SecondParser {
     return found;
   }
 
-  static String text(Entity entity) {
+  public static String text(Entity entity) {
     return new String(bytes(entity), StandardCharsets.UTF_8);
   }
 
-  static byte[] bytes(Entity entity) {
+  public static byte[] bytes(Entity entity) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
       if (entity.getBody() instanceof TextBody) {

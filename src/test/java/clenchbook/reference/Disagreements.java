@@ -1,9 +1,9 @@
 package clenchbook.reference;
 
-import clenchbook.billing.Account;
-import clenchbook.billing.BilledDocument;
-import clenchbook.billing.DocumentLine;
-import clenchbook.billing.TaxTotal;
+import clenchbook.billing.accounts.Account;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentLine;
+import clenchbook.billing.documents.TaxTotal;
 import clenchbook.costing.JobCost;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

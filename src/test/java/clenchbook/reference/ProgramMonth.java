@@ -1,18 +1,18 @@
 package clenchbook.reference;
 
-import clenchbook.billing.Account;
 import clenchbook.billing.Accounts;
-import clenchbook.billing.BilledDocument;
 import clenchbook.billing.BillingDecision;
-import clenchbook.billing.BillingOptions;
 import clenchbook.billing.MonthBilling;
+import clenchbook.billing.accounts.Account;
+import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.billing.documents.BilledDocument;
 import clenchbook.costing.JobCost;
 import clenchbook.costing.JobCosts;
-import clenchbook.job.JobResolver;
-import clenchbook.job.Jobs;
-import clenchbook.workbook.BookReader;
-import clenchbook.workbook.ReadOptions;
-import clenchbook.workbook.ReadResult;
+import clenchbook.jobs.JobResolver;
+import clenchbook.jobs.Jobs;
+import clenchbook.reading.BookReader;
+import clenchbook.reading.ReadOptions;
+import clenchbook.reading.ReadResult;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;

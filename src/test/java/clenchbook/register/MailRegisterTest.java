@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import clenchbook.delivery.MailId;
 import clenchbook.delivery.MailState;
+import clenchbook.delivery.message.MailId;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;

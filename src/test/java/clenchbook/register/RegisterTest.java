@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import clenchbook.billing.BilledDocument;
 import clenchbook.billing.BillingDecision;
-import clenchbook.billing.BillingOptions;
-import clenchbook.billing.DocumentState;
 import clenchbook.billing.MonthBilling;
+import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
-import clenchbook.job.WrittenBook;
+import clenchbook.jobs.WrittenBook;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package clenchbook.speed;
 
-import clenchbook.document.InvoicePace;
+import clenchbook.print.pdf.InvoicePace;
 import java.io.IOException;
 import java.util.List;
 

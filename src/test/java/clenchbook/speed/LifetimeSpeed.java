@@ -1,6 +1,6 @@
 package clenchbook.speed;
 
-import clenchbook.workbook.GatherPass;
+import clenchbook.reading.GatherPass;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package clenchbook.speed;
 
-import clenchbook.workbook.CellsPass;
+import clenchbook.reading.CellsPass;
 import java.io.IOException;
 import java.util.List;
 

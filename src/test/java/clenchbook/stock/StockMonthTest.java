@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Setting;
-import clenchbook.duelist.DueDates;
-import clenchbook.job.Jobs;
-import clenchbook.job.WrittenBook;
-import clenchbook.report.FigureTable;
+import clenchbook.jobs.Jobs;
+import clenchbook.jobs.WrittenBook;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.schedule.due.DueDates;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;

@@ -1,10 +1,15 @@
 package clenchbook.workload;
 
-import static clenchbook.workload.WristDirection.FLEXION;
+import static clenchbook.workload.strain.WristDirection.FLEXION;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import clenchbook.workload.CumulativeStrainIndex.TaskHours;
+import clenchbook.workload.methods.Score;
+import clenchbook.workload.strain.CompositeStrainIndex;
+import clenchbook.workload.strain.CumulativeStrainIndex;
+import clenchbook.workload.strain.CumulativeStrainIndex.TaskHours;
+import clenchbook.workload.strain.HandEffort;
+import clenchbook.workload.strain.RevisedStrainIndex;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -2,8 +2,9 @@ package clenchbook.workload;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import clenchbook.job.WrittenBook;
-import clenchbook.report.FigureTable;
+import clenchbook.jobs.WrittenBook;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.workload.outlook.ShapeDifference;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

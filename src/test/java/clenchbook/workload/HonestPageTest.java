@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Setting;
-import clenchbook.job.WrittenBook;
-import clenchbook.report.Block;
-import clenchbook.report.Chart;
+import clenchbook.jobs.WrittenBook;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Chart;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;

@@ -5,7 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Setting;
-import clenchbook.job.WrittenBook;
+import clenchbook.jobs.WrittenBook;
+import clenchbook.workload.outlook.ShapeDifference;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -5,16 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Book;
 import clenchbook.book.Trip;
-import clenchbook.comparison.ComparedJobs;
 import clenchbook.comparison.Comparisons;
+import clenchbook.comparison.questions.ComparedJobs;
 import clenchbook.costing.JobCost;
 import clenchbook.costing.JobCosts;
-import clenchbook.job.Job;
-import clenchbook.job.JobResolver;
-import clenchbook.job.Jobs;
-import clenchbook.report.Block;
-import clenchbook.workbook.BookReader;
-import clenchbook.workbook.ReadOptions;
+import clenchbook.jobs.Job;
+import clenchbook.jobs.JobResolver;
+import clenchbook.jobs.Jobs;
+import clenchbook.reading.BookReader;
+import clenchbook.reading.ReadOptions;
+import clenchbook.reports.blocks.Block;
+import clenchbook.workload.hours.FigurePeriod;
+import clenchbook.workload.hours.HoursMeasure;
+import clenchbook.workload.hours.JobShoes;
+import clenchbook.workload.outlook.ShapeDifference;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -96,7 +100,7 @@ class SampleBooksWorkloadTest {
   void every_period_is_the_sum_of_its_activities(String name) throws IOException {
     Sample sample = Sample.of(name);
     Figures figures = Figures.of(sample.findings(sample.jobs().all()).figures());
-    for (Period month : Period.year(sample.start(), DAY).months()) {
+    for (FigurePeriod month : FigurePeriod.year(sample.start(), DAY).months()) {
       double sum = 0;
       for (HoursMeasure measure : HoursMeasure.values()) {
         sum +=
@@ -126,7 +130,7 @@ class SampleBooksWorkloadTest {
     double hotShoes =
         sample.jobs().between(DAY.minusYears(1).plusDays(1), DAY).stream()
             .filter(job -> !job.cancelled() && job.hot())
-            .mapToDouble(job -> ShoeCount.of(job, 0).hotSteel())
+            .mapToDouble(job -> JobShoes.of(job, 0).hotSteel())
             .sum();
     Figures figures = Figures.of(sample.findings(sample.jobs().all()).figures());
     assertEquals(

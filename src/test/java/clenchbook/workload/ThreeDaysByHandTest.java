@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import clenchbook.book.Setting;
-import clenchbook.job.WrittenBook;
+import clenchbook.jobs.WrittenBook;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -1,6 +1,6 @@
 package clenchbook.comparison.pricing;
 
-import clenchbook.comparison.ComparedJob;
+import clenchbook.comparison.questions.ComparedJob;
 import java.math.BigDecimal;
 
 /**

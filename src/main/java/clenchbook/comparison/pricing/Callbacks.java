@@ -1,7 +1,7 @@
 package clenchbook.comparison.pricing;
 
 import clenchbook.book.Reason;
-import clenchbook.comparison.ComparedJob;
+import clenchbook.comparison.questions.ComparedJob;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

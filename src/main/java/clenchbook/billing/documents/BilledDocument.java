@@ -1,0 +1,112 @@
+package clenchbook.billing.documents;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+
+/**
+ * An invoice or a credit note.
+ *
+ * @param number its number, never given twice
+ * @param series what the sequence counts within: the year where the pattern holds it, else empty
+ * @param sequence its place in the series, from 1
+ * @param kind invoice or credit note
+ * @param owner who is billed, as Owners spells it
+ * @param month the month it belongs to
+ * @param date the month's last day
+ * @param due the last day to pay; the date itself for a credit note
+ * @param corrects the number a credit note takes back from; empty for an invoice
+ * @param state how far it has come
+ * @param lines its lines, in the order printed
+ * @param taxes its tax by code
+ * @param net the sum of the lines without tax; negative on a credit note
+ * @param tax the sum of the taxes
+ * @param gross net and tax: what is charged
+ */
+public record BilledDocument(
+    String number,
+    String series,
+    int sequence,
+    Kind kind,
+    String owner,
+    YearMonth month,
+    LocalDate date,
+    LocalDate due,
+    String corrects,
+    DocumentState state,
+    List<DocumentLine> lines,
+    List<TaxTotal> taxes,
+    BigDecimal net,
+    BigDecimal tax,
+    BigDecimal gross) {
+
+  /** What a document is. */
+  public enum Kind {
+    /** It charges. */
+    INVOICE,
+    /** It takes back. */
+    CREDIT_NOTE
+  }
+
+  /** Copies its lists. */
+  public BilledDocument {
+    lines = List.copyOf(lines);
+    taxes = List.copyOf(taxes);
+  }
+
+  /**
+   * The same document in another state.
+   *
+   * @param next the state
+   * @return the document
+   */
+  public BilledDocument in(DocumentState next) {
+    return new BilledDocument(
+        number, series, sequence, kind, owner, month, date, due, corrects, next, lines, taxes, net,
+        tax, gross);
+  }
+
+  /**
+   * The same number with nothing on it.
+   *
+   * @return void
+   */
+  public BilledDocument voided() {
+    BigDecimal zero = net.subtract(net);
+    return new BilledDocument(
+        number,
+        series,
+        sequence,
+        kind,
+        owner,
+        month,
+        date,
+        due,
+        corrects,
+        DocumentState.VOID,
+        List.of(),
+        List.of(),
+        zero,
+        zero,
+        zero);
+  }
+
+  /**
+   * Whether it counts: it is not void.
+   *
+   * @return false for a void one
+   */
+  public boolean counts() {
+    return state != DocumentState.VOID;
+  }
+
+  /**
+   * Whether it is an invoice.
+   *
+   * @return false for a credit note
+   */
+  public boolean invoice() {
+    return kind == Kind.INVOICE;
+  }
+}

@@ -1,0 +1,130 @@
+package clenchbook.billing.documents;
+
+import clenchbook.book.Names;
+import clenchbook.book.Setting;
+import clenchbook.jobs.BookIndex;
+import clenchbook.jobs.FittedPart;
+import clenchbook.jobs.Job;
+import clenchbook.jobs.UsedItem;
+import clenchbook.jobs.charge.ChargeLine;
+import clenchbook.jobs.charge.JobCharges;
+import clenchbook.values.money.MinorUnit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.StringJoiner;
+
+/** Makes document lines of jobs, by payer, and reckons their tax. */
+public final class LineMaker {
+  private final JobCharges charges;
+  private final boolean perLine;
+  private final MinorUnit unit;
+
+  public LineMaker(BookIndex index) {
+    charges = new JobCharges(index);
+    perLine = index.book().settings().text(Setting.TAX_ON).equals("line");
+    unit = index.book().settings().minorUnit();
+  }
+
+  public MinorUnit unit() {
+    return unit;
+  }
+
+  /** A job's lines by payer, in the order of its payers; nets not yet reckoned. */
+  public Map<String, List<DocumentLine>> byPayer(Job job) {
+    Map<String, List<DocumentLine>> lines = new LinkedHashMap<>();
+    job.payers().forEach(payer -> lines.put(payer.name(), new ArrayList<>()));
+    for (ChargeLine line : charges.lines(job)) {
+      lines.computeIfAbsent(line.payer().name(), unused -> new ArrayList<>()).add(line(line));
+    }
+    return lines;
+  }
+
+  /** What all payers together are charged for a job. */
+  public BigDecimal charged(Job job) {
+    return charges.lines(job).stream().map(ChargeLine::amount).reduce(unit.zero(), BigDecimal::add);
+  }
+
+  /** What in the row itself decides the charge: the typed Charge, else the extras. */
+  public static String own(Job job) {
+    StringJoiner own = new StringJoiner(";");
+    own.add(
+        job.visit()
+            .charge()
+            .map(charge -> "charge=" + charge.stripTrailingZeros().toPlainString())
+            .orElse("list"));
+    if (job.visit().charge().isEmpty()) {
+      for (UsedItem extra : job.extras()) {
+        own.add(Names.key(extra.item()) + " " + Names.key(extra.size()) + "=" + extra.count());
+      }
+    }
+    return own.toString();
+  }
+
+  private static DocumentLine line(ChargeLine line) {
+    Job job = line.job();
+    return new DocumentLine(
+        VisitKey.of(job),
+        own(job),
+        job.visit().source().sheet(),
+        job.visit().source().row(),
+        job.horse().name(),
+        job.workName(),
+        line.kind(),
+        line.part(),
+        line.item(),
+        line.count(),
+        shoeing(job),
+        job.visit().reason().word(),
+        line.payer().sharePercent(),
+        line.discountPercent(),
+        line.amount(),
+        line.amount(),
+        line.tax());
+  }
+
+  private static String shoeing(Job job) {
+    StringJoiner words = new StringJoiner("; ");
+    for (FittedPart part : job.parts()) {
+      StringJoiner piece = new StringJoiner(" ");
+      piece.add(part.count() + " ×");
+      if (!part.item().isEmpty()) {
+        piece.add(part.item());
+      }
+      if (!part.size().isEmpty()) {
+        piece.add(part.size());
+      }
+      words.add(piece.toString());
+    }
+    return words.toString();
+  }
+
+  /**
+   * The lines with their nets and taxes filled in, and the totals by tax code, each rounded as the
+   * settings say.
+   */
+  public Reckoned reckon(List<DocumentLine> lines) {
+    TaxAmounts reckoning =
+        TaxAmounts.of(
+            lines.stream().map(line -> new TaxAmounts.Item(line.amount(), line.tax())).toList(),
+            perLine,
+            unit);
+    List<DocumentLine> priced = new ArrayList<>();
+    for (int turn = 0; turn < lines.size(); turn++) {
+      priced.add(lines.get(turn).withNet(reckoning.nets().get(turn)));
+    }
+    BigDecimal net = unit.zero();
+    BigDecimal tax = unit.zero();
+    for (TaxTotal total : reckoning.totals()) {
+      net = net.add(total.net());
+      tax = tax.add(total.tax());
+    }
+    return new Reckoned(priced, reckoning.totals(), net, tax);
+  }
+
+  /** Lines with their nets, and the document's sums. */
+  public record Reckoned(
+      List<DocumentLine> lines, List<TaxTotal> taxes, BigDecimal net, BigDecimal tax) {}
+}

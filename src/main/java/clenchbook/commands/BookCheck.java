@@ -1,0 +1,134 @@
+package clenchbook.commands;
+
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.book.Setting;
+import clenchbook.book.Settings;
+import clenchbook.commands.opening.DiskTrouble;
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.OpenBook;
+import clenchbook.commands.opening.Places;
+import clenchbook.commands.opening.RunFault;
+import clenchbook.commands.opening.Terminal;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemLines;
+import clenchbook.problem.Severity;
+import clenchbook.register.Register;
+import clenchbook.register.RegisterFault;
+import clenchbook.reports.month.BookFigures;
+import clenchbook.reports.month.PaymentRules;
+import clenchbook.writing.MarkedCopyWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The command {@code check}: every problem of a book at once; nothing is written but a copy. */
+public final class BookCheck {
+  private final Path book;
+  private final Optional<Path> register;
+  private final Optional<Path> marked;
+  private final Machine machine;
+  private final Terminal terminal;
+
+  /**
+   * Makes the run.
+   *
+   * @param book the workbook
+   * @param register the register, for the numbers that payments name; empty for the one beside
+   * @param marked where to write the marked copy; empty for none
+   * @param machine the machine
+   * @param terminal where the problems are printed
+   */
+  public BookCheck(
+      Path book,
+      Optional<Path> register,
+      Optional<Path> marked,
+      Machine machine,
+      Terminal terminal) {
+    this.book = book;
+    this.register = register;
+    this.marked = marked;
+    this.machine = machine;
+    this.terminal = terminal;
+  }
+
+  /**
+   * Runs it.
+   *
+   * @return 1 when rows are held back, else 0
+   * @throws RunFault when the book can't be read or holds no visits
+   */
+  public int run() {
+    OpenBook open = OpenBook.read(book, machine, terminal);
+    open.warnOfLaterDates(machine.today(), terminal);
+    List<Problem> problems = new ArrayList<>(open.problems());
+    problems.addAll(payments(open));
+    List<Problem> sorted = BookFigures.sorted(open.book(), problems);
+    ProblemLines.of(sorted, assumed(open.book().settings())).forEach(terminal::say);
+    marked.ifPresent(copy -> write(copy, sorted));
+    open.withVisits();
+    return sorted.stream().anyMatch(problem -> problem.severity() == Severity.HELD) ? 1 : 0;
+  }
+
+  /** Without a register nothing is known of the numbers that payments name. */
+  private List<Problem> payments(OpenBook open) {
+    List<BilledDocument> documents = documents();
+    if (documents.isEmpty()) {
+      return List.of();
+    }
+    LocalDate opening =
+        open.book()
+            .settings()
+            .findDate(Setting.OPENING_DATE)
+            .orElseGet(
+                () ->
+                    documents.stream()
+                        .map(document -> document.month().atDay(1))
+                        .min(Comparator.naturalOrder())
+                        .orElseThrow());
+    return PaymentRules.problems(open.book().payments(), documents, opening);
+  }
+
+  private List<BilledDocument> documents() {
+    try {
+      return Register.read(Places.register(book, register));
+    } catch (RegisterFault fault) {
+      terminal.warn(String.valueOf(fault.getMessage()));
+      return List.of();
+    }
+  }
+
+  private static List<String> assumed(Settings settings) {
+    return Stream.of(Setting.COUNTRY, Setting.CURRENCY, Setting.LANGUAGE)
+        .filter(setting -> !settings.isGiven(setting) && !settings.text(setting).isEmpty())
+        .map(
+            setting ->
+                setting.title() + " " + settings.text(setting) + ", from this machine's locale")
+        .toList();
+  }
+
+  private void write(Path copy, List<Problem> problems) {
+    if (Files.exists(copy) && same(copy)) {
+      throw new RunFault("the marked copy must not be the workbook itself");
+    }
+    try (OutputStream out = Files.newOutputStream(copy)) {
+      MarkedCopyWriter.write(book, machine.password(), problems, out);
+    } catch (IOException e) {
+      throw new RunFault("the marked copy can't be written: " + DiskTrouble.why(e), e);
+    }
+  }
+
+  private boolean same(Path copy) {
+    try {
+      return Files.isSameFile(copy, book) || copy.toRealPath().startsWith(book.toRealPath());
+    } catch (IOException e) {
+      throw new RunFault("the marked copy can't be written: " + DiskTrouble.why(e), e);
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package clenchbook.commands;
+
+import clenchbook.commands.opening.DiskTrouble;
+import clenchbook.commands.opening.RunFault;
+import clenchbook.commands.opening.Terminal;
+import clenchbook.writing.StarterWorkbook;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Locale;
+
+/** The command {@code new}: a starter workbook; an existing file is never overwritten. */
+public final class NewBook {
+  private NewBook() {}
+
+  /**
+   * Writes a starter workbook.
+   *
+   * @param file where to; must not exist
+   * @param terminal where it says what to do next
+   * @return 0
+   * @throws RunFault when the file exists or can't be written
+   */
+  public static int write(Path file, Terminal terminal) {
+    String name = String.valueOf(file.getFileName());
+    if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+      throw new RunFault(name + ": a new workbook is an .xlsx file; give it that ending");
+    }
+    try (OutputStream out =
+        Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      StarterWorkbook.write(out);
+    } catch (FileAlreadyExistsException e) {
+      throw new RunFault(name + " is already there; it was not touched", e);
+    } catch (IOException e) {
+      throw new RunFault(name + " can't be written: " + DiskTrouble.why(e), e);
+    }
+    terminal.say(
+        name + " is ready: open it, read the first sheet, replace the example rows with your own.");
+    return 0;
+  }
+}

@@ -1,0 +1,23 @@
+package clenchbook.commands;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What year-end was asked.
+ *
+ * @param book the workbook
+ * @param year the calendar year in which the tax year starts
+ * @param quarter only this quarter of it, 1 to 4
+ * @param out the folder of reports; empty for the one beside the book
+ * @param register the register; empty for the one beside the book
+ * @param rates a folder of rate files to lay over the program's; empty for {@code rates} beside the
+ *     book
+ */
+public record YearEndRequest(
+    Path book,
+    int year,
+    Optional<Integer> quarter,
+    Optional<Path> out,
+    Optional<Path> register,
+    Optional<Path> rates) {}

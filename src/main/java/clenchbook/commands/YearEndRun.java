@@ -1,0 +1,169 @@
+package clenchbook.commands;
+
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.book.Setting;
+import clenchbook.book.Settings;
+import clenchbook.commands.opening.DiskTrouble;
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.OpenBook;
+import clenchbook.commands.opening.Places;
+import clenchbook.commands.opening.RunFault;
+import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.printing.Printing;
+import clenchbook.print.files.OutputFile;
+import clenchbook.print.files.OutputFolder;
+import clenchbook.print.pdf.PdfDocuments;
+import clenchbook.problem.Severity;
+import clenchbook.reading.rates.RateFiles;
+import clenchbook.reading.rates.RefusedRatesException;
+import clenchbook.register.Register;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.Report;
+import clenchbook.tax.YearEnd;
+import clenchbook.tax.YearEndFindings;
+import clenchbook.tax.rates.RateTables;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.StockValue;
+import clenchbook.tax.year.TaxYear;
+import clenchbook.tax.year.YearEndInput;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+/**
+ * The command {@code year-end}: the tax summary with the rows behind it, the mileage log, and the
+ * margins and workload of the year. It reads the register and never writes it.
+ */
+public final class YearEndRun {
+  private final YearEndRequest request;
+  private final Machine machine;
+  private final Terminal terminal;
+
+  /**
+   * Makes the run.
+   *
+   * @param request what was asked
+   * @param machine the machine
+   * @param terminal where it speaks
+   */
+  public YearEndRun(YearEndRequest request, Machine machine, Terminal terminal) {
+    this.request = request;
+    this.machine = machine;
+    this.terminal = terminal;
+  }
+
+  /**
+   * Runs it.
+   *
+   * @return 1 when rows are held back or a rate is missing, else 0
+   * @throws RunFault when it could not be done
+   */
+  public int run() {
+    try {
+      List<BilledDocument> register =
+          Register.read(Places.register(request.book(), request.register()));
+      RateTables rates = rates();
+      OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
+      open.warnOfLaterDates(machine.today(), terminal);
+      terminal.progress("working out " + name());
+      YearEndFindings year = YearEnd.of(input(open, register, rates));
+      YearReports reports = YearReports.of(open, year, taxYear(open, rates));
+      write(open, year, reports);
+      return outcome(open, year);
+    } finally {
+      terminal.clear();
+    }
+  }
+
+  private String name() {
+    return request.year() + request.quarter().map(quarter -> "-Q" + quarter).orElse("");
+  }
+
+  private RateTables rates() {
+    Path folder = request.rates().orElseGet(() -> OpenBook.folder(request.book()).resolve("rates"));
+    try {
+      return RateFiles.withOverlay(folder);
+    } catch (RefusedRatesException refused) {
+      throw new RunFault(String.valueOf(refused.getMessage()), refused);
+    }
+  }
+
+  private TaxYear taxYear(OpenBook open, RateTables rates) {
+    Settings settings = open.book().settings();
+    Regime regime = Regime.of(settings.text(Setting.TAX_REGIME));
+    Optional<Integer> month =
+        settings
+            .findNumber(Setting.YEAR_STARTS)
+            .map(number -> number.intValue())
+            .filter(number -> number >= 1 && number <= 12);
+    return TaxYear.of(regime, request.year(), month, rates);
+  }
+
+  private YearEndInput input(OpenBook open, List<BilledDocument> register, RateTables rates) {
+    TaxYear taxYear = taxYear(open, rates);
+    StockValue stock =
+        StockValue.of(open.jobs(), request.quarter().map(taxYear::quarter).orElse(taxYear.days()));
+    return new YearEndInput(open.jobs(), register, taxYear, request.quarter(), rates, stock);
+  }
+
+  private void write(OpenBook open, YearEndFindings year, YearReports reports) {
+    Map<String, OutputFile> files = new LinkedHashMap<>();
+    files.put("mileage-log.csv", MonthFiles.csv(year.mileageLog()));
+    year.accountant()
+        .forEach(table -> files.put("accountant/" + table.name() + ".csv", MonthFiles.csv(table)));
+    addFigures(files, year.figures());
+    addFigures(files, reports.figures());
+    PdfDocuments documents =
+        Printing.documents(open.book().settings(), request.book(), year.period().last());
+    try (Printing printing = new Printing()) {
+      Map<String, byte[]> printed = printing.all(printing(year, reports, documents), terminal);
+      files.putAll(MonthFiles.files(List.of(printed)));
+    }
+    terminal.progress("writing");
+    Path folder = Places.reports(request.book(), request.out()).resolve(name());
+    try {
+      OutputFolder.write(folder, files, RunFacts.of("year-end", asked(), open));
+    } catch (IOException e) {
+      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
+    }
+    terminal.say(name() + ": summed up; open " + folder.resolve("tax-summary.pdf"));
+  }
+
+  private static void addFigures(Map<String, OutputFile> files, List<FigureTable> tables) {
+    tables.forEach(table -> files.put("figures/" + table.name() + ".csv", MonthFiles.csv(table)));
+  }
+
+  private static Map<String, Callable<byte[]>> printing(
+      YearEndFindings year, YearReports reports, PdfDocuments documents) {
+    Map<String, Callable<byte[]>> work = new LinkedHashMap<>();
+    add(work, year.report(), documents);
+    reports.reports().forEach(report -> add(work, report, documents));
+    return work;
+  }
+
+  private static void add(
+      Map<String, Callable<byte[]>> work, Report report, PdfDocuments documents) {
+    work.put(report.name() + ".pdf", () -> documents.report(report));
+  }
+
+  private Map<String, Object> asked() {
+    Map<String, Object> asked = new LinkedHashMap<>();
+    asked.put("year", request.year());
+    asked.put("quarter", request.quarter().map(String::valueOf).orElse(""));
+    return asked;
+  }
+
+  private int outcome(OpenBook open, YearEndFindings year) {
+    year.errors().forEach(terminal::warn);
+    boolean held =
+        open.problems().stream().anyMatch(problem -> problem.severity() == Severity.HELD);
+    if (held) {
+      terminal.warn("rows are held back and count in no figure; run check to see them");
+    }
+    return held || !year.errors().isEmpty() ? MonthEndRun.ROWS_HELD : MonthEndRun.DONE;
+  }
+}

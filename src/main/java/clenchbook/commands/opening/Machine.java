@@ -1,0 +1,43 @@
+package clenchbook.commands.opening;
+
+import clenchbook.delivery.CredentialReader;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What a run takes from the machine it runs on.
+ *
+ * @param today the day of the run, or the day that stands for it
+ * @param locale the machine's locale, for country, currency and language where the book is silent
+ * @param password the password of an encrypted workbook
+ */
+public record Machine(LocalDate today, Locale locale, Optional<String> password) {
+  /** Where the password of an encrypted workbook is looked for. */
+  public static final String PASSWORD_VARIABLE = "CLENCHBOOK_WORKBOOK_PASSWORD";
+
+  /**
+   * This machine.
+   *
+   * @param today the day given on the command line; empty for the clock's
+   * @return its day, locale and environment
+   */
+  public static Machine here(Optional<LocalDate> today) {
+    return new Machine(
+        today.orElseGet(() -> LocalDate.now(java.time.ZoneId.systemDefault())),
+        Locale.getDefault(),
+        Optional.ofNullable(System.getenv(PASSWORD_VARIABLE)));
+  }
+
+  /**
+   * Where this machine keeps the password of the mail server.
+   *
+   * @return the environment, else the file in the user's own folder of settings
+   */
+  public static CredentialReader mailPasswords() {
+    Path home = Path.of(System.getProperty("user.home"));
+    return new CredentialReader(
+        System.getenv(), CredentialReader.customaryFile(System.getenv(), home));
+  }
+}

@@ -1,0 +1,129 @@
+package clenchbook.commands.opening;
+
+import clenchbook.book.Book;
+import clenchbook.book.SheetKind;
+import clenchbook.jobs.JobResolver;
+import clenchbook.jobs.Jobs;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import clenchbook.problem.Severity;
+import clenchbook.reading.BookReader;
+import clenchbook.reading.ReadOptions;
+import clenchbook.reading.ReadResult;
+import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A book that has been read, with its jobs and everything wrong with it.
+ *
+ * @param file the workbook
+ * @param sha256 its hash
+ * @param jobs its jobs
+ * @param problems all problems of the book itself
+ */
+public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> problems) {
+  /** Copies its list. */
+  public OpenBook {
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Reads a book.
+   *
+   * @param file the workbook, or a folder of CSV files
+   * @param machine the machine
+   * @param terminal where progress is shown
+   * @return the book
+   * @throws RunFault when it can't be used
+   */
+  public static OpenBook read(Path file, Machine machine, Terminal terminal) {
+    if (!Files.exists(file)) {
+      throw new RunFault(file + ": there is no such workbook");
+    }
+    try {
+      terminal.progress("reading " + file.getFileName());
+      ReadOptions options =
+          new ReadOptions(
+              machine.password(),
+              machine.locale(),
+              rows -> terminal.progress("reading, " + rows + " rows"));
+      ReadResult result = BookReader.read(file, options);
+      terminal.progress("working it out");
+      Jobs jobs = JobResolver.resolve(result.book());
+      List<Problem> problems = new ArrayList<>(result.problems());
+      problems.addAll(jobs.problems());
+      problems.addAll(SettingFaults.of(result.book(), folder(file)));
+      problems.addAll(NameFaults.of(result.book()));
+      return new OpenBook(file, result.sha256(), jobs, problems);
+    } catch (UnreadableWorkbook e) {
+      throw new RunFault(file.getFileName() + ": " + e.getMessage(), e);
+    } catch (IOException e) {
+      throw new RunFault(file.getFileName() + " can't be read: " + DiskTrouble.why(e), e);
+    }
+  }
+
+  /**
+   * Refuses a book without visits: there is nothing to work on.
+   *
+   * @return this book
+   * @throws RunFault when no sheet of visits was found
+   */
+  public OpenBook withVisits() {
+    if (book().present().contains(SheetKind.VISITS)) {
+      return this;
+    }
+    String why =
+        problems.stream()
+            .filter(
+                problem ->
+                    problem.kind() == ProblemKind.SHEET_MISSING
+                        || problem.kind() == ProblemKind.HEADING_MISSING)
+            .map(problem -> ": " + problem.problem())
+            .findFirst()
+            .orElse("");
+    throw new RunFault(
+        file.getFileName() + " holds no sheet of visits (Date, Horse, Work and Owner)" + why);
+  }
+
+  /** The folder that the book lies in. */
+  public static Path folder(Path file) {
+    Path parent = file.toAbsolutePath().getParent();
+    return parent == null ? file.toAbsolutePath() : parent;
+  }
+
+  /**
+   * The book's records.
+   *
+   * @return the book
+   */
+  public Book book() {
+    return jobs.index().book();
+  }
+
+  /**
+   * Whether a row of visits is held back, so that a visit that is missing may be one of them.
+   *
+   * @return true when at least one is
+   */
+  public boolean visitsHeld() {
+    return problems.stream()
+        .filter(problem -> problem.severity() == Severity.HELD)
+        .anyMatch(problem -> book().visitSheets().contains(problem.at().sheet()));
+  }
+
+  /**
+   * Tells of visits dated after the day of the run; that goes to the terminal alone, since files
+   * must not depend on the day.
+   *
+   * @param today the day of the run
+   * @param terminal where to
+   */
+  public void warnOfLaterDates(LocalDate today, Terminal terminal) {
+    LaterVisits.warnings(jobs, today).forEach(terminal::warn);
+  }
+}

@@ -1,0 +1,89 @@
+package clenchbook.commands.opening;
+
+import clenchbook.billing.numbering.NumberPattern;
+import clenchbook.book.Book;
+import clenchbook.book.Setting;
+import clenchbook.book.Settings;
+import clenchbook.print.invoice.LogoImage;
+import clenchbook.problem.CellRef;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Settings that can be read but not used. */
+public final class SettingFaults {
+  private final Settings settings;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private SettingFaults(Settings settings) {
+    this.settings = settings;
+  }
+
+  static List<Problem> of(Book book, Path folder) {
+    SettingFaults faults = new SettingFaults(book.settings());
+    faults.pattern();
+    faults.link();
+    faults.logo(folder);
+    return faults.problems;
+  }
+
+  /** The logo, where there is a usable one. */
+  public static Optional<LogoImage> findLogo(Settings settings, Path folder) {
+    String name = settings.text(Setting.LOGO);
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(LogoImage.read(folder, name));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private void pattern() {
+    String pattern = settings.text(Setting.INVOICE_PATTERN);
+    if (NumberPattern.parse(pattern).isEmpty()) {
+      warn(
+          ProblemKind.SETTING_UNUSABLE,
+          Setting.INVOICE_PATTERN,
+          "no numbers can be made from this; the default stands",
+          "a pattern with one {seq}, such as {yyyy}-{seq:4}");
+    }
+  }
+
+  private void link() {
+    String link = settings.text(Setting.PAYMENT_LINK);
+    if (!link.isEmpty() && !link.startsWith("https://")) {
+      warn(
+          ProblemKind.PAYMENT_LINK_UNUSABLE,
+          Setting.PAYMENT_LINK,
+          "the link is left off",
+          "an address that begins with https://");
+    }
+  }
+
+  private void logo(Path folder) {
+    String name = settings.text(Setting.LOGO);
+    if (name.isEmpty()) {
+      return;
+    }
+    try {
+      LogoImage.read(folder, name);
+    } catch (IOException e) {
+      warn(
+          ProblemKind.LOGO_UNUSABLE,
+          Setting.LOGO,
+          "the logo is left off: " + e.getMessage(),
+          "a PNG or JPEG in the workbook's folder or below, at most 5 MB");
+    }
+  }
+
+  private void warn(ProblemKind kind, Setting setting, String what, String expected) {
+    CellRef cell = settings.cell(setting).orElse(CellRef.ofSheet("Settings"));
+    problems.add(Problem.warning(kind, cell, what, expected, settings.text(setting)));
+  }
+}

@@ -1,0 +1,270 @@
+package clenchbook.jobs;
+
+import clenchbook.book.HorseRow;
+import clenchbook.book.Material;
+import clenchbook.book.Names;
+import clenchbook.book.Payment;
+import clenchbook.book.Purchase;
+import clenchbook.book.SheetKind;
+import clenchbook.book.SourceRow;
+import clenchbook.book.WorkItem;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Rules between the other sheets: prices from one date, shares, names that no sheet knows. */
+final class SheetRules {
+  private static final BigDecimal TEN = BigDecimal.TEN;
+  private final BookIndex index;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private SheetRules(BookIndex index) {
+    this.index = index;
+  }
+
+  static List<Problem> problems(BookIndex index) {
+    SheetRules rules = new SheetRules(index);
+    rules.pricesFromOneDate();
+    rules.namesTwice();
+    rules.shares();
+    rules.workRows();
+    rules.bars();
+    rules.horses();
+    rules.payments();
+    rules.purchases();
+    rules.counts();
+    return rules.problems;
+  }
+
+  private void pricesFromOneDate() {
+    index.prices().overriding().forEach(row -> twice(row.source(), "Work", row.name()));
+    index.materials().overriding().forEach(row -> twice(row.source(), "Item", row.item()));
+    index.tax().overriding().forEach(row -> twice(row.source(), "Code", row.code()));
+  }
+
+  private void twice(SourceRow row, String heading, String name) {
+    warn(
+        ProblemKind.PRICE_TWICE,
+        row,
+        heading,
+        name + " stands twice from one date; the lower row counts",
+        "one row for each date",
+        name);
+  }
+
+  private void namesTwice() {
+    Set<String> owners = new TreeSet<>();
+    index.book().owners().stream()
+        .filter(owner -> !owners.add(Names.key(owner.name())))
+        .forEach(owner -> nameTwice(owner.source(), "Owner", owner.name()));
+    Set<String> places = new TreeSet<>();
+    index.book().places().stream()
+        .filter(place -> !places.add(Names.key(place.name())))
+        .forEach(place -> nameTwice(place.source(), "Place", place.name()));
+  }
+
+  private void nameTwice(SourceRow row, String heading, String name) {
+    warn(
+        ProblemKind.NAME_TWICE,
+        row,
+        heading,
+        name + " stands twice; the upper row counts",
+        "one row for each name",
+        name);
+  }
+
+  private void shares() {
+    for (Horse horse : index.horses().all()) {
+      Set<LocalDate> starts = new TreeSet<>();
+      horse.rows().forEach(row -> starts.add(Horse.startOf(row)));
+      starts.stream()
+          .map(horse::on)
+          .filter(SheetRules::offHundred)
+          .findFirst()
+          .ifPresent(this::sharesOff);
+    }
+  }
+
+  private static boolean offHundred(List<HorseRow> rows) {
+    boolean shared = rows.stream().anyMatch(row -> row.sharePercent().isPresent());
+    return shared && sum(rows).compareTo(Payer.WHOLE) != 0;
+  }
+
+  private static BigDecimal sum(List<HorseRow> rows) {
+    return rows.stream()
+        .map(row -> row.sharePercent().orElse(BigDecimal.ZERO))
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private void sharesOff(List<HorseRow> rows) {
+    HorseRow last = rows.get(rows.size() - 1);
+    warn(
+        ProblemKind.SHARES_OFF_100,
+        last.source(),
+        "Share %",
+        "the shares of "
+            + last.horse()
+            + " add to "
+            + sum(rows).stripTrailingZeros().toPlainString()
+            + "; they are scaled to 100",
+        "shares that add to 100",
+        last.sharePercent().map(BigDecimal::toPlainString).orElse(""));
+  }
+
+  private void workRows() {
+    for (WorkItem row : index.book().work()) {
+      boolean unknown = !row.taxCode().isEmpty() && !index.tax().knows(row.taxCode());
+      if (unknown && present(SheetKind.TAX)) {
+        String offer = VisitNames.offer(row.taxCode(), index.tax().codes());
+        warn(
+            ProblemKind.TAX_CODE_UNKNOWN,
+            row.source(),
+            "Tax",
+            row.taxCode() + " is not in Tax; no tax is charged",
+            "a code from there" + offer,
+            row.taxCode());
+      }
+      row.shoe().forEach(part -> material(row.source(), "Shoe", part.name()));
+      if (!row.nail().isEmpty()) {
+        material(row.source(), "Nail", row.nail());
+      }
+    }
+  }
+
+  private void bars() {
+    for (Material row : index.book().materials()) {
+      if (!row.bar().isEmpty()) {
+        material(row.source(), "Bar", row.bar());
+      }
+    }
+  }
+
+  private void horses() {
+    for (HorseRow row : index.book().horses()) {
+      owner(row.source(), "Owner", row.owner());
+      owner(row.source(), "Bill to", row.billTo());
+      boolean place = row.place().isEmpty() || index.place(row.place()).isPresent();
+      if (!place && present(SheetKind.PLACES)) {
+        unknown(
+            ProblemKind.PLACE_UNKNOWN,
+            row.source(),
+            "Place",
+            row.place(),
+            "Places",
+            index.placeSheetNames());
+      }
+    }
+  }
+
+  private void owner(SourceRow row, String heading, String name) {
+    boolean known = name.isEmpty() || index.owner(name).isPresent();
+    if (!known && present(SheetKind.OWNERS)) {
+      unknown(ProblemKind.OWNER_UNKNOWN, row, heading, name, "Owners", index.ownerSheetNames());
+    }
+  }
+
+  private void payments() {
+    Set<String> billed = new TreeSet<>();
+    index.book().visits().forEach(visit -> billed.add(Names.key(visit.owner())));
+    for (HorseRow row : index.book().horses()) {
+      billed.add(Names.key(row.owner()));
+      billed.add(Names.key(row.billTo()));
+    }
+    for (Payment payment : index.book().payments()) {
+      boolean known =
+          present(SheetKind.OWNERS)
+              ? index.owner(payment.owner()).isPresent()
+              : billed.contains(Names.key(payment.owner()));
+      if (!known) {
+        warn(
+            ProblemKind.OWNER_UNKNOWN,
+            payment.source(),
+            "Owner",
+            payment.owner().isEmpty()
+                ? "no owner is named; it stands as a credit without a name"
+                : payment.owner() + " is no known owner; it stands as that name's credit",
+            "an owner's name" + VisitNames.offer(payment.owner(), index.ownerSheetNames()),
+            payment.owner());
+      }
+    }
+  }
+
+  private void purchases() {
+    for (Purchase purchase : index.book().purchases()) {
+      if (!purchase.item().isEmpty()) {
+        material(purchase.source(), "Item", purchase.item());
+        oddPrice(purchase);
+      }
+    }
+  }
+
+  private void oddPrice(Purchase purchase) {
+    Optional<StockKey> key = index.materials().findKey(purchase.item(), purchase.size());
+    Optional<Material> row = key.flatMap(found -> index.materials().find(found, purchase.date()));
+    Optional<BigDecimal> list = row.flatMap(PieceCost::list);
+    Optional<BigDecimal> pieces = row.flatMap(found -> PieceCost.pieces(purchase, found));
+    if (list.isEmpty() || pieces.isEmpty() || pieces.get().signum() <= 0) {
+      return;
+    }
+    BigDecimal each = purchase.netAmount().divide(pieces.get(), MathContext.DECIMAL64);
+    if (list.get().signum() > 0 && each.compareTo(list.get().multiply(TEN)) >= 0) {
+      warn(
+          ProblemKind.PURCHASE_PRICE_ODD,
+          purchase.source(),
+          "Quantity",
+          "each comes to "
+              + each.setScale(2, RoundingMode.HALF_UP)
+              + ", ten times the list or more",
+          "the Quantity in its Unit; Unit is piece when blank",
+          purchase.quantity().map(BigDecimal::toPlainString).orElse(""));
+    }
+  }
+
+  private void counts() {
+    index.book().counts().forEach(count -> material(count.source(), "Item", count.item()));
+  }
+
+  private void material(SourceRow row, String heading, String name) {
+    boolean known =
+        index.materials().findKey(name, "").isPresent()
+            || (heading.equals("Shoe") && ShoeParts.kindWord(name).isPresent());
+    if (!known && present(SheetKind.MATERIALS)) {
+      unknown(
+          ProblemKind.MATERIAL_UNKNOWN, row, heading, name, "Materials", index.materials().names());
+    }
+  }
+
+  private void unknown(
+      ProblemKind kind,
+      SourceRow row,
+      String heading,
+      String name,
+      String sheet,
+      Collection<String> names) {
+    warn(
+        kind,
+        row,
+        heading,
+        name + " is not in " + sheet,
+        "a name from there" + VisitNames.offer(name, names),
+        name);
+  }
+
+  private boolean present(SheetKind sheet) {
+    return index.book().present().contains(sheet);
+  }
+
+  private void warn(
+      ProblemKind kind, SourceRow row, String heading, String what, String expected, String value) {
+    problems.add(Problem.warning(kind, row.at(heading), what, expected, value));
+  }
+}

@@ -1,0 +1,212 @@
+package clenchbook.jobs;
+
+import clenchbook.book.MaterialKind;
+import clenchbook.book.Names;
+import clenchbook.book.Visit;
+import clenchbook.book.WorkItem;
+import clenchbook.problem.CellRef;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Facts of the trade (common practice, no source) that a row should not go against. */
+final class TradeRules {
+  private static final BigDecimal MINUTES_OF_A_DAY = new BigDecimal(24 * 60);
+  private static final BigDecimal FEWEST_NAILS = new BigDecimal(4);
+  private static final BigDecimal MOST_NAILS = new BigDecimal(10);
+
+  private final List<Problem> problems = new ArrayList<>();
+  private final Set<String> seen = new HashSet<>();
+  private final Map<LocalDate, BigDecimal> day = new HashMap<>();
+
+  private TradeRules() {}
+
+  static List<Problem> problems(List<Job> jobs) {
+    TradeRules rules = new TradeRules();
+    jobs.stream().filter(job -> !job.cancelled()).forEach(rules::check);
+    return rules.problems;
+  }
+
+  private void check(Job job) {
+    aluminium(job);
+    trimWithShoes(job);
+    nails(job);
+    counts(job);
+    minutes(job);
+    duplicate(job);
+  }
+
+  private void aluminium(Job job) {
+    if (job.hot() && job.kinds().contains(MaterialKind.ALUMINIUM)) {
+      warn(
+          ProblemKind.ALUMINIUM_HOT,
+          firstGiven(job.visit(), "Shaping", job.visit().shaping().isPresent(), "Shoe"),
+          "aluminium marked hot: it melts near 660 °C with little colour to warn",
+          "cold",
+          job.visit().shaping().map(shaping -> shaping.word()).orElse(""));
+    }
+  }
+
+  private void trimWithShoes(Job job) {
+    if (job.shoes() > 0 && job.work().filter(TradeRules::trimOnly).isPresent()) {
+      warn(
+          ProblemKind.TRIM_WITH_SHOES,
+          firstGiven(job.visit(), "Shoes", job.visit().shoes().isPresent(), "Size"),
+          job.workName() + " is a trim, but shoes were nailed on",
+          "0 shoes, or the Work that was done",
+          Integer.toString(job.shoes()));
+    }
+  }
+
+  private static boolean trimOnly(WorkItem work) {
+    boolean shod =
+        work.shoes().orElse(0) > 0
+            || !work.shoe().isEmpty()
+            || work.nailMin().isPresent()
+            || work.shapeMin().isPresent()
+            || work.nailsPerShoe().isPresent();
+    return !work.fee() && !shod && (work.shoes().isPresent() || work.trimMin().isPresent());
+  }
+
+  private void nails(Job job) {
+    if (job.shoes() == 0) {
+      return;
+    }
+    if (job.nailCount() == 0) {
+      if (!glued(job)) {
+        warn(
+            ProblemKind.SHOES_WITHOUT_NAILS,
+            job.visit().source().at("Nails"),
+            "shoes without nails",
+            "how many nails were driven",
+            job.visit().nails().map(String::valueOf).orElse(""));
+      }
+      return;
+    }
+    BigDecimal perShoe =
+        BigDecimal.valueOf(job.nailCount())
+            .divide(BigDecimal.valueOf(job.shoes()), 1, RoundingMode.HALF_UP);
+    if (perShoe.compareTo(FEWEST_NAILS) < 0 || perShoe.compareTo(MOST_NAILS) > 0) {
+      warn(
+          ProblemKind.NAILS_PER_SHOE_ODD,
+          job.visit().source().at("Nails"),
+          job.nailCount() + " nails for " + job.shoes() + " shoes",
+          "4 to 10 a shoe; Nails is the total",
+          Integer.toString(job.nailCount()));
+    }
+  }
+
+  private static boolean glued(Job job) {
+    return job.extras().stream()
+        .anyMatch(
+            extra ->
+                extra.material().filter(row -> row.kind() == MaterialKind.ADHESIVE).isPresent());
+  }
+
+  private void counts(Job job) {
+    Visit visit = job.visit();
+    if (visit.newShoes().orElse(0) > job.shoes() && !job.fee()) {
+      warn(
+          ProblemKind.NEW_SHOES_ABOVE_SHOES,
+          visit.source().at("New shoes"),
+          visit.newShoes().orElse(0) + " new shoes, but " + job.shoes() + " nailed on",
+          "at most " + job.shoes(),
+          visit.newShoes().map(String::valueOf).orElse(""));
+    }
+    parts(job, "Shoe", ShoeParts.counted(visit.shoe()), ShoeParts.written(visit.shoe()));
+    parts(job, "Size", ShoeParts.counted(visit.size()), ShoeParts.written(visit.size()));
+  }
+
+  private void parts(Job job, String heading, Optional<Integer> counted, String written) {
+    if (!job.fee() && counted.isPresent() && counted.get() != job.shoes()) {
+      warn(
+          ProblemKind.PARTS_DIFFER_FROM_SHOES,
+          job.visit().source().at(heading),
+          heading + " lists " + counted.get() + " shoes, but " + job.shoes() + " were nailed on",
+          "counts that add to " + job.shoes(),
+          written);
+    }
+  }
+
+  private void minutes(Job job) {
+    Visit visit = job.visit();
+    BigDecimal before = day.getOrDefault(job.date(), BigDecimal.ZERO);
+    BigDecimal after = before.add(job.minutes().work());
+    day.put(job.date(), after);
+    if (before.compareTo(MINUTES_OF_A_DAY) <= 0 && after.compareTo(MINUTES_OF_A_DAY) > 0) {
+      String heading = longest(visit);
+      warn(
+          ProblemKind.MINUTES_IMPOSSIBLE,
+          visit.source().at(heading),
+          "with this row the day's work comes to "
+              + after.toPlainString()
+              + " minutes; no day holds more than 1440",
+          "minutes of this horse alone",
+          minutesOf(visit, heading).map(BigDecimal::toPlainString).orElse(""));
+    }
+  }
+
+  /** The heading of the row's largest minutes: the likeliest slip. */
+  private static String longest(Visit visit) {
+    String heading = "Total min";
+    BigDecimal most = BigDecimal.ZERO;
+    for (String candidate :
+        List.of("Trim min", "Shape min", "Nail min", "Grind min", "Total min")) {
+      BigDecimal minutes = minutesOf(visit, candidate).orElse(BigDecimal.ZERO);
+      if (minutes.compareTo(most) > 0) {
+        most = minutes;
+        heading = candidate;
+      }
+    }
+    return heading;
+  }
+
+  private static Optional<BigDecimal> minutesOf(Visit visit, String heading) {
+    return switch (heading) {
+      case "Trim min" -> visit.trimMin();
+      case "Shape min" -> visit.shapeMin();
+      case "Nail min" -> visit.nailMin();
+      case "Grind min" -> visit.grindMin();
+      default -> visit.totalMin();
+    };
+  }
+
+  private void duplicate(Job job) {
+    Visit visit = job.visit();
+    String key =
+        String.join(
+            "\n",
+            visit.date().toString(),
+            Names.key(job.horse().name()),
+            Names.key(job.horse().owner()),
+            Names.key(visit.work()),
+            Names.key(ShoeParts.written(visit.shoe())),
+            Names.key(ShoeParts.written(visit.size())));
+    if (!seen.add(key)) {
+      warn(
+          ProblemKind.DUPLICATE_VISIT,
+          visit.source().at("Horse"),
+          "the same date, horse, Work, Shoe and Size stand in an earlier row",
+          "one row for each Work done",
+          visit.horse());
+    }
+  }
+
+  private static CellRef firstGiven(Visit visit, String heading, boolean given, String otherwise) {
+    CellRef cell = visit.source().at(given ? heading : otherwise);
+    return cell.column().isEmpty() ? visit.source().at("Work") : cell;
+  }
+
+  private void warn(ProblemKind kind, CellRef at, String what, String expected, String value) {
+    problems.add(Problem.warning(kind, at, what, expected, value));
+  }
+}

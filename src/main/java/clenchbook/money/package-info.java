@@ -1,5 +1,0 @@
-/**
- * Exact amounts: rounding to the minor unit and splitting by largest remainder. All types are
- * immutable and thread-safe; amounts are {@link java.math.BigDecimal} in the book's currency.
- */
-package clenchbook.money;

@@ -1,0 +1,138 @@
+package clenchbook.print.html;
+
+import clenchbook.print.chart.ChartPicture;
+import clenchbook.reports.blocks.Block;
+import java.awt.Dimension;
+import java.awt.geom.Rectangle2D;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGIDGenerator;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+import org.w3c.dom.Text;
+
+/** Draws a picture as SVG that stands within a page: no script, no outside file, its own names. */
+final class ChartSvg {
+  private static final String SVG = "http://www.w3.org/2000/svg";
+  private static final int WIDTH = 380;
+  private static final int HEIGHT = 225;
+  private static final Pattern LONG_FRACTION = Pattern.compile("(\\d+\\.\\d)\\d+");
+
+  /** What Batik writes on every element though it is the rule anyway, or belongs to the page. */
+  private static final Set<String> LEFT_OFF =
+      Set.of(
+          "color-rendering",
+          "image-rendering",
+          "shape-rendering",
+          "text-rendering",
+          "color-interpolation",
+          "font-family",
+          "stroke-miterlimit",
+          "xml:space");
+
+  private final StringBuilder out = new StringBuilder();
+
+  private ChartSvg() {}
+
+  /**
+   * A picture as an SVG element.
+   *
+   * @param picture what it shows
+   * @param id a name that no other picture of the page has
+   * @return the element
+   */
+  static String of(Block.Picture picture, String id) {
+    SVGGraphics2D pen = new SVGGraphics2D(context(id), false);
+    pen.setSVGCanvasSize(new Dimension(WIDTH, HEIGHT));
+    new ChartPicture(picture.chart()).draw(pen, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+    ChartSvg svg = new ChartSvg();
+    svg.out.append(
+        String.format(
+            Locale.ROOT,
+            "<svg viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">",
+            WIDTH,
+            HEIGHT,
+            Html.escaped(picture.title() + ". " + picture.inWords())));
+    svg.children(pen.getRoot());
+    return svg.out.append("</svg>").toString();
+  }
+
+  private static SVGGeneratorContext context(String id) {
+    try {
+      Document page =
+          DocumentBuilderFactory.newDefaultNSInstance()
+              .newDocumentBuilder()
+              .getDOMImplementation()
+              .createDocument(SVG, "svg", null);
+      SVGGeneratorContext context = SVGGeneratorContext.createDefault(page);
+      context.setComment("");
+      context.setPrecision(2);
+      context.setIDGenerator(
+          new SVGIDGenerator() {
+            @Override
+            public String generateID(String prefix) {
+              return id + "-" + super.generateID(prefix);
+            }
+          });
+      return context;
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException("every Java reads XML", e);
+    }
+  }
+
+  private void children(Node parent) {
+    for (Node node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
+      if (node instanceof Element element) {
+        element(element);
+      } else if (node instanceof Text text && !text.getData().isBlank()) {
+        out.append(Html.escaped(text.getData()));
+      }
+    }
+  }
+
+  private void element(Element element) {
+    boolean empty = !element.hasChildNodes();
+    if (empty && Set.of("g", "defs").contains(element.getTagName())) {
+      return;
+    }
+    out.append('<').append(element.getTagName());
+    attributes(element)
+        .forEach(
+            (name, value) -> out.append(' ').append(name).append("=\"").append(value).append('"'));
+    if (empty) {
+      out.append("/>");
+      return;
+    }
+    out.append('>');
+    children(element);
+    out.append("</").append(element.getTagName()).append('>');
+  }
+
+  private static Map<String, String> attributes(Element element) {
+    Map<String, String> kept = new TreeMap<>();
+    NamedNodeMap all = element.getAttributes();
+    for (int i = 0; i < all.getLength(); i++) {
+      String name = all.item(i).getNodeName();
+      if (!LEFT_OFF.contains(name) && !name.startsWith("xmlns")) {
+        kept.put(name, shortened(Html.escaped(all.item(i).getNodeValue())));
+      }
+    }
+    return kept;
+  }
+
+  /** A tenth of a unit is finer than any screen shows. */
+  private static String shortened(String value) {
+    Matcher fraction = LONG_FRACTION.matcher(value);
+    return fraction.replaceAll("$1");
+  }
+}

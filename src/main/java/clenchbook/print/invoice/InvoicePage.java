@@ -1,0 +1,188 @@
+package clenchbook.print.invoice;
+
+import clenchbook.reports.letters.CreditNoteDocument;
+import clenchbook.reports.letters.DocumentHead;
+import clenchbook.reports.letters.HowToPay;
+import clenchbook.reports.letters.InvoiceDocument;
+import clenchbook.reports.letters.NextVisit;
+import clenchbook.reports.letters.PrintedLine;
+import clenchbook.reports.letters.PrintedTotals;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What the invoice's template prints: for an invoice and for a credit note. */
+public final class InvoicePage {
+  private final DocumentHead head;
+  private final LetterWording wording;
+  private final PrintFormats formats;
+  private final Optional<LogoImage> logo;
+
+  /** Prints invoices and credit notes under this head, with the logo where there is one. */
+  public InvoicePage(DocumentHead head, Optional<LogoImage> logo) {
+    this.head = head;
+    this.logo = logo;
+    this.wording = LetterWording.of(head.locale().language());
+    this.formats = new PrintFormats(head.locale(), head.currency());
+  }
+
+  /** The invoice's fields and rows, formatted for its language and country. */
+  public PrintedPage of(InvoiceDocument invoice) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put(wording.say("fact.invoiceNumber"), head.number());
+    facts.put(wording.say("fact.date"), formats.longDate(head.date()));
+    facts.put(wording.say("fact.due"), formats.longDate(invoice.due()));
+    addTaxNumber(facts);
+    String title = wording.say("title.invoice", head.number());
+    Map<String, Object> parts = parts(title, facts, invoice.totals());
+    Optional<BigDecimal> discount = commonDiscount(invoice.lines());
+    put(parts, "subtitle", subtitle(invoice, discount));
+    put(parts, "remarks", String.join("\n", invoice.remarks()));
+    addPayment(parts, invoice);
+    addNextVisits(parts, invoice.nextVisits());
+    InvoiceRows rows = new InvoiceRows(wording, formats);
+    rows.lines(invoice.lines(), showsTax(invoice.totals()), discount.isPresent());
+    rows.sums(invoice.totals());
+    rows.settlements(invoice.settlements());
+    rows.due(dueLabel(invoice), invoice.amountDue().abs());
+    return new PrintedPage(title, parts, rows.rows());
+  }
+
+  private String subtitle(InvoiceDocument invoice, Optional<BigDecimal> discount) {
+    String month = formats.month(invoice.month());
+    return discount
+        .map(
+            percent -> wording.say("subtitle.invoiceWithDiscount", month, formats.percent(percent)))
+        .orElseGet(() -> wording.say("subtitle.invoice", month));
+  }
+
+  /** The discount, where all lines that cost anything bear the same: then it is said once. */
+  private static Optional<BigDecimal> commonDiscount(List<PrintedLine> lines) {
+    List<Optional<BigDecimal>> discounts =
+        lines.stream()
+            .filter(line -> !line.free())
+            .map(line -> line.discountPercent().map(BigDecimal::stripTrailingZeros))
+            .distinct()
+            .toList();
+    return discounts.size() == 1 ? discounts.get(0) : Optional.empty();
+  }
+
+  /** The credit note's fields and rows, formatted for its language and country. */
+  public PrintedPage of(CreditNoteDocument note) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put(wording.say("fact.creditNoteNumber"), head.number());
+    facts.put(wording.say("fact.date"), formats.longDate(head.date()));
+    addTaxNumber(facts);
+    String title = wording.say("title.creditNote", head.number());
+    Map<String, Object> parts = parts(title, facts, note.totals());
+    BigDecimal takenBack = note.totals().total().negate();
+    put(
+        parts,
+        "intro",
+        wording.say(
+            "credit.intro",
+            note.invoiceNumber(),
+            formats.longDate(note.invoiceDate()),
+            formats.money(takenBack)));
+    put(parts, "payText", String.join("\n", note.remarks()));
+    InvoiceRows rows = new InvoiceRows(wording, formats);
+    rows.lines(note.lines(), showsTax(note.totals()), false);
+    rows.sums(note.totals());
+    rows.due(wording.say("credit.total"), takenBack);
+    return new PrintedPage(title, parts, rows.rows());
+  }
+
+  private Map<String, Object> parts(String title, Map<String, String> facts, PrintedTotals totals) {
+    Map<String, Object> parts = LetterParts.of(head, facts, wording, logo);
+    put(parts, "title", title);
+    put(parts, "documentName", title);
+    put(parts, "columnDate", wording.say("column.date"));
+    put(parts, "columnHorse", wording.say("column.horse"));
+    put(parts, "columnWork", wording.say("column.work"));
+    put(parts, "columnTax", showsTax(totals) ? wording.say("column.tax") : "");
+    String amount = totals.linesIncludeTax() ? "column.amountWithTax" : "column.amount";
+    put(parts, "columnAmount", wording.say(amount, formats.currencySign()));
+    return parts;
+  }
+
+  private void addTaxNumber(Map<String, String> facts) {
+    head.to().taxNumber().ifPresent(number -> facts.put(wording.say("fact.yourTaxNumber"), number));
+  }
+
+  private static boolean showsTax(PrintedTotals totals) {
+    return !totals.taxes().isEmpty();
+  }
+
+  private String dueLabel(InvoiceDocument invoice) {
+    return switch (invoice.amountDue().signum()) {
+      case 1 -> wording.say("due.amount", formats.longDate(invoice.due()));
+      case 0 -> wording.say("due.nothing");
+      default -> wording.say("due.credit");
+    };
+  }
+
+  private void addPayment(Map<String, Object> parts, InvoiceDocument invoice) {
+    int sign = invoice.amountDue().signum();
+    if (sign <= 0) {
+      put(parts, "payText", wording.say(sign == 0 ? "pay.thanks" : "pay.credit"));
+      return;
+    }
+    put(parts, "payHeading", wording.say("pay.heading"));
+    String please =
+        wording.say(
+            "pay.please", formats.money(invoice.amountDue()), formats.longDate(invoice.due()));
+    put(parts, "payText", PaymentLines.of(please, invoice.pay(), head.number(), wording));
+    code(invoice)
+        .ifPresent(
+            text -> {
+              parts.put("paymentCode", new SquareCode(PaymentCode.squares(text)));
+              put(parts, "codeCaption", wording.say("pay.scan"));
+            });
+  }
+
+  private Optional<String> code(InvoiceDocument invoice) {
+    if (!head.currency().equals("EUR")) {
+      return Optional.empty();
+    }
+    HowToPay pay = invoice.pay();
+    return pay.iban()
+        .flatMap(
+            iban ->
+                PaymentCode.text(
+                    head.from().name(),
+                    iban,
+                    pay.bic().orElse(""),
+                    invoice.amountDue(),
+                    head.number()));
+  }
+
+  private void addNextVisits(Map<String, Object> parts, List<NextVisit> visits) {
+    if (visits.isEmpty()) {
+      return;
+    }
+    put(parts, "nextHeading", wording.say("next.heading"));
+    put(
+        parts,
+        "nextText",
+        horsesByWeek(visits).entrySet().stream()
+            .map(week -> wording.say("next.line", week.getValue(), week.getKey()))
+            .collect(Collectors.joining("\n")));
+  }
+
+  /** Horses due in one week share a line, which keeps a stable of them on the invoice's page. */
+  private Map<String, String> horsesByWeek(List<NextVisit> visits) {
+    Map<String, String> weeks = new LinkedHashMap<>();
+    for (NextVisit visit : visits) {
+      weeks.merge(
+          formats.weekOf(visit.due()), visit.horse(), (others, horse) -> others + ", " + horse);
+    }
+    return weeks;
+  }
+
+  private static void put(Map<String, Object> parts, String name, String text) {
+    LetterParts.put(parts, name, text);
+  }
+}

@@ -1,0 +1,148 @@
+package clenchbook.print.pdf;
+
+import clenchbook.print.fonts.MissingGlyphs;
+import clenchbook.print.fonts.Typefaces;
+import clenchbook.print.invoice.InvoicePage;
+import clenchbook.print.invoice.LetterParts;
+import clenchbook.print.invoice.LetterWording;
+import clenchbook.print.invoice.PrintedPage;
+import clenchbook.print.invoice.StatementPage;
+import clenchbook.reports.blocks.Report;
+import clenchbook.reports.letters.CreditNoteDocument;
+import clenchbook.reports.letters.DocumentHead;
+import clenchbook.reports.letters.InvoiceDocument;
+import clenchbook.reports.letters.StatementDocument;
+import java.io.ByteArrayOutputStream;
+import java.util.HashMap;
+import java.util.Map;
+import net.sf.jasperreports.engine.DefaultJasperReportsContext;
+import net.sf.jasperreports.engine.JRException;
+import net.sf.jasperreports.engine.JasperFillManager;
+import net.sf.jasperreports.engine.JasperPrint;
+import net.sf.jasperreports.engine.JasperReport;
+import net.sf.jasperreports.engine.JasperReportsContext;
+import net.sf.jasperreports.engine.design.JasperDesign;
+import net.sf.jasperreports.export.SimpleExporterInput;
+import net.sf.jasperreports.export.SimpleOutputStreamExporterOutput;
+import net.sf.jasperreports.pdf.SimplePdfExporterConfiguration;
+
+/**
+ * Prints a run's documents as PDF. Made once for a run; loads each template when it is first
+ * needed; safe for several threads.
+ *
+ * <p>The same record gives the same bytes. A character that no font has is printed as a mark that
+ * is seen; ask {@link MissingGlyphs} beforehand to report it.
+ */
+public final class PdfDocuments {
+  private static final String REPORT_LEGEND = "m measured · s standard · d default";
+
+  private final PrintSettings settings;
+  private final JasperReportsContext context;
+  private final Templates templates;
+
+  /**
+   * Prints with these settings.
+   *
+   * @param settings what all documents of the run have in common
+   */
+  public PdfDocuments(PrintSettings settings) {
+    Typefaces.prepare();
+    this.settings = settings;
+    this.context = DefaultJasperReportsContext.getInstance();
+    this.templates = new Templates(context, settings.ownTemplates());
+  }
+
+  /**
+   * An invoice.
+   *
+   * @param invoice what it says
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] invoice(InvoiceDocument invoice) {
+    return letter(
+        "invoice", invoice.head(), new InvoicePage(invoice.head(), settings.logo()).of(invoice));
+  }
+
+  /**
+   * A credit note.
+   *
+   * @param note what it says
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] creditNote(CreditNoteDocument note) {
+    return letter("invoice", note.head(), new InvoicePage(note.head(), settings.logo()).of(note));
+  }
+
+  /**
+   * A statement of account.
+   *
+   * @param statement what it says
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] statement(StatementDocument statement) {
+    DocumentHead head = statement.head();
+    return letter("statement", head, new StatementPage(head, settings.logo()).of(statement));
+  }
+
+  /**
+   * A report.
+   *
+   * @param report what it says
+   * @return the PDF
+   */
+  public byte[] report(Report report) {
+    ReportRows rows = new ReportRows(report);
+    Map<String, Object> parts = new HashMap<>();
+    boolean named = report.subtitle().contains(settings.business());
+    LetterParts.put(parts, "business", named ? "" : settings.business());
+    LetterParts.put(parts, "title", report.title());
+    LetterParts.put(parts, "subtitle", report.subtitle());
+    LetterParts.put(parts, "foot", report.caution());
+    // Inside running text an absent part would print as a word, so an empty one is given.
+    parts.put("legend", rows.hasBases() ? REPORT_LEGEND : "");
+    try {
+      JasperDesign design = ReportDesign.of(PaperSize.of(settings.locale()), rows.layouts());
+      JasperReport compiled = new TemplateCompiler(context).compileReport(design);
+      JasperPrint filled =
+          JasperFillManager.getInstance(context).fill(compiled, parts, new PrintRows(rows.rows()));
+      FixedPdfExporter exporter = new FixedPdfExporter(context, settings.asAt(), "en");
+      return export(exporter, filled, report.title(), settings.business());
+    } catch (JRException e) {
+      throw new IllegalStateException("the pages of " + report.name(), e);
+    }
+  }
+
+  private byte[] letter(String template, DocumentHead head, PrintedPage page) {
+    try {
+      JasperReport report = templates.of(template, PaperSize.of(head.locale()));
+      JasperPrint filled =
+          JasperFillManager.getInstance(context)
+              .fill(report, page.parts(), new PrintRows(page.rows()));
+      FixedPdfExporter exporter =
+          new FixedPdfExporter(
+              context, head.date(), LetterWording.of(head.locale().language()).language());
+      return export(exporter, filled, page.title(), head.from().name());
+    } catch (JRException e) {
+      throw new TemplateException(template + ".jrxml: " + e.getMessage(), e);
+    }
+  }
+
+  private static byte[] export(
+      FixedPdfExporter exporter, JasperPrint filled, String title, String author)
+      throws JRException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
+    SimplePdfExporterConfiguration configuration = new SimplePdfExporterConfiguration();
+    configuration.setMetadataTitle(title);
+    configuration.setMetadataAuthor(author);
+    configuration.setDisplayMetadataTitle(true);
+    configuration.setMetadataCreator("Clenchbook");
+    exporter.setExporterInput(new SimpleExporterInput(filled));
+    exporter.setExporterOutput(new SimpleOutputStreamExporterOutput(bytes));
+    exporter.setConfiguration(configuration);
+    exporter.exportReport();
+    return FixedPdf.settle(bytes.toByteArray());
+  }
+}

@@ -1,0 +1,204 @@
+package clenchbook.print.pdf;
+
+import clenchbook.print.chart.ChartPicture;
+import clenchbook.print.invoice.LetterParts;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.Report;
+import clenchbook.values.Basis;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Turns a report's blocks into rows for the report library, and collects its tables' layouts. */
+public final class ReportRows {
+  /** Key figures that stand side by side. */
+  static final int KEYS_ACROSS = 4;
+
+  private static final Block.Cell NO_CELL = Block.Cell.of("");
+
+  private final List<Map<String, Object>> rows = new ArrayList<>();
+  private final List<TableLayout> layouts = new ArrayList<>();
+  private final List<Block> blocks;
+  private Optional<Block.Heading> first = Optional.empty();
+  private Optional<Block.Heading> second = Optional.empty();
+  private int sheet;
+  private int tall;
+  private int section;
+  private int table;
+
+  ReportRows(Report report) {
+    this.blocks = report.blocks();
+    for (int i = 0; i < blocks.size(); i++) {
+      add(blocks.get(i), i);
+    }
+    if (first.isPresent() || second.isPresent() || rows.isEmpty()) {
+      row("nothing");
+    }
+  }
+
+  List<Map<String, Object>> rows() {
+    return rows;
+  }
+
+  List<TableLayout> layouts() {
+    return layouts;
+  }
+
+  boolean hasBases() {
+    return blocks.stream().anyMatch(ReportRows::hasBasis);
+  }
+
+  private static boolean hasBasis(Block block) {
+    if (block instanceof Block.KeyFigures keys) {
+      return keys.figures().stream().anyMatch(figure -> figure.basis().isPresent());
+    }
+    return block instanceof Block.Table table
+        && table.rows().stream()
+            .flatMap(row -> row.cells().stream())
+            .anyMatch(cell -> cell.basis().isPresent());
+  }
+
+  private void add(Block block, int at) {
+    if (block instanceof Block.Heading heading) {
+      heading(heading, at);
+    } else if (block instanceof Block.Paragraph paragraph) {
+      put(row("paragraph"), "text", paragraph.text());
+    } else if (block instanceof Block.Caution caution) {
+      put(row("caution"), "text", caution.text());
+    } else if (block instanceof Block.PageBreak) {
+      sheet++;
+    } else if (block instanceof Block.KeyFigures keys) {
+      keys(keys.figures());
+    } else if (block instanceof Block.Picture picture) {
+      Map<String, Object> row = row("picture");
+      put(row, "text", picture.title());
+      put(row, "words", picture.inWords());
+      row.put("image", new ChartPicture(picture.chart()));
+    } else {
+      table((Block.Table) block);
+    }
+  }
+
+  /** A heading waits for the row it stands above, so that the two are never torn apart. */
+  private void heading(Block.Heading heading, int at) {
+    if (heading.level() == 1) {
+      first = Optional.of(heading);
+      second = Optional.empty();
+    } else {
+      second = Optional.of(heading);
+    }
+    if (pictureFollows(at)) {
+      tall++;
+    }
+  }
+
+  private boolean pictureFollows(int at) {
+    for (int i = at + 1; i < blocks.size() && i <= at + 2; i++) {
+      Block next = blocks.get(i);
+      if (next instanceof Block.Picture) {
+        return true;
+      }
+      if (!(next instanceof Block.Paragraph)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  private void keys(List<Block.KeyFigure> figures) {
+    for (int from = 0; from < figures.size(); from += KEYS_ACROSS) {
+      Map<String, Object> row = row("keys");
+      for (int i = 0; i < KEYS_ACROSS && from + i < figures.size(); i++) {
+        Block.KeyFigure figure = figures.get(from + i);
+        put(row, "keyLabel" + i, figure.label());
+        put(row, "keyValue" + i, figure.value());
+        figure.basis().ifPresent(basis -> put(row, "keyMark" + keyNumber(row), word(basis)));
+      }
+    }
+  }
+
+  private static int keyNumber(Map<String, Object> row) {
+    int last = 0;
+    for (int i = 0; i < KEYS_ACROSS; i++) {
+      if (row.containsKey("keyLabel" + i)) {
+        last = i;
+      }
+    }
+    return last;
+  }
+
+  private void table(Block.Table block) {
+    TableLayout layout = TableLayout.of(block);
+    if (!layouts.contains(layout)) {
+      layouts.add(layout);
+    }
+    int number = layouts.indexOf(layout);
+    table++;
+    for (Block.Row line : block.rows().isEmpty() ? List.of(nothingIn(block)) : block.rows()) {
+      Map<String, Object> row = row((line.total() ? "total" : "row") + number);
+      row.put("table", "table " + table);
+      row.put("head" + number, Boolean.TRUE);
+      row.put("captioned", !block.caption().isBlank());
+      put(row, "caption", block.caption());
+      for (int i = 0; i < line.cells().size(); i++) {
+        Block.Cell cell = line.cells().get(i);
+        put(row, "header" + i, block.columns().get(i).header());
+        put(row, "cell" + i, cell.text());
+        int at = i;
+        cell.basis().ifPresent(basis -> put(row, "mark" + at, mark(basis)));
+      }
+    }
+  }
+
+  /** An empty table still shows its head, and that nothing was forgotten. */
+  private static Block.Row nothingIn(Block.Table block) {
+    List<Block.Cell> cells = new ArrayList<>(Collections.nCopies(block.columns().size(), NO_CELL));
+    cells.set(0, Block.Cell.of("–"));
+    return new Block.Row(cells, false);
+  }
+
+  private Map<String, Object> row(String kind) {
+    Map<String, Object> row = new HashMap<>();
+    if (first.isPresent() || second.isPresent()) {
+      section++;
+    }
+    first.ifPresent(heading -> put(row, "heading1", heading.text()));
+    second.ifPresent(heading -> put(row, "heading2", heading.text()));
+    row.put("isHeading1", first.isPresent());
+    row.put("isHeading2", second.isPresent());
+    first = Optional.empty();
+    second = Optional.empty();
+    row.put(kind, Boolean.TRUE);
+    row.put("sheet", "sheet " + sheet);
+    row.put("tall", "tall " + tall);
+    row.put("section", "section " + section);
+    row.put("table", "none " + rows.size());
+    rows.add(row);
+    return row;
+  }
+
+  private static void put(Map<String, Object> row, String name, String text) {
+    LetterParts.put(row, name, text);
+  }
+
+  /** The letter that stands beside a figure for how it was obtained. */
+  public static String mark(Basis basis) {
+    return switch (basis) {
+      case MEASURED -> "m";
+      case STANDARD -> "s";
+      case DEFAULT -> "d";
+    };
+  }
+
+  /** The word for how a figure was obtained. */
+  public static String word(Basis basis) {
+    return switch (basis) {
+      case MEASURED -> "measured";
+      case STANDARD -> "standard";
+      case DEFAULT -> "default";
+    };
+  }
+}

@@ -1,0 +1,24 @@
+package clenchbook.reading;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+
+/**
+ * How a workbook is read.
+ *
+ * @param password for an encrypted workbook; empty when none is known
+ * @param machine the machine's locale, for what the book leaves blank
+ * @param progress is told, now and then, how many rows have been read
+ */
+public record ReadOptions(Optional<String> password, Locale machine, IntConsumer progress) {
+  /**
+   * Options without password and without progress.
+   *
+   * @param machine the machine's locale
+   * @return the options
+   */
+  public static ReadOptions of(Locale machine) {
+    return new ReadOptions(Optional.empty(), machine, rows -> {});
+  }
+}

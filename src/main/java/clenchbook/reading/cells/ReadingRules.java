@@ -1,0 +1,97 @@
+package clenchbook.reading.cells;
+
+import clenchbook.book.Counted;
+import clenchbook.reading.formats.cells.Cell;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** How texts of one book are read: its decimal mark, its order of dates, its currency. */
+public final class ReadingRules {
+  private static final int MOST_KEPT = 100_000;
+
+  private final NumberText numbers;
+  private final MoneyText money;
+  private final MinutesText minutes;
+  private final Optional<DateText.Order> dateOrder;
+  private final boolean from1904;
+  private final Map<String, String> kept = new HashMap<>();
+  private final Map<String, List<Counted>> keptParts = new HashMap<>();
+  private final Map<String, SizeCell.Reading> keptSizes = new HashMap<>();
+
+  /**
+   * The rules for one book: its locale, its currency and the order of its dates, each empty where
+   * the book does not say.
+   */
+  public ReadingRules(
+      Locale locale,
+      Optional<String> currency,
+      Optional<DateText.Order> dateOrder,
+      boolean from1904) {
+    this.numbers = new NumberText(locale);
+    this.money = new MoneyText(numbers, currency);
+    this.minutes = new MinutesText(numbers);
+    this.dateOrder = dateOrder;
+    this.from1904 = from1904;
+  }
+
+  NumberText numbers() {
+    return numbers;
+  }
+
+  MoneyText money() {
+    return money;
+  }
+
+  MinutesText minutes() {
+    return minutes;
+  }
+
+  Optional<DateText.Order> dateOrder() {
+    return dateOrder;
+  }
+
+  boolean from1904() {
+    return from1904;
+  }
+
+  /** One copy of equal texts: a book names the same few horses and owners thousands of times. */
+  String once(String text) {
+    String first = kept.size() < MOST_KEPT ? kept.putIfAbsent(text, text) : kept.get(text);
+    return first == null ? text : first;
+  }
+
+  /** The parts of a list, read once for equal texts. */
+  List<Counted> parts(String what, String text, Function<String, List<Counted>> reader) {
+    if (text.isEmpty()) {
+      return List.of();
+    }
+    String key = what + '\n' + text;
+    List<Counted> known = keptParts.get(key);
+    if (known == null) {
+      known = List.copyOf(reader.apply(text));
+      if (keptParts.size() < MOST_KEPT) {
+        keptParts.put(key, known);
+      }
+    }
+    return known;
+  }
+
+  /** A size, read once for equal texts. */
+  SizeCell.Reading size(Cell cell) {
+    if (!(cell instanceof Cell.Text text)) {
+      return SizeCell.read(cell, from1904);
+    }
+    SizeCell.Reading known = keptSizes.get(text.text());
+    if (known == null) {
+      known = SizeCell.read(cell, from1904);
+      if (keptSizes.size() < MOST_KEPT) {
+        keptSizes.put(text.text(), known);
+      }
+    }
+    return known;
+  }
+}

@@ -1,0 +1,144 @@
+package clenchbook.reading.cells;
+
+import clenchbook.book.Counted;
+import clenchbook.book.SourceRow;
+import clenchbook.problem.Problem;
+import clenchbook.problem.Severity;
+import clenchbook.reading.formats.cells.Cell;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * What may be asked of one row. Each question answers with a value or with nothing; where a cell
+ * holds something that is no answer, a problem says so.
+ */
+public final class RowCells extends SoundCells {
+  public RowCells(
+      SourceRow source, Map<String, Cell> cells, ReadingRules rules, Consumer<Problem> problems) {
+    super(source, cells, rules, problems);
+  }
+
+  // dates
+
+  /** A day without which the row can't count. */
+  public Optional<LocalDate> requiredDate(String heading) {
+    return DateCell.required(this, heading);
+  }
+
+  /** A day that may be missing; one that can't be read counts as blank. */
+  public Optional<LocalDate> date(String heading) {
+    return DateCell.read(this, heading, Severity.WARNING);
+  }
+
+  // numbers
+
+  /** Money that holds the row when it can't be read. */
+  public Optional<BigDecimal> money(String heading) {
+    return NumberCell.money(this, heading, Severity.HELD);
+  }
+
+  /** Money of a list: one that can't be read warns and counts as blank. */
+  public Optional<BigDecimal> listMoney(String heading) {
+    return signedListMoney(heading)
+        .filter(amount -> NumberCell.notNegative(this, heading, amount, "an amount of money"));
+  }
+
+  /** Money of a list that may be below nothing. */
+  public Optional<BigDecimal> signedListMoney(String heading) {
+    return NumberCell.money(this, heading, Severity.WARNING);
+  }
+
+  /** A number of at least nothing. */
+  public Optional<BigDecimal> number(String heading) {
+    return NumberCell.number(this, heading);
+  }
+
+  /** A number of any sign. */
+  public Optional<BigDecimal> signedNumber(String heading) {
+    return NumberCell.signed(this, heading);
+  }
+
+  /** A distance; its unit may stand behind it. */
+  public Optional<BigDecimal> distance(String heading) {
+    return NumberCell.distance(this, heading);
+  }
+
+  /** A length that may be a shop fraction such as 13 1/2. */
+  public Optional<BigDecimal> length(String heading) {
+    return NumberCell.length(this, heading);
+  }
+
+  /** A share in per cent, 0 to 100: {@code 30}, {@code 30%} or 0.3 shown as 30%. */
+  public Optional<BigDecimal> percent(String heading) {
+    return PercentCell.read(this, heading);
+  }
+
+  /** A whole number of at least nothing. */
+  public Optional<Integer> whole(String heading) {
+    return NumberCell.whole(this, heading);
+  }
+
+  /** Minutes: a number, a time, or a text such as 0:45. */
+  public Optional<BigDecimal> minutes(String heading) {
+    return MinutesCell.read(this, heading);
+  }
+
+  // words
+
+  /** A text of one line, trimmed; empty when blank or not sound. */
+  public String text(String heading) {
+    return WordCell.oneLine(this, heading, Severity.WARNING);
+  }
+
+  /** A name that many rows share. */
+  public String name(String heading) {
+    return rules().once(text(heading));
+  }
+
+  /** The name of who pays: one that can't be read leaves nobody to bill. */
+  public String payer(String heading) {
+    return rules().once(WordCell.oneLine(this, heading, Severity.HELD));
+  }
+
+  /** A text that may have several lines. */
+  public String lines(String heading) {
+    return WordCell.lines(this, heading);
+  }
+
+  /** One of few words. */
+  public <T> Optional<T> choice(String heading, Map<String, T> words, String expected) {
+    return WordCell.choice(this, heading, words, expected);
+  }
+
+  /** Yes or no. */
+  public Optional<Boolean> yesNo(String heading) {
+    return WordCell.yesNo(this, heading);
+  }
+
+  // sizes and parts
+
+  /** One size, recovered where a spreadsheet changed it. */
+  public String size(String heading) {
+    return WordCell.size(this, heading);
+  }
+
+  /** Sizes with their counts. */
+  public List<Counted> sizes(String heading) {
+    return rules().parts("size", size(heading), PartsText::sizes);
+  }
+
+  /** Shoes with their counts. */
+  public List<Counted> shoes(String heading) {
+    return rules().parts("shoe", text(heading), PartsText::shoes);
+  }
+
+  /** Extras with their counts. */
+  public List<Counted> extras(String heading) {
+    String written = WordCell.text(this, heading, Severity.WARNING);
+    return rules().parts("extra", written, PartsText::extras);
+  }
+}

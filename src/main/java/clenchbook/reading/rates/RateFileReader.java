@@ -1,0 +1,90 @@
+package clenchbook.reading.rates;
+
+import clenchbook.tax.rates.Rate;
+import clenchbook.tax.rates.RateUnit;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** Turns one rates file, {@code code,name,value,unit,from,to,source,section,checked}, into rows. */
+final class RateFileReader {
+  static final List<String> COLUMNS =
+      List.of("code", "name", "value", "unit", "from", "to", "source", "section", "checked");
+
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .setCommentMarker('#')
+          .setIgnoreEmptyLines(true)
+          .setTrim(true)
+          .get();
+
+  private RateFileReader() {}
+
+  static List<Rate> read(String table, Reader reader, boolean overlaid) throws IOException {
+    List<Rate> rows = new ArrayList<>();
+    try (CSVParser parser = CSVParser.parse(reader, FORMAT)) {
+      requireColumns(table, parser);
+      for (CSVRecord record : parser) {
+        rows.add(row(table, record, parser.getCurrentLineNumber(), overlaid));
+      }
+    } catch (UncheckedIOException | IllegalArgumentException unreadable) {
+      throw new RefusedRatesException("rates/" + table + ".csv: " + unreadable.getMessage());
+    }
+    return rows;
+  }
+
+  private static void requireColumns(String table, CSVParser parser) {
+    if (!parser.getHeaderNames().equals(COLUMNS)) {
+      throw new RefusedRatesException(
+          "rates/" + table + ".csv: the heading row must be " + String.join(",", COLUMNS));
+    }
+  }
+
+  private static Rate row(String table, CSVRecord record, long line, boolean overlaid) {
+    try {
+      return parse(table, record, overlaid);
+    } catch (IllegalArgumentException | DateTimeParseException faulty) {
+      throw new RefusedRatesException(
+          "rates/" + table + ".csv, line " + line + ": " + faulty.getMessage());
+    }
+  }
+
+  private static Rate parse(String table, CSVRecord record, boolean overlaid) {
+    if (!record.isConsistent()) {
+      throw new IllegalArgumentException(record.size() + " columns where 9 are needed");
+    }
+    return new Rate(
+        table,
+        record.get("code").toLowerCase(Locale.ROOT),
+        record.get("name"),
+        record.get("value"),
+        unit(record.get("unit")),
+        LocalDate.parse(record.get("from")),
+        LocalDate.parse(record.get("to")),
+        record.get("source"),
+        record.get("section"),
+        checked(record.get("checked")),
+        overlaid);
+  }
+
+  private static RateUnit unit(String text) {
+    return RateUnit.find(text)
+        .orElseThrow(() -> new IllegalArgumentException("unknown unit '" + text + "'"));
+  }
+
+  private static Optional<LocalDate> checked(String text) {
+    return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
+  }
+}

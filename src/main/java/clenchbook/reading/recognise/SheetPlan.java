@@ -1,0 +1,141 @@
+package clenchbook.reading.recognise;
+
+import clenchbook.book.SheetKind;
+import clenchbook.problem.CellRef;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/**
+ * Decides which sheets are read as what. Sheets of dated rows may be several and are read as one;
+ * of lists there is one each.
+ */
+public final class SheetPlan {
+  private static final Set<SheetKind> SEVERAL =
+      EnumSet.of(
+          SheetKind.VISITS,
+          SheetKind.TRIPS,
+          SheetKind.PURCHASES,
+          SheetKind.PAYMENTS,
+          SheetKind.ASSETS,
+          SheetKind.COUNTS);
+
+  private final SheetRecognizer recognizer;
+  private final Consumer<Problem> problems;
+
+  public SheetPlan(SheetRecognizer recognizer, Consumer<Problem> problems) {
+    this.recognizer = recognizer;
+    this.problems = problems;
+  }
+
+  /** The sheets to read, in workbook order; what can't be told apart is said. */
+  public List<SheetLayout> layouts(List<SheetHead> heads) {
+    List<SheetLayout> chosen = new ArrayList<>();
+    for (SheetHead head : heads) {
+      List<SheetRecognizer.Candidate> candidates = recognizer.candidates(head);
+      if (candidates.size() == 1) {
+        chosen.add(candidates.get(0).layout());
+      } else if (candidates.size() > 1) {
+        sayAmbiguous(head, candidates);
+      } else {
+        sayMissing(head);
+      }
+    }
+    List<SheetLayout> kept = new ArrayList<>();
+    for (SheetKind kind : SheetKind.values()) {
+      List<SheetLayout> ofKind = chosen.stream().filter(l -> l.kind() == kind).toList();
+      kept.addAll(SEVERAL.contains(kind) ? ofKind : one(ofKind));
+    }
+    kept.sort(Comparator.comparingInt(SheetLayout::index));
+    kept.forEach(layout -> recognizer.sayHeadings(heads.get(layout.index()), layout, problems));
+    if (kept.stream().noneMatch(layout -> layout.kind() == SheetKind.VISITS)) {
+      sayNoVisits(heads);
+    }
+    return kept;
+  }
+
+  /** Of several sheets of one list: the one whose name says so, else the left one. */
+  private List<SheetLayout> one(List<SheetLayout> ofKind) {
+    if (ofKind.size() < 2) {
+      return ofKind;
+    }
+    Optional<SheetLayout> named =
+        ofKind.stream().filter(l -> recognizer.kindByName(l.name()).isPresent()).findFirst();
+    SheetLayout counts = named.orElse(ofKind.get(0));
+    for (SheetLayout other : ofKind) {
+      if (!other.equals(counts)) {
+        ProblemKind kind =
+            named.isPresent() ? ProblemKind.SHEET_IGNORED : ProblemKind.SHEET_AMBIGUOUS;
+        String problem =
+            "the sheets '"
+                + counts.name()
+                + "' and '"
+                + other.name()
+                + "' both hold "
+                + other.kind().title()
+                + "; '"
+                + counts.name()
+                + "' counts";
+        String expected = "one sheet of " + other.kind().title();
+        problems.accept(Problem.note(kind, CellRef.ofSheet(other.name()), problem, expected));
+      }
+    }
+    return List.of(counts);
+  }
+
+  private void sayAmbiguous(SheetHead head, List<SheetRecognizer.Candidate> candidates) {
+    List<String> titles = candidates.stream().map(c -> c.layout().kind().title()).toList();
+    String problem =
+        "the sheet '"
+            + head.name()
+            + "' may be "
+            + String.join(" or ", titles)
+            + "; it is not read";
+    String expected = "one of these names, or a row in the sheet Headings";
+    problems.accept(
+        Problem.note(ProblemKind.SHEET_AMBIGUOUS, CellRef.ofSheet(head.name()), problem, expected));
+  }
+
+  /** A sheet that bears one of the program's names and lacks its headings; an empty one is fine. */
+  private void sayMissing(SheetHead head) {
+    Optional<SheetKind> kind = recognizer.kindByName(head.name());
+    if (kind.isPresent() && !head.rows().isEmpty()) {
+      recognizer.nearMiss(head, kind.get()).ifPresent(this::sayMiss);
+    }
+  }
+
+  private void sayMiss(SheetRecognizer.NearMiss miss) {
+    problems.accept(
+        Problem.note(
+            ProblemKind.HEADING_MISSING,
+            CellRef.ofSheet(miss.sheet()),
+            "no row holds the heading "
+                + String.join(" and ", miss.missing())
+                + "; the sheet is not read; found "
+                + String.join(", ", miss.found()),
+            "a heading for each"));
+  }
+
+  private void sayNoVisits(List<SheetHead> heads) {
+    Optional<SheetRecognizer.NearMiss> nearest =
+        heads.stream()
+            .filter(head -> recognizer.kindByName(head.name()).isEmpty())
+            .map(head -> recognizer.nearMiss(head, SheetKind.VISITS))
+            .flatMap(Optional::stream)
+            .filter(miss -> miss.matched() > 1)
+            .max(Comparator.comparingInt(SheetRecognizer.NearMiss::matched));
+    nearest.ifPresent(this::sayMiss);
+    problems.accept(
+        Problem.note(
+            ProblemKind.SHEET_MISSING,
+            CellRef.ofSheet(""),
+            "no sheet holds visits",
+            "a sheet with the headings Date, Horse, Work and Owner"));
+  }
+}

@@ -1,0 +1,92 @@
+package clenchbook.reading.rows;
+
+import clenchbook.book.SheetKind;
+import clenchbook.problem.NearestName;
+import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.RowCells;
+import clenchbook.reading.cells.SoundCells;
+import clenchbook.reading.words.OwnWords;
+import clenchbook.reading.words.Vocabulary;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The rows of Headings: the farrier's own words. All are gathered, then sheets are renamed first.
+ */
+public final class HeadingsRows {
+  private static final int MOST_ROWS = 5_000;
+
+  private final Vocabulary vocabulary;
+  private final OwnWords own = new OwnWords();
+  private final List<RowCells> rows = new ArrayList<>();
+
+  public HeadingsRows(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /** Takes one row; true when it says something. */
+  public boolean add(RowCells row) {
+    boolean says = row.has("Means") && rows.size() < MOST_ROWS;
+    if (says) {
+      rows.add(row);
+    } else {
+      row.warn(
+          ProblemKind.NAME_MISSING, "Means", "Means is missing", "one of the guide's headings");
+    }
+    return says;
+  }
+
+  public OwnWords read() {
+    rows.stream().filter(row -> row.text("Mine").isEmpty()).forEach(this::rename);
+    rows.stream().filter(row -> !row.text("Mine").isEmpty()).forEach(this::heading);
+    return own;
+  }
+
+  private void rename(RowCells row) {
+    String means = row.text("Means");
+    Optional<SheetKind> kind = kind(means);
+    if (kind.isPresent()) {
+      own.rename(row.text("Sheet"), kind.get());
+    } else {
+      List<String> titles = new ArrayList<>();
+      for (SheetKind each : SheetKind.values()) {
+        titles.add(vocabulary.of(each).title());
+      }
+      String problem = "'" + SoundCells.brief(means) + "' is none of the program's sheets";
+      row.warn(ProblemKind.HEADING_UNKNOWN, "Means", problem, offer(means, titles));
+    }
+  }
+
+  private Optional<SheetKind> kind(String means) {
+    List<SheetKind> called = vocabulary.sheetsCalled(means);
+    return vocabulary
+        .canonicalSheet(means)
+        .or(() -> called.size() == 1 ? Optional.of(called.get(0)) : Optional.empty());
+  }
+
+  private void heading(RowCells row) {
+    String sheet = row.text("Sheet");
+    String means = row.text("Means");
+    Optional<SheetKind> kind = own.kindOf(sheet).or(() -> vocabulary.canonicalSheet(sheet));
+    List<SheetKind> kinds = kind.map(List::of).orElse(List.of(SheetKind.values()));
+    own.add(sheet, row.text("Mine"), means);
+    boolean understood =
+        SettingsRows.isSetting(means)
+            || kinds.stream().anyMatch(each -> vocabulary.of(each).heading(means).isPresent());
+    if (!understood) {
+      Set<String> known = new HashSet<>();
+      kinds.forEach(each -> known.addAll(vocabulary.of(each).canonicalHeadings()));
+      String problem = "'" + SoundCells.brief(means) + "' is none of the program's headings";
+      row.warn(ProblemKind.HEADING_UNKNOWN, "Means", problem, offer(means, List.copyOf(known)));
+    }
+  }
+
+  private static String offer(String means, List<String> known) {
+    return NearestName.find(means, known)
+        .map(near -> near + ", if that is meant")
+        .orElse("a name of the guide");
+  }
+}

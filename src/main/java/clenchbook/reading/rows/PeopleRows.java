@@ -1,0 +1,102 @@
+package clenchbook.reading.rows;
+
+import clenchbook.book.HorseRow;
+import clenchbook.book.Owner;
+import clenchbook.book.Place;
+import clenchbook.book.StrainRating;
+import clenchbook.book.Task;
+import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.RowCells;
+import clenchbook.reading.words.Choices;
+import clenchbook.reading.words.LanguageNames;
+import java.util.Optional;
+
+/** Rows of Owners, Horses, Places and Strain. */
+final class PeopleRows {
+  private PeopleRows() {}
+
+  /** The owner; empty when the name is missing. */
+  static Optional<Owner> owner(RowCells row) {
+    Owner owner =
+        new Owner(
+            row.source(),
+            row.name("Owner"),
+            row.text("Invoice name"),
+            row.lines("Address"),
+            row.text("Email"),
+            row.whole("Terms days"),
+            row.yesNo("Tax exempt").orElse(false),
+            row.text("Tax number"),
+            row.name("Country"),
+            language(row),
+            row.percent("Discount %"),
+            row.signedListMoney("Opening balance"));
+    return PriceRows.named(row, "Owner", owner.name()) ? Optional.of(owner) : Optional.empty();
+  }
+
+  /** The language's code; a language nobody knows counts as blank, and so as the book's. */
+  private static String language(RowCells row) {
+    Optional<String> code = LanguageNames.code(row.name("Language"));
+    if (code.isEmpty() && row.has("Language")) {
+      row.warn(
+          ProblemKind.CHOICE_UNKNOWN,
+          "Language",
+          "not a language that is known; the book's is used",
+          "a language of two letters such as en, or its English name");
+    }
+    return code.orElse("");
+  }
+
+  /** The horse, or one sharer's part of it; empty when its name is missing. */
+  static Optional<HorseRow> horse(RowCells row) {
+    HorseRow horse =
+        new HorseRow(
+            row.source(),
+            row.name("Horse"),
+            row.name("Owner"),
+            row.percent("Share %"),
+            row.name("Bill to"),
+            row.name("Place"),
+            row.number("Interval weeks"),
+            row.date("From"),
+            row.date("Until"),
+            row.lines("Notes"));
+    return PriceRows.named(row, "Horse", horse.horse()) ? Optional.of(horse) : Optional.empty();
+  }
+
+  /** The place; empty when its name is missing. */
+  static Optional<Place> place(RowCells row) {
+    Place place =
+        new Place(
+            row.source(),
+            row.name("Place"),
+            row.lines("Address"),
+            row.distance("Distance"),
+            row.minutes("Drive min"));
+    return PriceRows.named(row, "Place", place.name()) ? Optional.of(place) : Optional.empty();
+  }
+
+  /** The rating; empty when its task is not known. */
+  static Optional<StrainRating> strain(RowCells row) {
+    String expected = "trim, shape hot, shape cold, nail, make, grind or drive";
+    Optional<Task> task = row.choice("Task", Choices.TASK, expected);
+    if (!row.has("Task")) {
+      row.warn(ProblemKind.NAME_MISSING, "Task", "Task is missing", expected);
+    }
+    StrainRating rating =
+        new StrainRating(
+            row.source(),
+            task.orElse(Task.TRIM),
+            row.number("Effort CR10"),
+            row.number("Efforts per min"),
+            row.number("Seconds per effort"),
+            row.signedNumber("Wrist deg"),
+            row.name("Wrist direction"),
+            row.number("Vibration m/s2"),
+            row.number("Noise dBA"),
+            row.number("Trunk deg"),
+            row.number("Longest hold s"),
+            row.number("Blows per shoe"));
+    return task.isPresent() ? Optional.of(rating) : Optional.empty();
+  }
+}

@@ -1,0 +1,171 @@
+package clenchbook.reading.rows;
+
+import clenchbook.book.Material;
+import clenchbook.book.MaterialKind;
+import clenchbook.book.TaxKind;
+import clenchbook.book.TaxRate;
+import clenchbook.book.Unit;
+import clenchbook.book.WorkItem;
+import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.RowCells;
+import clenchbook.reading.cells.SoundCells;
+import clenchbook.reading.words.Choices;
+import clenchbook.values.Section;
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Rows of Work, Materials and Tax. */
+final class PriceRows {
+  private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
+  private static final BigDecimal MM_PER_FOOT = new BigDecimal("304.8");
+
+  private PriceRows() {}
+
+  /** The Work; empty when its name is missing. */
+  static Optional<WorkItem> work(RowCells row) {
+    WorkItem item =
+        new WorkItem(
+            row.source(),
+            row.name("Work"),
+            row.choice("Kind", Choices.FEE, "job or fee").orElse(false),
+            row.listMoney("Price"),
+            row.name("Tax"),
+            row.shoes("Shoe"),
+            row.whole("Shoes"),
+            row.choice("Shaping", Choices.SHAPING, "hot, cold or none"),
+            row.name("Nail"),
+            row.number("Nails per shoe"),
+            row.minutes("Trim min"),
+            row.minutes("Shape min"),
+            row.minutes("Nail min"),
+            row.minutes("Grind min"),
+            row.minutes("Forge min"),
+            row.percent("Taxed part").map(percent -> percent.movePointLeft(2).stripTrailingZeros()),
+            row.name("Compare as"),
+            row.date("From"));
+    return named(row, "Work", item.name()) ? Optional.of(item) : Optional.empty();
+  }
+
+  /** Says that a row of a list lacks its name. */
+  static boolean named(RowCells row, String heading, String name) {
+    if (name.isEmpty() && !row.has(heading)) {
+      row.warn(ProblemKind.NAME_MISSING, heading, heading + " is missing", "a name");
+    }
+    return !name.isEmpty();
+  }
+
+  /** The material; empty when its name is missing. */
+  static Optional<Material> material(RowCells row) {
+    String item = row.name("Item");
+    Material material =
+        new Material(
+            row.source(),
+            item,
+            materialKind(row, item),
+            row.size("Size"),
+            unit(row),
+            row.listMoney("Unit cost"),
+            row.number("Per pack"),
+            row.listMoney("Pack cost"),
+            row.listMoney("Price"),
+            section(row),
+            length(row, "Length"),
+            length(row, "Cut"),
+            row.name("Bar"),
+            length(row, "Bar length"),
+            row.minutes("Making min"),
+            row.minutes("Making forge min"),
+            row.number("Reorder at"),
+            row.name("Supplier"),
+            row.date("From"));
+    return named(row, "Item", item) ? Optional.of(material) : Optional.empty();
+  }
+
+  static Unit unit(RowCells row) {
+    return row.choice("Unit", Choices.UNIT, "piece, pair, pack, kg or bar").orElse(Unit.PIECE);
+  }
+
+  private static MaterialKind materialKind(RowCells row, String item) {
+    String expected =
+        "keg, handmade, aluminium, bar, nail, pad, stud, adhesive, packing, gas or sundry";
+    Optional<MaterialKind> kind = row.choice("Kind", Choices.MATERIAL, expected);
+    if (kind.isPresent() || item.isEmpty()) {
+      return kind.orElse(MaterialKind.SUNDRY);
+    }
+    Optional<MaterialKind> guessed = kindByName(row, item);
+    if (guessed.isEmpty() && !row.has("Kind")) {
+      row.warn(ProblemKind.CHOICE_UNKNOWN, "Kind", "Kind is missing", expected);
+    }
+    return guessed.orElse(MaterialKind.SUNDRY);
+  }
+
+  /** A blank Kind, from what else the row says: its lengths, or a word in its name. */
+  private static Optional<MaterialKind> kindByName(RowCells row, String item) {
+    if (row.has("Bar") || row.has("Making min")) {
+      return Optional.of(MaterialKind.HANDMADE);
+    }
+    if (row.has("Bar length mm") || row.has("Section")) {
+      return Optional.of(MaterialKind.BAR);
+    }
+    for (String word : item.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")) {
+      for (Map.Entry<String, MaterialKind> known : Choices.MATERIAL.entrySet()) {
+        boolean same = known.getKey().equals(word);
+        if (same && known.getValue() != MaterialKind.SUNDRY) {
+          return Optional.of(known.getValue());
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Section> section(RowCells row) {
+    String written = row.text("Section");
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Section> section = Section.parse(written);
+    if (section.isEmpty()) {
+      String problem = "Section '" + SoundCells.brief(written) + "' is no section of bar";
+      String expected = "a section such as 3/4 x 5/16 in or 20 x 8 mm";
+      row.warn(ProblemKind.SECTION_UNREADABLE, "Section", problem, expected);
+    }
+    return section;
+  }
+
+  /** A length in millimetres, whichever unit its column has. */
+  private static Optional<BigDecimal> length(RowCells row, String heading) {
+    if (row.has(heading + " mm")) {
+      return row.length(heading + " mm");
+    }
+    if (row.has(heading + " in")) {
+      return row.length(heading + " in").map(inches -> inches.multiply(MM_PER_INCH));
+    }
+    return row.length(heading + " ft").map(feet -> feet.multiply(MM_PER_FOOT));
+  }
+
+  /** The rate; empty when its code or rate is missing. */
+  static Optional<TaxRate> taxRate(RowCells row) {
+    String code = row.name("Code");
+    String expected = "standard, reduced, zero, exempt or outside scope";
+    Optional<TaxKind> kind = row.choice("Kind", Choices.TAX, expected);
+    Optional<BigDecimal> rate = row.percent("Rate %");
+    boolean untaxed = kind.isPresent() && !taxed(kind.get());
+    if (rate.isEmpty() && !untaxed && !row.has("Rate %")) {
+      row.warn(ProblemKind.NUMBER_UNREADABLE, "Rate %", "Rate % is missing", "a rate such as 20");
+    }
+    if (!named(row, "Code", code) || (rate.isEmpty() && !untaxed)) {
+      return Optional.empty();
+    }
+    BigDecimal percent = rate.orElse(BigDecimal.ZERO);
+    TaxKind byRate = percent.signum() == 0 ? TaxKind.ZERO : TaxKind.STANDARD;
+    return Optional.of(
+        new TaxRate(
+            row.source(), code, row.name("Name"), percent, kind.orElse(byRate), row.date("From")));
+  }
+
+  private static boolean taxed(TaxKind kind) {
+    return kind == TaxKind.STANDARD || kind == TaxKind.REDUCED;
+  }
+}

@@ -1,0 +1,281 @@
+package clenchbook.reading.rows;
+
+import clenchbook.book.Setting;
+import clenchbook.reading.cells.DateText;
+import clenchbook.reading.cells.DayNumber;
+import clenchbook.reading.cells.MinutesText;
+import clenchbook.reading.cells.MoneyText;
+import clenchbook.reading.cells.NumberText;
+import clenchbook.reading.cells.WordCell;
+import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.formats.cells.CellFormat;
+import clenchbook.reading.words.LanguageNames;
+import clenchbook.reading.words.SameWords;
+import clenchbook.reading.words.YesNo;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Currency;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Reads the values of settings, each by its type, to their canonical texts. */
+final class SettingReading {
+  private static final List<Setting> FIRST =
+      List.of(Setting.COUNTRY, Setting.LANGUAGE, Setting.CURRENCY, Setting.DATE_ORDER);
+  private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+  private static final BigDecimal MOST = new BigDecimal(1_000_000_000);
+
+  private static final Map<String, String> COUNTRIES =
+      Map.of(
+          "uk",
+          "GB",
+          "greatbritain",
+          "GB",
+          "britain",
+          "GB",
+          "england",
+          "GB",
+          "scotland",
+          "GB",
+          "wales",
+          "GB",
+          "northernireland",
+          "GB",
+          "usa",
+          "US",
+          "america",
+          "US",
+          "holland",
+          "NL");
+
+  private static final Map<String, String> CHOICES =
+      Map.ofEntries(
+          Map.entry("miles", "mile"),
+          Map.entry("mi", "mile"),
+          Map.entry("kilometre", "km"),
+          Map.entry("kilometres", "km"),
+          Map.entry("kilometer", "km"),
+          Map.entry("kilometers", "km"),
+          Map.entry("kms", "km"),
+          Map.entry("si", "metric"),
+          Map.entry("uscustomary", "imperial"),
+          Map.entry("ddmmyyyy", "dmy"),
+          Map.entry("ddmmyy", "dmy"),
+          Map.entry("daymonthyear", "dmy"),
+          Map.entry("mmddyyyy", "mdy"),
+          Map.entry("mmddyy", "mdy"),
+          Map.entry("monthdayyear", "mdy"),
+          Map.entry("yyyymmdd", "ymd"),
+          Map.entry("yymmdd", "ymd"),
+          Map.entry("yearmonthday", "ymd"),
+          Map.entry("iso", "ymd"),
+          Map.entry("gb", "uk"),
+          Map.entry("unitedkingdom", "uk"),
+          Map.entry("usa", "us"),
+          Map.entry("unitedstates", "us"),
+          Map.entry("perinvoice", "invoice"),
+          Map.entry("perline", "line"),
+          Map.entry("accrual", "invoiced"));
+
+  private final Locale machine;
+  private final boolean from1904;
+  private final Map<Setting, String> found = new EnumMap<>(Setting.class);
+
+  SettingReading(Locale machine, boolean from1904) {
+    this.machine = machine;
+    this.from1904 = from1904;
+  }
+
+  /** The settings that say how the others are read come first. */
+  static List<Setting> order() {
+    List<Setting> order = new ArrayList<>(FIRST);
+    for (Setting setting : Setting.values()) {
+      if (!FIRST.contains(setting)) {
+        order.add(setting);
+      }
+    }
+    return List.copyOf(order);
+  }
+
+  /** The canonical value; empty when it can't be used. */
+  Optional<String> read(Setting setting, Cell cell) {
+    if (cell instanceof Cell.Fault || cell instanceof Cell.NoValue) {
+      return Optional.empty();
+    }
+    String text = WordCell.trimmed(cell.shown());
+    Optional<String> value =
+        switch (setting.type()) {
+          case TEXT -> Optional.of(text.replaceAll("\\R", "\n"));
+          case DECIMAL -> number(setting, cell).map(BigDecimal::toPlainString);
+          case WHOLE -> whole(setting, cell, text);
+          case YES_NO -> YesNo.read(cell).map(yes -> yes ? "yes" : "no");
+          case CHOICE -> choice(setting, text);
+          case DATE -> date(cell).map(LocalDate::toString);
+          case COUNTRY -> country(text);
+          case CURRENCY -> currency(text);
+          case LANGUAGE -> LanguageNames.code(text);
+        };
+    value.ifPresent(usable -> found.put(setting, usable));
+    return value;
+  }
+
+  /** What a setting may hold, in words. */
+  String expected(Setting setting) {
+    return switch (setting.type()) {
+      case TEXT -> "a text";
+      case DECIMAL -> "a number of 0 or more";
+      case WHOLE -> setting == Setting.YEAR_STARTS ? "a month from 1 to 12" : "a whole number";
+      case YES_NO -> "yes or no";
+      case CHOICE -> String.join(" or ", setting.choices());
+      case DATE -> "a day such as 2026-01-01";
+      case COUNTRY -> "a country of two letters such as GB, or its English name";
+      case CURRENCY -> "a currency of three letters such as EUR";
+      case LANGUAGE -> "a language of two letters such as en, or its English name";
+    };
+  }
+
+  private Optional<BigDecimal> number(Setting setting, Cell cell) {
+    Optional<BigDecimal> value = Optional.empty();
+    if (cell instanceof Cell.Number number) {
+      boolean percent = number.format().kind() == CellFormat.Kind.PERCENT;
+      value = number.decimal().map(share -> percent ? times100(share) : share);
+    } else if (cell instanceof Cell.Text text) {
+      String bare = text.text().strip().replaceFirst("\\s*%$", "");
+      value = numbers().read(bare).or(() -> money(bare)).map(NumberText.Reading::value);
+    } else if (cell instanceof Cell.Span span && setting.title().endsWith(" min")) {
+      value = Optional.of(MinutesText.ofSeconds(span.length().toSeconds()));
+    }
+    return value.filter(number -> number.signum() >= 0 && number.compareTo(MOST) < 0);
+  }
+
+  private static BigDecimal times100(BigDecimal share) {
+    BigDecimal percent = share.multiply(HUNDRED).stripTrailingZeros();
+    return percent.scale() < 0 ? percent.setScale(0) : percent;
+  }
+
+  private NumberText numbers() {
+    return new NumberText(locale());
+  }
+
+  private Optional<NumberText.Reading> money(String text) {
+    Optional<String> currency = Optional.ofNullable(found.get(Setting.CURRENCY));
+    return new MoneyText(numbers(), currency).read(text);
+  }
+
+  private Optional<String> whole(Setting setting, Cell cell, String text) {
+    Optional<BigDecimal> number = number(setting, cell).filter(value -> value.scale() <= 0);
+    if (setting == Setting.YEAR_STARTS) {
+      return number
+          .map(BigDecimal::intValue)
+          .or(() -> DateText.month(text))
+          .filter(month -> month >= 1 && month <= 12)
+          .map(String::valueOf);
+    }
+    return number.map(BigDecimal::toPlainString);
+  }
+
+  private static Optional<String> choice(Setting setting, String text) {
+    String bare = SameWords.bare(text);
+    String word = CHOICES.getOrDefault(bare, bare);
+    return setting.choices().stream().filter(word::equals).findFirst();
+  }
+
+  private Optional<LocalDate> date(Cell cell) {
+    if (cell instanceof Cell.Moment moment) {
+      return Optional.of(moment.at().toLocalDate()).filter(DateText::plausible);
+    }
+    Optional<LocalDate> byNumber =
+        cell instanceof Cell.Number number
+            ? number
+                .decimal()
+                .filter(DayNumber::plausible)
+                .map(value -> DayNumber.day(value, from1904))
+            : Optional.empty();
+    List<LocalDate> days = DateText.read(cell.shown(), dateOrder()).days();
+    return byNumber.or(() -> days.size() == 1 ? Optional.of(days.get(0)) : Optional.empty());
+  }
+
+  private static Optional<String> country(String text) {
+    String bare = SameWords.bare(text);
+    if (COUNTRIES.containsKey(bare)) {
+      return Optional.ofNullable(COUNTRIES.get(bare));
+    }
+    return code(text, Locale.getISOCountries())
+        .or(() -> named(bare, Locale.getISOCountries(), SettingReading::englishCountry));
+  }
+
+  /** A code of a list, in the list's own spelling. */
+  private static Optional<String> code(String text, String[] codes) {
+    return Arrays.stream(codes).filter(text::equalsIgnoreCase).findFirst();
+  }
+
+  private static Optional<String> named(
+      String bare, String[] codes, Function<String, String> nameOf) {
+    return Arrays.stream(codes)
+        .filter(code -> SameWords.bare(nameOf.apply(code)).equals(bare))
+        .findFirst();
+  }
+
+  private static String englishCountry(String code) {
+    return new Locale("", code).getDisplayCountry(Locale.ENGLISH);
+  }
+
+  private Optional<String> currency(String text) {
+    String sign = text.toUpperCase(Locale.ROOT);
+    return MoneyText.currencyOf(sign, found.getOrDefault(Setting.COUNTRY, ""))
+        .filter(SettingReading::hasMinorUnit);
+  }
+
+  private static boolean hasMinorUnit(String code) {
+    try {
+      return Currency.getInstance(code).getDefaultFractionDigits() >= 0;
+    } catch (IllegalArgumentException noCurrency) {
+      return false;
+    }
+  }
+
+  /** The locale of the book: its own country and language, the machine's where it gives none. */
+  Locale locale() {
+    String language = found.getOrDefault(Setting.LANGUAGE, machine.getLanguage());
+    String country = found.getOrDefault(Setting.COUNTRY, machine.getCountry());
+    return new Locale(language, country);
+  }
+
+  Optional<DateText.Order> dateOrder() {
+    return Optional.ofNullable(found.get(Setting.DATE_ORDER))
+        .map(order -> DateText.Order.valueOf(order.toUpperCase(Locale.ROOT)));
+  }
+
+  /** What the machine's locale says of country, currency and language. */
+  Map<Setting, String> machineValues() {
+    Map<Setting, String> values = new EnumMap<>(Setting.class);
+    if (!machine.getLanguage().isEmpty()) {
+      values.put(Setting.LANGUAGE, machine.getLanguage());
+    }
+    if (machine.getCountry().matches("[A-Z]{2}")) {
+      values.put(Setting.COUNTRY, machine.getCountry());
+    }
+    currencyOf(found.getOrDefault(Setting.COUNTRY, machine.getCountry()))
+        .ifPresent(code -> values.put(Setting.CURRENCY, code));
+    return values;
+  }
+
+  private static Optional<String> currencyOf(String country) {
+    if (!country.matches("[A-Z]{2}")) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.ofNullable(Currency.getInstance(new Locale("", country)))
+          .map(Currency::getCurrencyCode)
+          .filter(SettingReading::hasMinorUnit);
+    } catch (IllegalArgumentException noSuchCountry) {
+      return Optional.empty();
+    }
+  }
+}

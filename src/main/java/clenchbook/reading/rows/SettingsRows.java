@@ -1,0 +1,176 @@
+package clenchbook.reading.rows;
+
+import clenchbook.book.Setting;
+import clenchbook.problem.CellRef;
+import clenchbook.problem.NearestName;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.RowCells;
+import clenchbook.reading.cells.SoundCells;
+import clenchbook.reading.cells.WordCell;
+import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.words.OwnWords;
+import clenchbook.reading.words.SameWords;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The rows of Settings: first gathered, then read, since the country says how numbers are meant.
+ */
+public final class SettingsRows {
+  private static final int MOST_ROWS = 2_000;
+
+  /** Other names of settings. */
+  private static final Map<String, Setting> SYNONYMS = synonyms();
+
+  private final OwnWords own;
+  private final Consumer<Problem> problems;
+  private final Map<Setting, Entry> entries = new EnumMap<>(Setting.class);
+  private final List<Entry> unknown = new ArrayList<>();
+  private int count;
+
+  /** A row of Settings. */
+  private record Entry(CellRef nameAt, CellRef valueAt, String name, Optional<Cell> value) {}
+
+  public SettingsRows(OwnWords own, Consumer<Problem> problems) {
+    this.own = own;
+    this.problems = problems;
+  }
+
+  private static Map<String, Setting> synonyms() {
+    Map<String, Setting> names = new HashMap<>();
+    for (Setting setting : Setting.values()) {
+      SameWords.forms(setting.title()).forEach(form -> names.putIfAbsent(form, setting));
+    }
+    Map<String, Setting> others =
+        Map.ofEntries(
+            Map.entry("business", Setting.BUSINESS_NAME),
+            Map.entry("name", Setting.BUSINESS_NAME),
+            Map.entry("telephone", Setting.PHONE),
+            Map.entry("phonenumber", Setting.PHONE),
+            Map.entry("mobile", Setting.PHONE),
+            Map.entry("emailaddress", Setting.EMAIL),
+            Map.entry("vatnumber", Setting.TAX_NUMBER),
+            Map.entry("vatno", Setting.TAX_NUMBER),
+            Map.entry("taxid", Setting.TAX_NUMBER),
+            Map.entry("distance", Setting.DISTANCE_UNIT),
+            Map.entry("dateformat", Setting.DATE_ORDER),
+            Map.entry("orderofdates", Setting.DATE_ORDER),
+            Map.entry("terms", Setting.TERMS_DAYS),
+            Map.entry("paymentterms", Setting.TERMS_DAYS),
+            Map.entry("latefee", Setting.LATE_FEE),
+            Map.entry("invoicenumberpattern", Setting.INVOICE_PATTERN),
+            Map.entry("nextinvoice", Setting.NEXT_INVOICE_NUMBER),
+            Map.entry("wage", Setting.HOURLY_WAGE),
+            Map.entry("wageperhour", Setting.HOURLY_WAGE),
+            Map.entry("vehiclecost", Setting.VEHICLE_COST),
+            Map.entry("vehiclecostperkm", Setting.VEHICLE_COST),
+            Map.entry("vehiclecostpermile", Setting.VEHICLE_COST),
+            Map.entry("sundries", Setting.SUNDRIES),
+            Map.entry("overheads", Setting.YEARLY_OVERHEADS),
+            Map.entry("overheadsperyear", Setting.YEARLY_OVERHEADS),
+            Map.entry("yearstarts", Setting.YEAR_STARTS),
+            Map.entry("yearstart", Setting.YEAR_STARTS),
+            Map.entry("yearofbirth", Setting.BIRTH_YEAR),
+            Map.entry("paymentlinkurl", Setting.PAYMENT_LINK));
+    others.forEach(names::putIfAbsent);
+    return Map.copyOf(names);
+  }
+
+  /** Whether these words name a setting. */
+  static boolean isSetting(String words) {
+    return SYNONYMS.containsKey(SameWords.bare(words));
+  }
+
+  /** Takes one row; false when it says nothing at all. */
+  public boolean add(RowCells row) {
+    String name = row.text("Setting");
+    if (name.isEmpty()) {
+      if (row.has("Value")) {
+        row.warn(ProblemKind.NAME_MISSING, "Setting", "Setting is missing", "the setting's name");
+      }
+      return false;
+    }
+    Entry entry = new Entry(row.at("Setting"), row.at("Value"), name, row.cell("Value"));
+    String meant = own.meaning(row.source().sheet(), "Settings", name).orElse(name);
+    Setting setting = SYNONYMS.get(SameWords.bare(meant));
+    if (setting == null) {
+      unknown.add(entry);
+    } else {
+      put(setting, entry);
+    }
+    return setting != null && ++count < MOST_ROWS;
+  }
+
+  /** A setting given twice: the lower row counts, as with prices. */
+  private void put(Setting setting, Entry entry) {
+    Entry earlier = entries.put(setting, entry);
+    if (earlier != null) {
+      String problem = setting.title() + " stands in " + earlier.nameAt().cell() + " too";
+      problems.accept(
+          Problem.warning(
+              ProblemKind.NAME_TWICE,
+              entry.nameAt(),
+              problem + "; the lower row counts",
+              "each setting once",
+              entry.name()));
+    }
+  }
+
+  /** The settings in force, with a problem for each that is unknown or can't be used. */
+  public SettingsOutcome read(Locale machine, boolean from1904) {
+    unknown.forEach(this::sayUnknown);
+    SettingReading reading = new SettingReading(machine, from1904);
+    Map<Setting, String> given = new EnumMap<>(Setting.class);
+    Map<Setting, CellRef> cells = new EnumMap<>(Setting.class);
+    for (Setting setting : SettingReading.order()) {
+      Entry entry = entries.get(setting);
+      if (entry != null && entry.value().isPresent() && !isBlank(entry.value().get())) {
+        Optional<String> value = reading.read(setting, entry.value().get());
+        if (value.isPresent()) {
+          given.put(setting, value.get());
+          cells.put(setting, entry.valueAt());
+        } else {
+          sayUnusable(setting, entry, reading.expected(setting));
+        }
+      }
+    }
+    return new SettingsOutcome(given, cells, reading);
+  }
+
+  private static boolean isBlank(Cell cell) {
+    return WordCell.trimmed(cell.shown()).isEmpty();
+  }
+
+  private void sayUnknown(Entry entry) {
+    List<String> titles = new ArrayList<>();
+    for (Setting setting : Setting.values()) {
+      titles.add(setting.title());
+    }
+    String problem = "the setting '" + SoundCells.brief(entry.name()) + "' is not known";
+    String offer =
+        NearestName.find(entry.name(), titles)
+            .map(near -> "; did you mean " + near + "?")
+            .orElse("");
+    problems.accept(
+        Problem.warning(
+            ProblemKind.SETTING_UNKNOWN,
+            entry.nameAt(),
+            problem + offer,
+            "a setting of the guide",
+            SoundCells.brief(entry.name())));
+  }
+
+  private void sayUnusable(Setting setting, Entry entry, String expected) {
+    String shown = SoundCells.brief(entry.value().map(Cell::shown).orElse(""));
+    String problem = setting.title() + " '" + shown + "' can't be used; its default stands";
+    problems.accept(
+        Problem.warning(ProblemKind.SETTING_UNUSABLE, entry.valueAt(), problem, expected, shown));
+  }
+}

@@ -1,0 +1,189 @@
+package clenchbook.reading.rows;
+
+import clenchbook.book.SheetControl;
+import clenchbook.book.SheetKind;
+import clenchbook.book.SourceRow;
+import clenchbook.problem.Problem;
+import clenchbook.reading.cells.ReadingRules;
+import clenchbook.reading.cells.RowCells;
+import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.formats.cells.MergedCells;
+import clenchbook.reading.formats.cells.Row;
+import clenchbook.reading.recognise.SheetLayout;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+
+/**
+ * The rows of one sheet below its headings: each is blank, no data, held back or used, and counted
+ * as such.
+ */
+public final class SheetRows {
+  /** What a merged cell speaks for in the rows beside it; an amount is never counted twice. */
+  private static final Set<String> SPREAD =
+      Set.of("Date", "Place", "Owner", "Horse", "Supplier", "Vehicle");
+
+  private static final Map<SheetKind, String> KEYS =
+      Map.ofEntries(
+          Map.entry(SheetKind.WORK, "Work"),
+          Map.entry(SheetKind.MATERIALS, "Item"),
+          Map.entry(SheetKind.OWNERS, "Owner"),
+          Map.entry(SheetKind.HORSES, "Horse"),
+          Map.entry(SheetKind.PLACES, "Place"),
+          Map.entry(SheetKind.ASSETS, "Asset"),
+          Map.entry(SheetKind.TAX, "Code"),
+          Map.entry(SheetKind.STRAIN, "Task"),
+          Map.entry(SheetKind.SETTINGS, "Setting"),
+          Map.entry(SheetKind.HEADINGS, "Means"));
+
+  private final SheetLayout layout;
+  private final String[] headings;
+  private final int[] slots;
+  private final String key;
+  private final ReadingRules rules;
+  private final Consumer<Problem> problems;
+  private final Predicate<RowCells> reader;
+  private final List<MergedCells> merged;
+  private final Map<MergedCells, Cell> spread = new HashMap<>();
+  private final Map<String, String> headingTexts = new HashMap<>();
+  private int rows;
+  private int used;
+  private int held;
+  private int ignored;
+  private Map<String, Cell> waiting = Map.of();
+  private int waitingRow;
+
+  /**
+   * Counts and hands on the rows of a sheet.
+   *
+   * @param reader takes a row of data; true when it is used
+   * @param merged blocks whose first cell speaks for all their rows
+   */
+  public SheetRows(
+      SheetLayout layout,
+      ReadingRules rules,
+      List<MergedCells> merged,
+      Consumer<Problem> problems,
+      Predicate<RowCells> reader) {
+    this.layout = layout;
+    this.headings = layout.headings().toArray(String[]::new);
+    this.slots = layout.slots();
+    this.key = KEYS.getOrDefault(layout.kind(), "Date");
+    this.rules = rules;
+    this.merged = merged.stream().filter(this::speaks).toList();
+    this.problems = problems;
+    this.reader = reader;
+  }
+
+  private boolean speaks(MergedCells block) {
+    int slot = block.firstColumn() < slots.length ? slots[block.firstColumn()] : -1;
+    return block.lastRow() > layout.headingRow() && slot >= 0 && SPREAD.contains(headings[slot]);
+  }
+
+  /** Whether any of these blocks would change how the sheet reads. */
+  public boolean isChangedBy(List<MergedCells> blocks) {
+    return blocks.stream().anyMatch(this::speaks);
+  }
+
+  /** Takes the next row of the sheet. */
+  public void take(Row row) {
+    if (row.number() == layout.headingRow()) {
+      known(row).forEach((heading, cell) -> headingTexts.put(heading, cell.shown()));
+    }
+    if (row.number() <= layout.headingRow() || row.cells().stream().allMatch(RowKind::isBlank)) {
+      return;
+    }
+    settleWaiting(false);
+    rows++;
+    Map<String, Cell> known = known(row);
+    spreadMerged(row.number(), known);
+    boolean noData =
+        known.isEmpty()
+            || RowKind.isFilledDown(known)
+            || RowKind.isTotals(row.cells(), known, key)
+            || RowKind.isHeadingsAgain(known, headingTexts);
+    if (noData) {
+      ignored++;
+    } else if (RowKind.isBareSums(known, key)) {
+      waiting = known;
+      waitingRow = row.number();
+    } else {
+      read(row.number(), known);
+    }
+  }
+
+  private Map<String, Cell> known(Row row) {
+    Map<String, Cell> known = new LinkedHashMap<>();
+    for (Cell cell : row.cells()) {
+      int slot = cell.column() < slots.length ? slots[cell.column()] : -1;
+      if (slot >= 0 && !RowKind.isBlank(cell)) {
+        known.put(headings[slot], cell);
+      }
+    }
+    return known;
+  }
+
+  private void spreadMerged(int row, Map<String, Cell> known) {
+    for (MergedCells block : merged) {
+      if (row >= block.firstRow() && row <= block.lastRow()) {
+        String heading = headings[slots[block.firstColumn()]];
+        Cell own = known.get(heading);
+        if (row == block.firstRow() && own != null) {
+          spread.put(block, own);
+        } else if (own == null && spread.containsKey(block)) {
+          known.put(heading, spread.get(block));
+        }
+      }
+    }
+  }
+
+  /** Sums without a word are no data where they end the sheet, else a row without its day. */
+  private void settleWaiting(boolean atFoot) {
+    if (waiting.isEmpty()) {
+      return;
+    }
+    Map<String, Cell> row = waiting;
+    waiting = Map.of();
+    if (atFoot) {
+      ignored++;
+    } else {
+      read(waitingRow, row);
+    }
+  }
+
+  private void read(int number, Map<String, Cell> known) {
+    SourceRow source = new SourceRow(layout.name(), layout.index(), number, layout.letters());
+    RowCells row = new RowCells(source, known, rules, problems);
+    boolean taken = reader.test(row);
+    if (row.held()) {
+      held++;
+    } else if (taken) {
+      used++;
+    } else {
+      ignored++;
+    }
+  }
+
+  /** The counts, once the last row is taken; rows = used + held + ignored. */
+  public SheetControl finish() {
+    settleWaiting(true);
+    if (rows != used + held + ignored) {
+      throw new IllegalStateException(
+          "rows of "
+              + layout.name()
+              + " do not add up: "
+              + rows
+              + " = "
+              + used
+              + " + "
+              + held
+              + " + "
+              + ignored);
+    }
+    return new SheetControl(layout.name(), rows, ignored);
+  }
+}

@@ -1,0 +1,78 @@
+package clenchbook.reading.rows;
+
+import clenchbook.book.Reason;
+import clenchbook.book.Visit;
+import clenchbook.problem.ProblemKind;
+import clenchbook.problem.Severity;
+import clenchbook.reading.cells.RowCells;
+import clenchbook.reading.words.Choices;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Rows of Visits. */
+final class VisitRows {
+  private VisitRows() {}
+
+  /** The visit; empty when the row is held back. */
+  static Optional<Visit> read(RowCells row) {
+    Optional<LocalDate> date = row.requiredDate("Date");
+    Optional<BigDecimal> charge = charge(row);
+    Visit visit =
+        new Visit(
+            row.source(),
+            date.orElse(LocalDate.EPOCH),
+            row.name("Place"),
+            row.payer("Owner"),
+            row.name("Horse"),
+            row.name("Work"),
+            row.shoes("Shoe"),
+            row.sizes("Size"),
+            row.whole("Shoes"),
+            row.whole("New shoes"),
+            row.choice("Shaping", Choices.SHAPING, "hot, cold or none"),
+            row.name("Nail"),
+            row.whole("Nails"),
+            row.extras("Extras"),
+            row.minutes("Trim min"),
+            row.minutes("Shape min"),
+            row.minutes("Nail min"),
+            row.minutes("Grind min"),
+            row.minutes("Forge min"),
+            row.minutes("Total min"),
+            row.minutes("Helper min"),
+            charge,
+            paid(row),
+            row.name("How"),
+            reason(row),
+            row.whole("Lost"),
+            row.text("Vet"),
+            row.lines("Notes"));
+    return row.held() ? Optional.empty() : Optional.of(visit);
+  }
+
+  private static Reason reason(RowCells row) {
+    String expected = "routine, lost shoe, lameness, new horse or cancelled";
+    return row.choice("Reason", Choices.REASON, expected).orElse(Reason.ROUTINE);
+  }
+
+  private static Optional<BigDecimal> charge(RowCells row) {
+    Optional<BigDecimal> charge = row.money("Charge");
+    if (charge.filter(amount -> amount.signum() < 0).isPresent()) {
+      String problem = "Charge is below nothing: " + charge.get().toPlainString();
+      String expected = "a charge of 0 or more";
+      row.say(Severity.HELD, ProblemKind.MONEY_NEGATIVE, "Charge", problem, expected);
+    }
+    return charge;
+  }
+
+  private static Optional<BigDecimal> paid(RowCells row) {
+    Optional<BigDecimal> paid = row.money("Paid");
+    if (paid.filter(amount -> amount.signum() < 0).isPresent()) {
+      String problem = "Paid is below nothing: " + paid.get().toPlainString();
+      row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, "Paid", problem, "an amount of 0 or more");
+      return Optional.empty();
+    }
+    return paid;
+  }
+}

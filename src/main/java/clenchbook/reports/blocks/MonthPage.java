@@ -1,0 +1,66 @@
+package clenchbook.reports.blocks;
+
+import java.util.List;
+
+/**
+ * The month on one page.
+ *
+ * @param title the page's title, such as the month
+ * @param business the business name; may be empty
+ * @param language two-letter code of the words on it
+ * @param problems what the farrier should look at first, one plain sentence each, worst first
+ * @param problemsNote one sentence on where all problems stand; empty for none
+ * @param sections the parts of the page, in order
+ * @param files the links, grouped
+ */
+public record MonthPage(
+    String title,
+    String business,
+    String language,
+    List<String> problems,
+    String problemsNote,
+    List<Section> sections,
+    List<FileGroup> files) {
+  /** Copies its lists. */
+  public MonthPage {
+    problems = List.copyOf(problems);
+    sections = List.copyOf(sections);
+    files = List.copyOf(files);
+  }
+
+  /**
+   * A part of the page.
+   *
+   * @param title its heading
+   * @param file the file that holds the whole of it, as a path relative to the page; empty for none
+   * @param blocks its content
+   */
+  public record Section(String title, String file, List<Block> blocks) {
+    /** Copies its list. */
+    public Section {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * Files that belong together.
+   *
+   * @param title what they are
+   * @param files the files, in order
+   */
+  public record FileGroup(String title, List<FileLink> files) {
+    /** Copies its list. */
+    public FileGroup {
+      files = List.copyOf(files);
+    }
+  }
+
+  /**
+   * A link to a file of the run.
+   *
+   * @param path relative to the page, with forward slashes, not encoded
+   * @param label the words of the link
+   * @param note what it is, in a few words; may be empty
+   */
+  public record FileLink(String path, String label, String note) {}
+}

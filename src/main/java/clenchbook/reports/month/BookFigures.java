@@ -1,0 +1,113 @@
+package clenchbook.reports.month;
+
+import clenchbook.book.Book;
+import clenchbook.book.SheetControl;
+import clenchbook.problem.CellRef;
+import clenchbook.problem.Problem;
+import clenchbook.problem.Severity;
+import clenchbook.reports.blocks.FigureTable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** What became of every row of the book, and all its problems. */
+public final class BookFigures {
+  private BookFigures() {}
+
+  /**
+   * All problems in the order of the book: by sheet, row and cell.
+   *
+   * @param book the book
+   * @param problems the problems, in any order; equal ones count once
+   * @return sorted
+   */
+  public static List<Problem> sorted(Book book, List<Problem> problems) {
+    Map<String, Integer> places = new HashMap<>();
+    book.sheets().forEach(sheet -> places.putIfAbsent(sheet, places.size()));
+    Comparator<Problem> order =
+        Comparator.comparingInt(
+            (Problem problem) -> places.getOrDefault(problem.at().sheet(), Integer.MAX_VALUE));
+    return problems.stream()
+        .distinct()
+        .sorted(
+            order
+                .thenComparing(problem -> problem.at().sheet())
+                .thenComparingInt(problem -> problem.at().row())
+                .thenComparingInt(problem -> problem.at().columnIndex())
+                .thenComparing(Problem::kind)
+                .thenComparing(Problem::problem))
+        .toList();
+  }
+
+  /**
+   * How many rows of each sheet were used, held back and ignored.
+   *
+   * @param book the book
+   * @param problems all problems
+   * @return rows = used + held + ignored for every sheet
+   */
+  public static FigureTable control(Book book, List<Problem> problems) {
+    List<List<String>> rows = new ArrayList<>();
+    for (SheetControl control : book.controls()) {
+      int held = held(control.sheet(), problems);
+      int used = control.rows() - held - control.ignored();
+      if (used < 0) {
+        throw new IllegalStateException(control + " with " + held + " held");
+      }
+      rows.add(
+          List.of(
+              control.sheet(),
+              Figures.count(control.rows()),
+              Figures.count(used),
+              Figures.count(held),
+              Figures.count(control.ignored())));
+    }
+    return new FigureTable("control", List.of("sheet", "rows", "used", "held", "ignored"), rows);
+  }
+
+  /**
+   * The distinct rows that are held back in a sheet.
+   *
+   * @param sheet the sheet's own name
+   * @param problems all problems
+   * @return how many
+   */
+  public static int held(String sheet, List<Problem> problems) {
+    return (int)
+        problems.stream()
+            .filter(problem -> problem.severity() == Severity.HELD)
+            .map(Problem::at)
+            .filter(at -> at.sheet().equals(sheet) && at.row() > 0)
+            .mapToInt(CellRef::row)
+            .distinct()
+            .count();
+  }
+
+  /**
+   * The table {@code problems}.
+   *
+   * @param problems sorted problems
+   * @return one row each
+   */
+  public static FigureTable problems(List<Problem> problems) {
+    return new FigureTable(
+        "problems",
+        List.of("sheet", "cell", "row", "severity", "problem", "expected", "value", "kind"),
+        problems.stream()
+            .map(
+                problem ->
+                    List.of(
+                        problem.at().sheet(),
+                        problem.at().cell(),
+                        problem.at().row() > 0 ? Figures.count(problem.at().row()) : "",
+                        problem.severity().word(),
+                        problem.problem(),
+                        problem.expected(),
+                        problem.value(),
+                        problem.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')))
+            .toList());
+  }
+}

@@ -1,0 +1,290 @@
+package clenchbook.tax;
+
+import clenchbook.book.PaymentKind;
+import clenchbook.tax.billed.Billed;
+import clenchbook.tax.billed.BilledLine;
+import clenchbook.tax.billed.BookNets;
+import clenchbook.tax.billed.OwnerDebts;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.income.Receipt;
+import clenchbook.values.Period;
+import clenchbook.values.money.MinorUnit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * Ties the summary's income to the register and the book, step by step, each part ending in what is
+ * left over: nothing, or amounts that are listed by row.
+ *
+ * @param steps the steps, in order
+ * @param left what is left over, by row; empty where every part ends in nothing
+ */
+record Reconciliation(List<Step> steps, List<Left> left) {
+
+  /**
+   * One step.
+   *
+   * @param part the part it belongs to
+   * @param label what it is
+   * @param amount the amount, with its sign
+   * @param result whether it closes its part
+   */
+  record Step(String part, String label, BigDecimal amount, boolean result) {}
+
+  /**
+   * Something left over.
+   *
+   * @param sheet the sheet of its row; {@code register} where it has none
+   * @param row the row
+   * @param date the day
+   * @param who whose
+   * @param why why it is left over
+   * @param amount how much
+   */
+  record Left(String sheet, int row, LocalDate date, String who, String why, BigDecimal amount) {}
+
+  static Reconciliation of(YearFigures figures, Optional<OwnerDebts> owed) {
+    Reckoning reckoning = new Reckoning(figures);
+    reckoning.visits();
+    owed.ifPresent(reckoning::money);
+    reckoning.income();
+    return new Reconciliation(List.copyOf(reckoning.steps), List.copyOf(reckoning.left));
+  }
+
+  /** Mutable while one reconciliation is made. */
+  private static final class Reckoning {
+    private final YearFigures figures;
+    private final MinorUnit unit;
+    private final Period period;
+    private final List<Step> steps = new ArrayList<>();
+    private final List<Left> left = new ArrayList<>();
+
+    Reckoning(YearFigures figures) {
+      this.figures = figures;
+      this.unit = figures.unit();
+      this.period = figures.period();
+    }
+
+    /** From the book's visits of the period to the net that was invoiced in it. */
+    void visits() {
+      String part = "from the visits to the invoices, without tax";
+      TreeMap<String, RowSum> rows = new TreeMap<>();
+      figures.billed().forEach(bill -> bill.lines().forEach(line -> add(rows, bill, line)));
+      BookNets book = BookNets.of(figures.input().jobs());
+      rows.values().forEach(row -> row.compare(book, period));
+      step(part, "work of the period's visits, as the book has it now", book.within(period));
+      step(part, "less visits that no invoice bears yet (by row below)", waiting(rows).negate());
+      step(part, "invoices that differ from the book (by row below)", differing(rows, true));
+      step(part, "cents of rounding between invoices and visits", differing(rows, false));
+      step(part, "invoiced in another period, and the reverse", sum(rows, RowSum::moved));
+      step(
+          part,
+          "less invoiced in the period, and visits before the register",
+          invoiced(Billed::net).negate());
+      result(part, steps.stream().map(Step::amount).reduce(unit.zero(), BigDecimal::add));
+    }
+
+    private void add(TreeMap<String, RowSum> rows, Billed bill, BilledLine line) {
+      RowSum row =
+          rows.computeIfAbsent(
+              BookNets.key(line.sheet(), line.row()), unused -> new RowSum(line, bill.owner()));
+      row.add(bill, line, period);
+    }
+
+    private BigDecimal waiting(TreeMap<String, RowSum> rows) {
+      rows.values().stream()
+          .filter(row -> row.isOf(period) && row.waiting.signum() != 0)
+          .forEach(row -> left.add(row.left("no invoice bears this visit yet", row.waiting)));
+      return sum(rows, row -> row.isOf(period) ? row.waiting : BigDecimal.ZERO);
+    }
+
+    private BigDecimal differing(TreeMap<String, RowSum> rows, boolean more) {
+      BigDecimal cent = BigDecimal.ONE.movePointLeft(unit.digits());
+      List<RowSum> found =
+          rows.values().stream()
+              .filter(row -> row.difference.abs().compareTo(cent) > 0 == more)
+              .toList();
+      if (more) {
+        found.forEach(
+            row -> left.add(row.left("the invoice differs from the book", row.difference)));
+      }
+      return found.stream().map(row -> row.difference).reduce(unit.zero(), BigDecimal::add);
+    }
+
+    private BigDecimal sum(TreeMap<String, RowSum> rows, Function<RowSum, BigDecimal> part) {
+      return rows.values().stream().map(part).reduce(unit.zero(), BigDecimal::add);
+    }
+
+    private BigDecimal invoiced(Function<Billed, BigDecimal> amount) {
+      return figures.billed().stream()
+          .filter(bill -> bill.isIncome() && period.holds(bill.date()))
+          .map(amount)
+          .reduce(unit.zero(), BigDecimal::add);
+    }
+
+    /** From what was owed to what was received. */
+    void money(OwnerDebts owed) {
+      String part = "from the register's balances to the money, with tax";
+      int from = steps.size();
+      step(
+          part,
+          "owed by owners before " + period.first() + ", opening balances included",
+          owed.before());
+      step(part, "invoices of the period", register(Billed.Standing.INVOICE));
+      step(part, "credit notes of the period", register(Billed.Standing.CREDIT_NOTE));
+      step(part, "less owed by owners on " + period.last(), owed.after().negate());
+      step(
+          part, "less written off", received(owed.openingDate(), PaymentKind.WRITTEN_OFF).negate());
+      step(
+          part,
+          "less payments in the book",
+          received(owed.openingDate(), PaymentKind.PAYMENT).negate());
+      step(
+          part,
+          "less deposits in the book",
+          received(owed.openingDate(), PaymentKind.DEPOSIT).negate());
+      step(part, "refunds in the book", received(owed.openingDate(), PaymentKind.REFUND).negate());
+      BigDecimal rest =
+          steps.subList(from, steps.size()).stream()
+              .map(Step::amount)
+              .reduce(unit.zero(), BigDecimal::add);
+      result(part, rest);
+      if (rest.signum() != 0) {
+        left.add(
+            new Left(
+                "register", 0, period.last(), "", "register and book tell different money", rest));
+      }
+    }
+
+    private BigDecimal register(Billed.Standing standing) {
+      return figures.billed().stream()
+          .filter(bill -> bill.standing() == standing && period.holds(bill.date()))
+          .map(Billed::gross)
+          .reduce(unit.zero(), BigDecimal::add);
+    }
+
+    private BigDecimal received(LocalDate opening, PaymentKind kind) {
+      return figures.income().receipts().stream()
+          .filter(receipt -> receipt.kind() == kind && !receipt.date().isBefore(opening))
+          .map(receipt -> unit.round(receipt.offBalance()))
+          .reduce(unit.zero(), BigDecimal::add);
+    }
+
+    /** From the money, or the invoices, to the summary's income. */
+    void income() {
+      boolean cash = figures.basis().cashIncome();
+      String part = cash ? "from the money to the income" : "from the invoices to the income";
+      int from = steps.size();
+      if (cash) {
+        step(
+            part,
+            "payments, deposits and refunds of the period in the book",
+            money(receipt -> receipt.kind() != PaymentKind.TIP));
+        step(part, "tips", money(receipt -> receipt.kind() == PaymentKind.TIP));
+        step(part, "less the tax within them", tax().negate());
+      } else {
+        step(
+            part,
+            "invoices and credit notes of the period, and visits before the register, without tax",
+            invoiced(Billed::net));
+        step(part, "tips", money(receipt -> receipt.kind() == PaymentKind.TIP));
+      }
+      step(part, "less the income on the summary's lines", summary().negate());
+      result(
+          part,
+          steps.subList(from, steps.size()).stream()
+              .map(Step::amount)
+              .reduce(unit.zero(), BigDecimal::add));
+    }
+
+    private BigDecimal money(Predicate<Receipt> which) {
+      return figures.income().receipts().stream()
+          .filter(which)
+          .map(receipt -> unit.round(receipt.cash()))
+          .reduce(unit.zero(), BigDecimal::add);
+    }
+
+    private BigDecimal tax() {
+      return figures.income().items().stream()
+          .map(item -> item.code().equals("returns") ? item.tax().negate() : item.tax())
+          .reduce(unit.zero(), BigDecimal::add);
+    }
+
+    private BigDecimal summary() {
+      return figures.income().items().stream()
+          .filter(item -> !item.code().equals("bad debts"))
+          .map(item -> item.code().equals("returns") ? item.net().negate() : item.net())
+          .reduce(unit.zero(), BigDecimal::add);
+    }
+
+    private void step(String part, String label, BigDecimal amount) {
+      steps.add(new Step(part, label, amount, false));
+    }
+
+    private void result(String part, BigDecimal amount) {
+      steps.add(new Step(part, "left over", unit.round(amount), true));
+    }
+  }
+
+  /** What the bills hold for one row of the book; mutable while it is added up. */
+  private static final class RowSum {
+    private final String sheet;
+    private final int row;
+    private final LocalDate day;
+    private final String owner;
+    private BigDecimal billed = BigDecimal.ZERO;
+    private BigDecimal billedInPeriod = BigDecimal.ZERO;
+    private BigDecimal waiting = BigDecimal.ZERO;
+    private BigDecimal difference = BigDecimal.ZERO;
+    private boolean inPeriod;
+
+    RowSum(BilledLine line, String owner) {
+      this.sheet = line.sheet();
+      this.row = line.row();
+      this.day = line.day();
+      this.owner = owner;
+    }
+
+    void add(Billed bill, BilledLine line, Period period) {
+      if (!bill.isIncome()) {
+        waiting = waiting.add(line.net());
+        return;
+      }
+      billed = billed.add(line.net());
+      if (period.holds(bill.date())) {
+        billedInPeriod = billedInPeriod.add(line.net());
+      }
+    }
+
+    /**
+     * Sets the difference to the book for a visit of the period: billed and waiting less what the
+     * book has now.
+     */
+    void compare(BookNets book, Period period) {
+      inPeriod = isOf(period);
+      if (inPeriod) {
+        BigDecimal now = book.net(sheet, row).orElse(BigDecimal.ZERO);
+        difference = billed.add(waiting).subtract(now);
+      }
+    }
+
+    boolean isOf(Period period) {
+      return period.holds(day);
+    }
+
+    /** What was invoiced in the period for visits of other periods, less the reverse. */
+    BigDecimal moved() {
+      return inPeriod ? billedInPeriod.subtract(billed) : billedInPeriod;
+    }
+
+    Left left(String why, BigDecimal amount) {
+      return new Left(sheet, row, day, owner, why, amount);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package clenchbook.tax;
+
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.Report;
+import clenchbook.values.Period;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * Everything the year's end says.
+ *
+ * @param period the days it covers
+ * @param report the tax summary as pages
+ * @param mileageLog the table {@code mileage-log}: the rows of Trips only
+ * @param figures the tables of the folder {@code figures}
+ * @param accountant the tables of the folder {@code accountant}
+ * @param errors figures that could not be made for want of a rate, each naming its table
+ * @param billedForVisits what the visits of the period were or will be billed without tax, whatever
+ *     the bill's date
+ * @param notes what the farrier should look at
+ */
+public record YearEndFindings(
+    Period period,
+    Report report,
+    FigureTable mileageLog,
+    List<FigureTable> figures,
+    List<FigureTable> accountant,
+    List<String> errors,
+    BigDecimal billedForVisits,
+    List<String> notes) {
+  /** Copies its lists. */
+  public YearEndFindings {
+    figures = List.copyOf(figures);
+    accountant = List.copyOf(accountant);
+    errors = List.copyOf(errors);
+    notes = List.copyOf(notes);
+  }
+}

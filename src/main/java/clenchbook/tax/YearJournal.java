@@ -1,0 +1,204 @@
+package clenchbook.tax;
+
+import clenchbook.book.Asset;
+import clenchbook.book.Purchase;
+import clenchbook.tax.expenses.Expenses;
+import clenchbook.tax.expenses.PurchaseJournal;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.journal.AccountNames;
+import clenchbook.tax.journal.JournalEntry;
+import clenchbook.tax.journal.Posting;
+import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.lines.LineScheme;
+import clenchbook.tax.year.StockValue;
+import clenchbook.values.money.MinorUnit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The double-entry journal of a period: every row that moved money or cost, and the year's own
+ * figures.
+ */
+final class YearJournal {
+  private final YearFigures figures;
+  private final LineScheme lines;
+  private final MinorUnit unit;
+  private final List<JournalEntry> entries = new ArrayList<>();
+
+  private YearJournal(YearFigures figures, LineScheme lines) {
+    this.figures = figures;
+    this.lines = lines;
+    this.unit = figures.unit();
+  }
+
+  /** The entries by date, sheet, row and description; each balances. */
+  static List<JournalEntry> of(
+      YearFigures figures, LineScheme lines, List<LineItem> equipment, List<LineItem> proceeds) {
+    YearJournal journal = new YearJournal(figures, lines);
+    journal.entries.addAll(figures.income().journal());
+    journal.purchases();
+    journal.mileage();
+    journal.assets(equipment, proceeds);
+    journal.stock();
+    return journal.entries.stream()
+        .filter(entry -> !entry.postings().isEmpty())
+        .sorted(JournalEntry.BY_DATE)
+        .toList();
+  }
+
+  private void purchases() {
+    PurchaseJournal purchases = new PurchaseJournal(lines, figures.basis(), figures.regime());
+    Expenses expenses = figures.expenses();
+    Stream<LineItem> rows =
+        Stream.of(
+                expenses.items(),
+                expenses.left(),
+                figures.vehicle().forJournal(expenses.vehicleRows()))
+            .flatMap(List::stream);
+    entries.addAll(purchases.costs(rows));
+    entries.addAll(purchases.payments(figures.input().book(), figures.period()));
+    unregisteredAssets().forEach(this::unregistered);
+  }
+
+  /** Purchases of Category asset that no row of Assets repeats. */
+  List<LineItem> unregisteredAssets() {
+    return LineItem.of("asset", figures.expenses().left()).stream()
+        .filter(
+            item ->
+                figures.input().book().assets().stream().noneMatch(asset -> repeats(asset, item)))
+        .toList();
+  }
+
+  private boolean repeats(Asset asset, LineItem item) {
+    boolean sameDay =
+        figures.input().book().purchases().stream()
+            .filter(purchase -> isRow(purchase, item))
+            .anyMatch(purchase -> purchase.date().equals(asset.bought()));
+    BigDecimal cost = asset.cost().map(unit::round).orElse(unit.zero());
+    return sameDay && (cost.compareTo(item.net()) == 0 || cost.compareTo(item.gross()) == 0);
+  }
+
+  private static boolean isRow(Purchase purchase, LineItem item) {
+    return purchase.source().row() == item.row() && purchase.source().sheet().equals(item.sheet());
+  }
+
+  private void unregistered(LineItem item) {
+    entries.add(
+        JournalEntry.of(
+            item.date(),
+            item.who() + ", not in Assets",
+            item.sheet(),
+            item.row(),
+            Posting.debit(AccountNames.ASSETS, item.net()),
+            Posting.debit(AccountNames.TAX_PAID, item.tax()),
+            Posting.credit(
+                figures.basis().cashCost() ? AccountNames.BANK : AccountNames.PAYABLE,
+                item.gross())));
+  }
+
+  private void mileage() {
+    if (!figures.vehicle().byMileage()) {
+      return;
+    }
+    String cost = AccountNames.cost(lines.head(PurchaseJournal.vehicleCode(figures.regime())));
+    for (LineItem trip : LineItem.within(figures.period(), figures.vehicle().mileage().items())) {
+      entries.add(
+          JournalEntry.of(
+              trip.date(),
+              "mileage, " + trip.who(),
+              trip.sheet(),
+              trip.row(),
+              Posting.debit(cost, trip.net()),
+              Posting.credit(AccountNames.OWNER, trip.net())));
+    }
+  }
+
+  private void assets(List<LineItem> equipment, List<LineItem> proceeds) {
+    for (Asset asset : figures.input().book().assets()) {
+      boolean expensed = equipment.stream().anyMatch(item -> isRow(asset, item));
+      if (figures.period().holds(asset.bought())) {
+        bought(asset, expensed ? business(equipment, asset) : unit.zero());
+      }
+      asset
+          .sold()
+          .filter(figures.period()::holds)
+          .ifPresent(day -> sold(asset, day, business(proceeds, asset)));
+    }
+    figures.depreciation().forEach(this::depreciation);
+  }
+
+  private static boolean isRow(Asset asset, LineItem item) {
+    return asset.source().row() == item.row() && asset.source().sheet().equals(item.sheet());
+  }
+
+  private BigDecimal business(List<LineItem> items, Asset asset) {
+    return items.stream()
+        .filter(item -> isRow(asset, item))
+        .map(LineItem::net)
+        .reduce(unit.zero(), BigDecimal::add);
+  }
+
+  private void bought(Asset asset, BigDecimal expensed) {
+    BigDecimal cost = asset.cost().map(unit::round).orElse(unit.zero());
+    BigDecimal rest = cost.subtract(expensed);
+    boolean whole = expensed.signum() == 0;
+    entries.add(
+        entry(
+            asset,
+            asset.bought(),
+            "bought: " + asset.name(),
+            Posting.debit(AccountNames.cost(lines.head("equipment")), expensed),
+            Posting.debit(whole ? AccountNames.ASSETS : AccountNames.OWNER, rest),
+            Posting.credit(AccountNames.BANK, cost)));
+  }
+
+  private void sold(Asset asset, LocalDate day, BigDecimal asIncome) {
+    BigDecimal proceeds = asset.proceeds().map(unit::round).orElse(unit.zero());
+    entries.add(
+        entry(
+            asset,
+            day,
+            "sold: " + asset.name(),
+            Posting.debit(AccountNames.BANK, proceeds),
+            Posting.credit(AccountNames.income(lines.head("other income")), asIncome),
+            Posting.credit(AccountNames.DISPOSALS, proceeds.subtract(asIncome))));
+  }
+
+  private void depreciation(LineItem item) {
+    entries.add(
+        JournalEntry.of(
+            item.date(),
+            "depreciation: " + item.who(),
+            item.sheet(),
+            item.row(),
+            Posting.debit(AccountNames.cost(lines.head("depreciation")), item.net()),
+            Posting.credit(AccountNames.DEPRECIATION, item.net())));
+  }
+
+  private static JournalEntry entry(
+      Asset asset, LocalDate day, String description, Posting... postings) {
+    return JournalEntry.of(
+        day, description, asset.source().sheet(), asset.source().row(), postings);
+  }
+
+  private void stock() {
+    if (figures.basis().cashCost()) {
+      return;
+    }
+    StockValue stock = figures.input().stock();
+    BigDecimal change = unit.round(stock.closing()).subtract(unit.round(stock.opening()));
+    String cost =
+        AccountNames.cost(lines.head(PurchaseJournal.goodsCode(figures.regime(), figures.basis())));
+    entries.add(
+        JournalEntry.of(
+            figures.period().last(),
+            "stock at the end less stock at the beginning",
+            "tax-summary",
+            0,
+            Posting.debit(AccountNames.STOCK, change),
+            Posting.credit(cost, change)));
+  }
+}

@@ -1,0 +1,73 @@
+package clenchbook.tax.expenses;
+
+import clenchbook.book.Names;
+import clenchbook.tax.rates.Rate;
+import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.year.Regime;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * From the farrier's word for an expense to the code of the line it counts on: the whole word
+ * first, then the parts between commas, slashes and the like, then single words, each with or
+ * without a plural s. How it was found is shown.
+ */
+public final class CategoryMap {
+  /** The code of an expense whose word no table knows. */
+  public static final String UNKNOWN = "unmapped";
+
+  private static final String BETWEEN = "\\s*(?:[,/&:;+()–—-]|\\band\\b)\\s*";
+
+  private final Regime regime;
+  private final LocalDate day;
+  private final RateLookup rates;
+
+  /** The words of a regime in force on the last day of a year. */
+  public CategoryMap(Regime regime, LocalDate lastDay, RateLookup rates) {
+    this.regime = regime;
+    this.day = lastDay;
+    this.rates = rates;
+    if (rates.inForce(regime.table("categories"), lastDay).isEmpty()) {
+      rates.lacks(regime.table("categories"), lastDay);
+    }
+  }
+
+  /**
+   * A word and where it leads.
+   *
+   * @param code the line's code, or {@link #UNKNOWN}
+   * @param by the known word it was found by; empty where none was
+   */
+  record Found(String code, String by, String source) {}
+
+  Found find(String category) {
+    for (String word : candidates(Names.key(category))) {
+      Optional<Rate> row = lookUp(word);
+      if (row.isPresent()) {
+        return new Found(row.get().value(), row.get().code(), row.get().citation());
+      }
+    }
+    return new Found(UNKNOWN, "", "");
+  }
+
+  private static List<String> candidates(String category) {
+    List<String> candidates = new ArrayList<>(List.of(category));
+    candidates.addAll(Arrays.asList(category.split(BETWEEN)));
+    candidates.addAll(Arrays.asList(category.split("[^\\p{L}\\p{N}]+")));
+    return candidates.stream().filter(word -> !word.isBlank()).distinct().toList();
+  }
+
+  private Optional<Rate> lookUp(String word) {
+    return ask(word)
+        .or(() -> word.endsWith("s") ? ask(word.substring(0, word.length() - 1)) : ask(word + "s"));
+  }
+
+  private Optional<Rate> ask(String word) {
+    return rates.inForce(regime.table("categories"), day).stream()
+        .filter(row -> row.code().equals(word))
+        .findFirst();
+  }
+}

@@ -1,0 +1,189 @@
+package clenchbook.tax.expenses;
+
+import clenchbook.book.Book;
+import clenchbook.book.Purchase;
+import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.rates.Rate;
+import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.TaxBasis;
+import clenchbook.values.Period;
+import clenchbook.values.money.MinorUnit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The costs of a period, row by row, with the farrier's words mapped to the regime's lines.
+ *
+ * @param items what counts, by line code; vehicle rows stand under {@code vehicle}, because they
+ *     count only where the actual cost is used
+ * @param left rows that count on no line, by why: {@code private}, {@code asset}, {@code tax paid
+ *     over}, {@code not allowed} and the part of meals that does not count
+ * @param mapping each word the farrier used, and where it led
+ * @param vehicleRows the purchases for a vehicle, whichever way it is counted in the end
+ * @param withoutPaidOn how many purchases had no Paid on and were taken as paid on their date
+ */
+public record Expenses(
+    List<LineItem> items,
+    List<LineItem> left,
+    List<Mapped> mapping,
+    List<LineItem> vehicleRows,
+    int withoutPaidOn) {
+  public static final String GOODS = "goods bought";
+  public static final String VEHICLE = "vehicle";
+  public static final String PARKING = "parking and tolls";
+  static final String MEALS_LEFT = "meals that do not count";
+
+  /**
+   * One of the farrier's words for an expense.
+   *
+   * @param word as written; {@code (none)} where the cell is blank
+   * @param by the known word it was found by
+   * @param code the code it led to
+   * @param rows how many rows
+   * @param amount what they come to, before any share
+   */
+  public record Mapped(String word, String by, String code, int rows, BigDecimal amount) {
+    Mapped plus(BigDecimal more) {
+      return new Mapped(word, by, code, rows + 1, amount.add(more));
+    }
+  }
+
+  /**
+   * The costs that count in the period on the basis given: by the day paid in cash, else by the
+   * purchase's date.
+   */
+  public static Expenses of(
+      Book book,
+      Period period,
+      TaxBasis basis,
+      Regime regime,
+      CategoryMap categories,
+      RateLookup rates) {
+    Reckoning reckoning = new Reckoning(book, basis, regime, categories, rates);
+    book.purchases().stream()
+        .filter(purchase -> period.holds(reckoning.day(purchase)))
+        .forEach(reckoning::count);
+    return reckoning.expenses();
+  }
+
+  /** One calculation; mutable while it runs. */
+  private static final class Reckoning {
+    private static final List<String> LEFT =
+        List.of("private", "asset", "tax paid over", "not allowed");
+
+    private final MinorUnit unit;
+    private final boolean recovered;
+    private final TaxBasis basis;
+    private final Regime regime;
+    private final CategoryMap categories;
+    private final RateLookup rates;
+    private final List<LineItem> items = new ArrayList<>();
+    private final List<LineItem> left = new ArrayList<>();
+    private final List<LineItem> vehicle = new ArrayList<>();
+    private final TreeMap<String, Mapped> mapping = new TreeMap<>();
+    private int withoutPaidOn;
+
+    Reckoning(Book book, TaxBasis basis, Regime regime, CategoryMap categories, RateLookup rates) {
+      this.unit = book.settings().minorUnit();
+      this.recovered = book.settings().inputTaxRecovered();
+      this.basis = basis;
+      this.regime = regime;
+      this.categories = categories;
+      this.rates = rates;
+    }
+
+    Expenses expenses() {
+      return new Expenses(
+          List.copyOf(items),
+          List.copyOf(left),
+          List.copyOf(mapping.values()),
+          List.copyOf(vehicle),
+          withoutPaidOn);
+    }
+
+    LocalDate day(Purchase purchase) {
+      return basis.cashCost() ? purchase.paidOn().orElse(purchase.date()) : purchase.date();
+    }
+
+    void count(Purchase purchase) {
+      if (purchase.paidOn().isEmpty()) {
+        withoutPaidOn++;
+      }
+      if (!purchase.item().isEmpty()) {
+        add(item(purchase, GOODS));
+        return;
+      }
+      CategoryMap.Found found = categories.find(purchase.category());
+      String word = purchase.category().isBlank() ? "(none)" : purchase.category();
+      LineItem item = item(purchase, found.code());
+      mapping.merge(
+          word,
+          new Mapped(word, found.by(), found.code(), 1, item.net()),
+          (before, unused) -> before.plus(item.net()));
+      place(item);
+    }
+
+    private void place(LineItem item) {
+      if (LEFT.contains(item.code())) {
+        left.add(item);
+      } else if (item.code().equals(VEHICLE)) {
+        vehicle.add(item);
+      } else if (regime == Regime.US && item.code().endsWith("meals")) {
+        meal(item);
+      } else {
+        add(item);
+      }
+    }
+
+    private void add(LineItem item) {
+      items.add(item);
+    }
+
+    private void meal(LineItem item) {
+      Optional<Rate> share = rates.find("us/meals", item.code(), item.date());
+      BigDecimal counted =
+          share.map(rate -> unit.round(item.net().multiply(rate.factor()))).orElse(unit.zero());
+      BigDecimal rest = item.net().subtract(counted);
+      items.add(withNet(item.on("meals"), counted));
+      if (rest.signum() != 0) {
+        left.add(withNet(item.on(MEALS_LEFT), rest));
+      }
+    }
+
+    private static LineItem withNet(LineItem item, BigDecimal net) {
+      return new LineItem(
+          item.code(),
+          item.sheet(),
+          item.row(),
+          item.date(),
+          item.who(),
+          net,
+          item.tax(),
+          item.gross());
+    }
+
+    private LineItem item(Purchase purchase, String code) {
+      BigDecimal gross = unit.round(purchase.grossAmount());
+      BigDecimal net = recovered ? unit.round(purchase.netAmount()) : gross;
+      String who = purchase.supplier().isEmpty() ? what(purchase) : purchase.supplier();
+      return new LineItem(
+          code,
+          purchase.source().sheet(),
+          purchase.source().row(),
+          day(purchase),
+          who,
+          net,
+          gross.subtract(net),
+          gross);
+    }
+
+    private static String what(Purchase purchase) {
+      return purchase.item().isEmpty() ? purchase.category() : purchase.item();
+    }
+  }
+}

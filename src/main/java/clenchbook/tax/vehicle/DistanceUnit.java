@@ -1,0 +1,34 @@
+package clenchbook.tax.vehicle;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** The book's unit of distance, and miles from it. */
+public enum DistanceUnit {
+  /** Kilometres. */
+  KM("km"),
+  /** Statute miles. */
+  MILE("mile");
+
+  /** Kilometres in a statute mile, exact by the international yard of 1959. */
+  private static final BigDecimal KM_PER_MILE = new BigDecimal("1.609344");
+
+  private final String word;
+
+  DistanceUnit(String word) {
+    this.word = word;
+  }
+
+  public static DistanceUnit of(String setting) {
+    return setting.equals("mile") ? MILE : KM;
+  }
+
+  /** The distance in miles: itself, or to 34 figures. */
+  public BigDecimal miles(BigDecimal distance) {
+    return this == MILE ? distance : distance.divide(KM_PER_MILE, MathContext.DECIMAL128);
+  }
+
+  public String word() {
+    return word;
+  }
+}

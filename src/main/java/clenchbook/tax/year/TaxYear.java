@@ -1,0 +1,73 @@
+package clenchbook.tax.year;
+
+import clenchbook.tax.rates.Rate;
+import clenchbook.tax.rates.RateTables;
+import clenchbook.values.Period;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * One tax year of a regime.
+ *
+ * @param regime the regime
+ * @param year the calendar year in which it starts
+ * @param days its first and last day
+ */
+public record TaxYear(Regime regime, int year, Period days) {
+
+  /**
+   * The tax year that starts in {@code year}.
+   *
+   * @param startMonth the month of the Settings, from its first day; empty for the regime's own
+   *     day. Month 4 in the United Kingdom is the tax year from 6 April, which may be used for a
+   *     year to 31 March.
+   * @param rates where the regime's own first day stands; a year its table lacks starts on 1
+   *     January
+   */
+  public static TaxYear of(
+      Regime regime, int year, Optional<Integer> startMonth, RateTables rates) {
+    Optional<Rate> own =
+        rates.table(regime.table("year")).rows().stream()
+            .filter(row -> row.code().equals("starts"))
+            .reduce((earlier, later) -> later.covers(LocalDate.of(year, 12, 31)) ? later : earlier);
+    LocalDate regimes = own.map(rate -> rate.dayIn(year)).orElse(LocalDate.of(year, 1, 1));
+    LocalDate first =
+        startMonth
+            .filter(month -> month != regimes.getMonthValue())
+            .map(month -> LocalDate.of(year, month, 1))
+            .orElse(regimes);
+    return new TaxYear(regime, year, new Period(first, first.plusYears(1).minusDays(1)));
+  }
+
+  /** The first day. */
+  public LocalDate first() {
+    return days.first();
+  }
+
+  /** The last day. */
+  public LocalDate last() {
+    return days.last();
+  }
+
+  /** The quarter 1 to 4 of this year, three months from its first day on. */
+  public Period quarter(int number) {
+    if (number < 1 || number > 4) {
+      throw new IllegalArgumentException("quarter " + number);
+    }
+    LocalDate start = first().plusMonths(3L * (number - 1));
+    return new Period(start, first().plusMonths(3L * number).minusDays(1));
+  }
+
+  /** From the first day to the end of quarter {@code number}. */
+  public Period toEndOfQuarter(int number) {
+    return new Period(first(), quarter(number).last());
+  }
+
+  /** {@code 2026}, or {@code 2025-26} for a year that spans two. */
+  public String label() {
+    return first().getYear() == last().getYear()
+        ? String.valueOf(year)
+        : year + "-" + String.format(Locale.ROOT, "%02d", last().getYear() % 100);
+  }
+}

@@ -1,8 +1,0 @@
-package clenchbook.workbook.table;
-
-/**
- * What all sheets of a book share.
- *
- * @param from1904 whether days count from 1904
- */
-record XlsxBookParts(XlsxStyles styles, CompactTexts texts, boolean from1904) {}

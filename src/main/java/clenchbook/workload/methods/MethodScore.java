@@ -1,0 +1,24 @@
+package clenchbook.workload.methods;
+
+import java.util.OptionalDouble;
+
+/**
+ * What one method says of one day.
+ *
+ * @param measure the method's name, with the task where it scores one task
+ * @param method the method
+ * @param score the number, or why there is none
+ * @param unit of the number; empty for a bare index
+ * @param guidance the published value it is set against, in the same unit; empty where there is
+ *     none
+ * @param guidanceName what that value is called; empty where there is none
+ * @param basis which of the farrier's ratings and hours it rests on
+ */
+public record MethodScore(
+    String measure,
+    Method method,
+    Score score,
+    String unit,
+    OptionalDouble guidance,
+    String guidanceName,
+    String basis) {}

@@ -1,0 +1,221 @@
+package clenchbook.workload.scores;
+
+import clenchbook.book.Task;
+import clenchbook.workload.hours.Activity;
+import clenchbook.workload.hours.Load;
+import clenchbook.workload.methods.Method;
+import clenchbook.workload.methods.MethodScore;
+import clenchbook.workload.methods.Score;
+import clenchbook.workload.noise.NoiseCriterion;
+import clenchbook.workload.noise.NoiseDose;
+import clenchbook.workload.noise.NoiseDose.NoiseHours;
+import clenchbook.workload.posture.TrunkPosture;
+import clenchbook.workload.strain.CompositeStrainIndex;
+import clenchbook.workload.strain.CumulativeStrainIndex;
+import clenchbook.workload.strain.CumulativeStrainIndex.TaskHours;
+import clenchbook.workload.strain.Ratings;
+import clenchbook.workload.strain.RevisedStrainIndex;
+import clenchbook.workload.strain.TaskRating;
+import clenchbook.workload.vibration.HandArmVibration;
+import clenchbook.workload.vibration.HandArmVibration.ToolHours;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import java.util.function.Predicate;
+
+/** Every method that the farrier's ratings allow, over the real hours of one day. */
+public final class DayScores {
+
+  /** Time bent forward beyond the first limit of the standard. */
+  public static final String BENT_TIME = "bent-trunk time";
+
+  /** Time bent forward beyond the second limit of the standard. */
+  static final String DEEPLY_BENT_TIME = "bent-trunk time above 60 degrees";
+
+  /** What bent-trunk time is. */
+  public static final Method BENT_METHOD =
+      new Method(
+          BENT_TIME,
+          TrunkPosture.METHOD.edition() + " (its bands; the sum of hours is no part of it)",
+          "the task's rated trunk angle, 20 degrees and more, taken for all of the task's hours",
+          "how often the trunk comes up between holds; twisting, loads, a horse that leans or"
+              + " pulls");
+
+  private static final String POINTS = "hand-arm vibration points";
+
+  private final Load load;
+  private final Ratings ratings;
+  private final List<NoiseCriterion> noise;
+  private final List<MethodScore> scores = new ArrayList<>();
+
+  private DayScores(Load load, Ratings ratings, List<NoiseCriterion> noise) {
+    this.load = load;
+    this.ratings = ratings;
+    this.noise = noise;
+  }
+
+  /** Scores in a fixed order; a method whose ratings are not given, or without hours, is absent. */
+  static List<MethodScore> of(Load load, Ratings ratings, List<NoiseCriterion> noise) {
+    DayScores day = new DayScores(load, ratings, noise);
+    day.addStrain();
+    day.addVibration();
+    day.addNoise();
+    day.addBentTime();
+    return List.copyOf(day.scores);
+  }
+
+  /** The names of all measures that could appear, in the order in which they are listed. */
+  static List<String> measures(List<NoiseCriterion> noise) {
+    List<String> names = new ArrayList<>();
+    for (Task task : Task.values()) {
+      names.add(ofTask(RevisedStrainIndex.METHOD, task));
+      names.add(ofTask(CompositeStrainIndex.METHOD, task));
+    }
+    names.add(CumulativeStrainIndex.METHOD.name());
+    names.add(HandArmVibration.METHOD.name());
+    names.add(POINTS);
+    noise.forEach(criterion -> names.add(criterion.method().name()));
+    names.add(BENT_TIME);
+    names.add(DEEPLY_BENT_TIME);
+    return names;
+  }
+
+  private static String ofTask(Method method, Task task) {
+    return method.name() + ", " + task.word();
+  }
+
+  private void addStrain() {
+    List<TaskHours> tasks = new ArrayList<>();
+    for (TaskRating rating : worked(rating -> !rating.efforts().isEmpty())) {
+      double hours = hours(rating.task());
+      tasks.add(new TaskHours(rating.efforts(), hours));
+      addTask(rating, hours);
+    }
+    if (!tasks.isEmpty()) {
+      scores.add(
+          strain(
+              CumulativeStrainIndex.METHOD,
+              CumulativeStrainIndex.METHOD.name(),
+              CumulativeStrainIndex.of(tasks),
+              "rated tasks only: " + names(worked(rating -> !rating.efforts().isEmpty()))));
+    }
+  }
+
+  private void addTask(TaskRating rating, double hours) {
+    boolean composite = rating.efforts().size() > 1;
+    Method method = composite ? CompositeStrainIndex.METHOD : RevisedStrainIndex.METHOD;
+    Score score =
+        composite
+            ? CompositeStrainIndex.of(rating.efforts(), hours)
+            : RevisedStrainIndex.of(rating.efforts().get(0), hours);
+    scores.add(
+        strain(
+            method,
+            ofTask(method, rating.task()),
+            score,
+            "own rating over " + hoursBasis(rating.task())));
+  }
+
+  private static MethodScore strain(Method method, String measure, Score score, String basis) {
+    return new MethodScore(
+        measure,
+        method,
+        score,
+        "",
+        OptionalDouble.of(RevisedStrainIndex.SAFE_UP_TO),
+        "safe up to here, say its authors",
+        basis);
+  }
+
+  /** Only tools that vibrate: grinding. Never driving, never a hammer. */
+  private void addVibration() {
+    TaskRating grind = ratings.of(Task.GRIND);
+    double hours = hours(Task.GRIND);
+    if (grind.vibration().isEmpty() || hours <= 0) {
+      return;
+    }
+    List<ToolHours> tools = List.of(new ToolHours(grind.vibration().getAsDouble(), hours));
+    String basis = "the grinder's rated vibration over " + hoursBasis(Task.GRIND);
+    scores.add(
+        new MethodScore(
+            HandArmVibration.METHOD.name(),
+            HandArmVibration.METHOD,
+            HandArmVibration.dailyExposure(tools),
+            "m/s2",
+            OptionalDouble.of(HandArmVibration.ACTION_VALUE),
+            "exposure action value; limit value 5",
+            basis));
+    scores.add(
+        new MethodScore(
+            POINTS,
+            HandArmVibration.METHOD,
+            HandArmVibration.points(tools),
+            "points",
+            OptionalDouble.of(100),
+            "exposure action value; limit value 400",
+            basis));
+  }
+
+  private void addNoise() {
+    List<NoiseHours> day = new ArrayList<>();
+    List<TaskRating> rated = worked(rating -> rating.noiseDba().isPresent());
+    for (TaskRating rating : rated) {
+      day.add(new NoiseHours(rating.noiseDba().getAsDouble(), hours(rating.task())));
+    }
+    if (day.isEmpty()) {
+      return;
+    }
+    for (NoiseCriterion criterion : noise) {
+      scores.add(
+          new MethodScore(
+              criterion.method().name(),
+              criterion.method(),
+              NoiseDose.of(criterion, day),
+              criterion.unit(),
+              OptionalDouble.of(criterion.guidance()),
+              criterion.guidanceName(),
+              "rated tasks only: " + names(rated)));
+    }
+  }
+
+  private void addBentTime() {
+    List<TaskRating> rated = worked(rating -> rating.trunkDegrees().isPresent());
+    if (rated.isEmpty()) {
+      return;
+    }
+    String basis = "rated tasks only: " + names(rated);
+    double bent = hoursFrom(rated, angle -> angle >= TrunkPosture.LIMITED_FROM_DEGREES);
+    double deep = hoursFrom(rated, angle -> angle > TrunkPosture.NOT_RECOMMENDED_ABOVE_DEGREES);
+    scores.add(bent(BENT_TIME, bent, basis));
+    scores.add(bent(DEEPLY_BENT_TIME, deep, basis));
+  }
+
+  private static MethodScore bent(String measure, double hours, String basis) {
+    return new MethodScore(
+        measure, BENT_METHOD, Score.of(hours), "hours", OptionalDouble.empty(), "", basis);
+  }
+
+  private double hoursFrom(List<TaskRating> rated, DoublePredicate beyond) {
+    return rated.stream()
+        .filter(rating -> beyond.test(rating.trunkDegrees().orElseThrow()))
+        .mapToDouble(rating -> hours(rating.task()))
+        .sum();
+  }
+
+  private List<TaskRating> worked(Predicate<TaskRating> rated) {
+    return ratings.where(rating -> rated.test(rating) && hours(rating.task()) > 0);
+  }
+
+  private double hours(Task task) {
+    return load.minutes(Activity.of(task)).hours();
+  }
+
+  private String hoursBasis(Task task) {
+    return load.minutes(Activity.of(task)).basis() + " hours";
+  }
+
+  private static String names(List<TaskRating> rated) {
+    return String.join(", ", rated.stream().map(rating -> rating.task().word()).toList());
+  }
+}

@@ -1,0 +1,80 @@
+package clenchbook.workload.strain;
+
+import clenchbook.workload.methods.Method;
+import clenchbook.workload.methods.Score;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The Composite Strain Index (COSI): several kinds of effort within one task.
+ *
+ * <p>The efforts stand in falling order of their own index; each later one adds what its efforts a
+ * minute add on top of those before it. With one kind of effort it is the Revised Strain Index.
+ *
+ * <p>Source: Garg, Moore, Kapellusch, The Composite Strain Index (COSI) and Cumulative Strain Index
+ * (CUSI), Ergonomics 60(8):1033-1041, 2017, doi 10.1080/00140139.2016.1246675.
+ */
+public final class CompositeStrainIndex {
+
+  /** What the index is and what it leaves out. */
+  public static final Method METHOD =
+      new Method(
+          "Composite Strain Index (COSI)",
+          "Garg, Moore, Kapellusch, Ergonomics 60(8):1033-1041, 2017",
+          "as the Revised Strain Index for each kind of effort; all efforts together fit in the"
+              + " minute",
+          RevisedStrainIndex.METHOD.notCovered());
+
+  private CompositeStrainIndex() {}
+
+  /**
+   * The index of a task.
+   *
+   * @param efforts the kinds of effort in it, at least one, in any order
+   * @param hours of the day spent on the task
+   * @return the index, not rounded, or which input lies outside the range
+   * @throws IllegalArgumentException when there is no effort
+   */
+  public static Score of(List<HandEffort> efforts, double hours) {
+    if (efforts.isEmpty()) {
+      throw new IllegalArgumentException("a task has at least one kind of effort");
+    }
+    String fault = faultIn(efforts, hours);
+    return fault.isEmpty() ? Score.of(sum(efforts, hours)) : new Score.OutOfRange(fault);
+  }
+
+  private static String faultIn(List<HandEffort> efforts, double hours) {
+    double busySeconds = 0;
+    for (HandEffort effort : efforts) {
+      String fault = RevisedStrainIndex.faultIn(effort, hours);
+      if (!fault.isEmpty()) {
+        return fault;
+      }
+      busySeconds += effort.effortsPerMinute() * effort.secondsPerEffort();
+    }
+    return busySeconds > 60 ? "the efforts together do not fit in a minute" : "";
+  }
+
+  private static double sum(List<HandEffort> efforts, double hours) {
+    List<HandEffort> falling = new ArrayList<>(efforts);
+    falling.sort(Comparator.comparingDouble(effort -> -single(effort, hours)));
+    double index = 0;
+    double before = 0;
+    for (HandEffort effort : falling) {
+      double after = before + effort.effortsPerMinute();
+      // The first effort carries its whole multiplier; EM(0) is 0.10, not 0.
+      double added =
+          RevisedStrainIndex.effortsMultiplier(after)
+              - (before == 0 ? 0 : RevisedStrainIndex.effortsMultiplier(before));
+      index += RevisedStrainIndex.withoutFrequency(effort, hours) * added;
+      before = after;
+    }
+    return index;
+  }
+
+  private static double single(HandEffort effort, double hours) {
+    return RevisedStrainIndex.withoutFrequency(effort, hours)
+        * RevisedStrainIndex.effortsMultiplier(effort.effortsPerMinute());
+  }
+}

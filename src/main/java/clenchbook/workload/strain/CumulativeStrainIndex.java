@@ -1,0 +1,84 @@
+package clenchbook.workload.strain;
+
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.methods.Method;
+import clenchbook.workload.methods.Score;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The Cumulative Strain Index (CUSI): all the tasks of a day over their real hours.
+ *
+ * <p>The tasks stand in falling order of their composite index; each later one adds what its hours
+ * add on top of the hours before it. Same source as {@link CompositeStrainIndex}.
+ */
+public final class CumulativeStrainIndex {
+
+  /** What the index is and what it leaves out. */
+  public static final Method METHOD =
+      new Method(
+          "Cumulative Strain Index (CUSI)",
+          CompositeStrainIndex.METHOD.edition(),
+          "as the Revised Strain Index for each task; all tasks together up to 24 hours a day",
+          RevisedStrainIndex.METHOD.notCovered());
+
+  private CumulativeStrainIndex() {}
+
+  /**
+   * One task of the day.
+   *
+   * @param efforts the kinds of hand effort in it, at least one
+   * @param hours spent on it that day
+   */
+  public record TaskHours(List<HandEffort> efforts, double hours) {
+    /** Copies the list. */
+    public TaskHours {
+      efforts = List.copyOf(efforts);
+    }
+  }
+
+  private record Ranked(double composite, double hours) {}
+
+  /**
+   * The index of a day.
+   *
+   * @param tasks of the day, at least one, in any order
+   * @return the index, not rounded, or which input lies outside the range
+   * @throws IllegalArgumentException when there is no task
+   */
+  public static Score of(List<TaskHours> tasks) {
+    if (tasks.isEmpty()) {
+      throw new IllegalArgumentException("a day has at least one task");
+    }
+    List<Ranked> ranked = new ArrayList<>();
+    double hours = 0;
+    for (TaskHours task : tasks) {
+      Score composite = CompositeStrainIndex.of(task.efforts(), task.hours());
+      if (composite.number().isEmpty()) {
+        return composite;
+      }
+      ranked.add(new Ranked(composite.number().getAsDouble(), task.hours()));
+      hours += task.hours();
+    }
+    return hours > 24
+        ? new Score.OutOfRange(Digits.plain(hours) + " hours of tasks in one day")
+        : Score.of(sum(ranked));
+  }
+
+  private static double sum(List<Ranked> tasks) {
+    List<Ranked> falling = new ArrayList<>(tasks);
+    falling.sort(Comparator.comparingDouble(Ranked::composite).reversed());
+    double index = 0;
+    double before = 0;
+    for (Ranked task : falling) {
+      double after = before + task.hours();
+      double added =
+          RevisedStrainIndex.hoursMultiplier(after)
+              - (before == 0 ? 0 : RevisedStrainIndex.hoursMultiplier(before));
+      index += task.composite() / RevisedStrainIndex.hoursMultiplier(task.hours()) * added;
+      before = after;
+    }
+    return index;
+  }
+}

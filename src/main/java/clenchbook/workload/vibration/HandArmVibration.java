@@ -1,0 +1,86 @@
+package clenchbook.workload.vibration;
+
+import clenchbook.workload.hours.Digits;
+import clenchbook.workload.methods.Method;
+import clenchbook.workload.methods.Score;
+import java.util.List;
+
+/**
+ * Hand-arm vibration of a day: the eight-hour value A(8) and the exposure points.
+ *
+ * <p>Sources: ISO 5349-1:2001 for A(8); Directive 2002/44/EC, article 3, for the action and limit
+ * values; the points as in the HSE ready-reckoner (100 points = action value).
+ */
+public final class HandArmVibration {
+
+  /** The daily exposure action value, metres per second squared A(8). */
+  public static final double ACTION_VALUE = 2.5;
+
+  /** The daily exposure limit value, metres per second squared A(8). */
+  public static final double LIMIT_VALUE = 5.0;
+
+  /** What A(8) is and what it leaves out. */
+  public static final Method METHOD =
+      new Method(
+          "hand-arm vibration A(8)",
+          "ISO 5349-1:2001; action and limit values of Directive 2002/44/EC",
+          "the tool's measured or declared total value above 0 to 100 m/s2; above 0 to 24 hours a"
+              + " day",
+          "vibrating tools only: never driving (that shakes the whole body), never hammer blows"
+              + " (single shocks lie outside its validated range)");
+
+  private HandArmVibration() {}
+
+  /**
+   * One tool's share of the day.
+   *
+   * @param metresPerSecondSquared the tool's vibration total value
+   * @param hours with the hand on the running tool
+   */
+  public record ToolHours(double metresPerSecondSquared, double hours) {}
+
+  /**
+   * The eight-hour value.
+   *
+   * @param tools of the day, in any order
+   * @return A(8) in metres per second squared, not rounded, or which input lies outside the range
+   */
+  public static Score dailyExposure(List<ToolHours> tools) {
+    String fault = faultIn(tools);
+    if (!fault.isEmpty()) {
+      return new Score.OutOfRange(fault);
+    }
+    double squares =
+        tools.stream()
+            .mapToDouble(tool -> square(tool.metresPerSecondSquared()) * tool.hours() / 8)
+            .sum();
+    return Score.of(Math.sqrt(squares));
+  }
+
+  /**
+   * The exposure points: 100 at the action value, 400 at the limit value; they add over tools.
+   *
+   * @param tools of the day, in any order
+   * @return points, not rounded, or which input lies outside the range
+   */
+  public static Score points(List<ToolHours> tools) {
+    return dailyExposure(tools).map(a8 -> 100 * square(a8 / ACTION_VALUE));
+  }
+
+  private static String faultIn(List<ToolHours> tools) {
+    double hours = 0;
+    for (ToolHours tool : tools) {
+      if (!(tool.metresPerSecondSquared() > 0 && tool.metresPerSecondSquared() <= 100)) {
+        return "vibration "
+            + Digits.plain(tool.metresPerSecondSquared())
+            + " m/s2 is not above 0 and up to 100";
+      }
+      hours += tool.hours();
+    }
+    return hours > 0 && hours <= 24 ? "" : Digits.plain(hours) + " tool hours in one day";
+  }
+
+  private static double square(double number) {
+    return number * number;
+  }
+}

@@ -1,0 +1,105 @@
+package clenchbook.billing.documents;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import clenchbook.billing.documents.TaxAmounts.Item;
+import clenchbook.jobs.charge.LineTax;
+import clenchbook.values.money.MinorUnit;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TaxAmountsTest {
+  private static final MinorUnit CENT = new MinorUnit(2);
+
+  /**
+   * EN 16931 example invoice 2 (ConnectingEurope/eInvoicing-EN16931,
+   * ubl/examples/ubl-tc434-example2.xml): rules BR-CO-14, BR-CO-15 and BR-CO-17, half up.
+   */
+  @Test
+  void the_european_example_invoice_comes_out_to_the_cent() {
+    List<Item> items =
+        List.of(
+            item("1273.00", "S25", "25"),
+            item("-3.96", "S15", "15"),
+            item("4.96", "S15", "15"),
+            item("-25.00", "E", "0"),
+            item("187.50", "S25", "25"),
+            item("-100.00", "S25", "25"),
+            item("100.00", "S25", "25"));
+    TaxAmounts reckoning = TaxAmounts.of(items, false, CENT);
+    assertEquals("365.13", tax(reckoning, "S25"), "365.125 goes up");
+    assertEquals("0.15", tax(reckoning, "S15"));
+    assertEquals("0.00", tax(reckoning, "E"));
+    assertEquals("1460.50", net(reckoning, "S25"));
+    BigDecimal total =
+        reckoning.totals().stream().map(TaxTotal::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
+    assertEquals("365.28", total.toPlainString());
+    BigDecimal net =
+        reckoning.totals().stream().map(TaxTotal::net).reduce(BigDecimal.ZERO, BigDecimal::add);
+    assertEquals("1801.78", net.add(total).toPlainString());
+  }
+
+  /** HMRC VAT Notice 700 paragraph 17.5 leaves both levels open; 20 % on three lines of 1.13. */
+  @Test
+  void tax_on_lines_and_on_the_invoice_differ_by_a_penny() {
+    List<Item> items =
+        List.of(item("1.13", "S", "20"), item("1.13", "S", "20"), item("1.13", "S", "20"));
+    assertEquals("0.69", tax(TaxAmounts.of(items, true, CENT), "S"));
+    assertEquals("0.68", tax(TaxAmounts.of(items, false, CENT), "S"));
+  }
+
+  @Test
+  void an_exempt_owner_pays_the_net_and_the_net_stands_under_its_code() {
+    LineTax exempt = new LineTax("S", "VAT", new BigDecimal("20"), true, true);
+    TaxAmounts reckoning =
+        TaxAmounts.of(List.of(new Item(new BigDecimal("120.00"), exempt)), false, CENT);
+    assertEquals("100.00", net(reckoning, "S"));
+    assertEquals("0.00", tax(reckoning, "S"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 2, 3})
+  void net_and_tax_add_to_what_was_charged_and_lines_to_their_code(int digits) {
+    MinorUnit unit = new MinorUnit(digits);
+    SplittableRandom random = new SplittableRandom(20261031 + digits);
+    for (int round = 0; round < 500; round++) {
+      boolean perLine = random.nextBoolean();
+      LineTax tax = new LineTax("S", "VAT", BigDecimal.valueOf(random.nextInt(1, 30)), false, true);
+      List<Item> items =
+          IntStream.range(0, random.nextInt(1, 9))
+              .mapToObj(i -> BigDecimal.valueOf(random.nextInt(1, 90_000), digits))
+              .map(amount -> new Item(amount, tax))
+              .toList();
+      TaxAmounts reckoning = TaxAmounts.of(items, perLine, unit);
+      BigDecimal charged =
+          items.stream().map(Item::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+      TaxTotal total = reckoning.totals().get(0);
+      assertEquals(0, charged.compareTo(total.net().add(total.tax())));
+      BigDecimal lines = reckoning.nets().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+      assertEquals(0, lines.compareTo(total.net()));
+      reckoning.nets().forEach(net -> assertEquals(digits, net.scale()));
+    }
+  }
+
+  private static Item item(String amount, String code, String rate) {
+    return new Item(
+        new BigDecimal(amount), new LineTax(code, code, new BigDecimal(rate), false, false));
+  }
+
+  private static String tax(TaxAmounts reckoning, String code) {
+    return find(reckoning, code).tax().toPlainString();
+  }
+
+  private static String net(TaxAmounts reckoning, String code) {
+    return find(reckoning, code).net().toPlainString();
+  }
+
+  private static TaxTotal find(TaxAmounts reckoning, String code) {
+    return reckoning.totals().stream().filter(t -> t.code().equals(code)).findFirst().orElseThrow();
+  }
+}

@@ -1,0 +1,48 @@
+package clenchbook.print.pdf;
+
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.MonthPage;
+import java.util.List;
+
+/** An invented month's page with every kind of part. */
+public final class SamplePage {
+  private SamplePage() {}
+
+  public static MonthPage full() {
+    List<Block> blocks = SampleReports.margins().blocks();
+    return new MonthPage(
+        "October 2026",
+        "Larkhill Forge",
+        "en",
+        List.of(
+            "3 rows of Visits were held back and stand on no invoice: Visits!A14, Visits!A15,"
+                + " Visits!C20.",
+            "Mr <Ash> & \"Sons\" is unknown on the sheet Owners (Visits!C9)."),
+        "All 7 problems stand in problems.csv, and coloured in marked-copy.xlsx.",
+        List.of(
+            new MonthPage.Section("Margins", "margins.pdf", blocks),
+            new MonthPage.Section(
+                "Comparisons",
+                "comparisons.pdf",
+                List.of(new Block.Paragraph("Too few jobs were measured to compare."))),
+            new MonthPage.Section("Workload", "", List.of())),
+        List.of(
+            new MonthPage.FileGroup(
+                "Invoices",
+                List.of(
+                    new MonthPage.FileLink(
+                        "invoices/2026-0041 Ashgrove #1 & Żubr?.pdf",
+                        "2026-0041 Ashgrove",
+                        "£292.50 due by 14 November 2026"),
+                    new MonthPage.FileLink("invoices/2026-0042 Bell.pdf", "2026-0042 Bell", ""))),
+            new MonthPage.FileGroup(
+                "Reports",
+                List.of(
+                    new MonthPage.FileLink(
+                        "margins.pdf", "Margins", "the month by Work, owner and place")))));
+  }
+
+  public static MonthPage empty() {
+    return new MonthPage("October 2026", "", "en", List.of(), "", List.of(), List.of());
+  }
+}

@@ -1,0 +1,86 @@
+package clenchbook.print.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TemplateGateTest {
+  private static final Path INVOICE = Path.of("report-templates", "invoice.jrxml");
+
+  @Test
+  void the_programs_own_template_passes() {
+    assertDoesNotThrow(() -> TemplateGate.readChecked(INVOICE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<jasperReport scriptletClass='x.Y'/>",
+        "<jasperReport language='groovy'/>",
+        "<jasperReport><parameter name='a' class='java.io.File'/></jasperReport>",
+        "<jasperReport><property name='a' value='b'/></jasperReport>",
+        "<jasperReport><element kind='subreport'/></jasperReport>",
+        "<jasperReport><element kind='component'/></jasperReport>",
+        "<jasperReport><element kind='textField' markup='html'/></jasperReport>",
+        "<jasperReport><element kind='textField' hyperlinkType='Reference'/></jasperReport>",
+        "<jasperReport><element"
+            + " kind='image'><expression>$P{title}</expression></element></jasperReport>",
+        "<jasperReport><element"
+            + " kind='image'><expression>\"/etc/passwd\"</expression></element></jasperReport>",
+        "<jasperReport><query language='sql'>select 1</query></jasperReport>",
+        "<jasperReport><import value='java.io.*'/></jasperReport>",
+        "<jasperReport><template>\"http://a.example/x.jrtx\"</template></jasperReport>",
+        "<!DOCTYPE a SYSTEM 'file:///etc/passwd'><jasperReport/>",
+        "<!DOCTYPE a [<!ENTITY e SYSTEM 'file:///etc/passwd'>]><jasperReport"
+            + " name='x'>&e;</jasperReport>",
+        "<?stylesheet x?><jasperReport/>",
+        "<jasperReport>"
+      })
+  void what_could_reach_beyond_the_page_is_refused(String template) {
+    byte[] bytes = template.getBytes(StandardCharsets.UTF_8);
+    assertThrows(IOException.class, () -> TemplateGate.check(bytes));
+  }
+
+  @Test
+  void code_in_an_edited_template_is_refused_with_its_place(@TempDir Path folder)
+      throws IOException {
+    edit(folder, "$P{title}", "java.lang.Runtime.getRuntime().exec(\"true\").toString()");
+    TemplateException refused =
+        assertThrows(TemplateException.class, () -> printWith(folder), "code was run");
+    assertTrue(refused.getMessage().startsWith("invoice.jrxml: "), refused.getMessage());
+    assertTrue(refused.getMessage().contains("Runtime"), refused.getMessage());
+  }
+
+  @Test
+  void an_edited_template_beside_the_book_is_used(@TempDir Path folder) throws IOException {
+    edit(
+        folder,
+        "<expression><![CDATA[$P{title}]]>",
+        "<expression type=\"simpleText\"><![CDATA[Bill: $P{title}]]>");
+    assertTrue(InvoicePdfTest.textOf(printWith(folder)).contains("Bill: Invoice 2026-0041"));
+  }
+
+  private static void edit(Path folder, String from, String to) throws IOException {
+    String text = Files.readString(INVOICE);
+    assertTrue(text.contains(from));
+    Files.writeString(folder.resolve("invoice.jrxml"), text.replace(from, to));
+  }
+
+  private static byte[] printWith(Path folder) {
+    PrintSettings usual = SampleDocuments.settings("en", "GB");
+    PrintSettings own =
+        new PrintSettings(
+            usual.asAt(), usual.locale(), usual.business(), usual.logo(), Optional.of(folder));
+    return new PdfDocuments(own).invoice(SampleDocuments.invoice("en", "GB", "GBP"));
+  }
+}

@@ -1,0 +1,109 @@
+package clenchbook.reading.rates;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import clenchbook.tax.rates.Rate;
+import clenchbook.tax.rates.RateTables;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OverlayTest {
+  private static final String HEADING = "code,name,value,unit,from,to,source,section,checked\n";
+
+  @TempDir private Path folder;
+
+  private void write(String file, String rows) throws IOException {
+    Path path = folder.resolve(file);
+    Files.createDirectories(path.getParent());
+    Files.writeString(path, HEADING + rows);
+  }
+
+  @Test
+  void a_later_year_laid_over_is_found_and_marked() throws IOException {
+    write(
+        "us/mileage.csv",
+        "business,Standard mileage rate,0.735,per mile,2027-01-01,2027-12-31,Notice"
+            + " 2027-1,,2027-01-05\n");
+    Rate rate =
+        RateFiles.withOverlay(folder)
+            .find("us/mileage", "business", LocalDate.of(2027, 5, 1))
+            .orElseThrow();
+    assertEquals("0.735", rate.value());
+    assertTrue(rate.overlaid());
+    assertTrue(rate.citation().endsWith("from your own rates file"));
+  }
+
+  @Test
+  void a_period_laid_over_counts_and_the_days_around_it_stay() throws IOException {
+    write(
+        "us/mileage.csv",
+        "business,Standard mileage rate,0.755,per"
+            + " mile,2026-07-01,2026-12-31,Announcement,,2026-07-01\n");
+    RateTables tables = RateFiles.withOverlay(folder);
+    assertEquals(
+        "0.725",
+        tables.find("us/mileage", "business", LocalDate.of(2026, 6, 30)).orElseThrow().value());
+    assertEquals(
+        "0.755",
+        tables.find("us/mileage", "business", LocalDate.of(2026, 7, 1)).orElseThrow().value());
+    assertEquals(1, tables.overlaid().size());
+  }
+
+  @Test
+  void a_gap_is_refused() throws IOException {
+    write("us/mileage.csv", "business,Rate,0.735,per mile,2028-01-01,2028-12-31,Notice,,\n");
+    refused("has a gap from 2027-01-01 to 2027-12-31");
+  }
+
+  @Test
+  void an_overlap_is_refused() throws IOException {
+    write(
+        "us/mileage.csv",
+        "business,Rate,0.735,per mile,2027-01-01,2027-12-31,Notice,,\n"
+            + "business,Rate,0.745,per mile,2027-07-01,2027-12-31,Notice,,\n");
+    refused("overlaps on 2027-07-01");
+  }
+
+  @Test
+  void an_unknown_unit_is_refused_with_its_line() throws IOException {
+    write("us/mileage.csv", "business,Rate,0.735,per furlong,2027-01-01,2027-12-31,Notice,,\n");
+    refused("rates/us/mileage.csv, line 2: unknown unit 'per furlong'");
+  }
+
+  @Test
+  void an_empty_source_is_refused_with_its_line() throws IOException {
+    write("us/mileage.csv", "business,Rate,0.735,per mile,2027-01-01,2027-12-31,,,\n");
+    refused("rates/us/mileage.csv, line 2: empty source");
+  }
+
+  @Test
+  void a_value_that_is_no_number_is_refused() throws IOException {
+    write("us/mileage.csv", "business,Rate,seventy,per mile,2027-01-01,2027-12-31,Notice,,\n");
+    refused("line 2: 'seventy' is no per mile");
+  }
+
+  @Test
+  void another_heading_row_is_refused() throws IOException {
+    Path path = folder.resolve("us/mileage.csv");
+    Files.createDirectories(path.getParent());
+    Files.writeString(path, "code,value\nbusiness,0.7\n");
+    refused("the heading row must be");
+  }
+
+  @Test
+  void no_folder_lays_nothing_over() {
+    assertTrue(RateFiles.withOverlay(folder.resolve("none")).overlaid().isEmpty());
+  }
+
+  private void refused(String words) {
+    RefusedRatesException refusal =
+        assertThrows(RefusedRatesException.class, () -> RateFiles.withOverlay(folder));
+    assertTrue(refusal.getMessage().contains(words), refusal.getMessage());
+  }
+}
