@@ -41,7 +41,7 @@ public enum Setting {
   /** Order of text dates. */
   DATE_ORDER("Date order", Type.CHOICE, "", "dmy", "mdy", "ymd"),
   /** The tax summary's regime. */
-  TAX_REGIME("Tax regime", Type.CHOICE, "plain", "plain", "us", "uk"),
+  TAX_REGIME("Tax regime", Type.CHOICE, "plain", "plain", "us", "uk", "au", "de", "ca"),
   /** Whether prices include tax. */
   PRICES_INCLUDE_TAX("Prices include tax", Type.YES_NO, "no"),
   /** Where tax is rounded. */

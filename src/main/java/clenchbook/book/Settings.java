@@ -28,7 +28,7 @@ public final class Settings {
    * Makes settings.
    *
    * @param given usable values the farrier gave, canonical; none blank
-   * @param cells where they stand
+   * @param cells where they stand; a cell without a value in {@code given} can't be used
    * @param machine country, currency and language of the machine's locale, used where not given
    */
   public Settings(
@@ -61,7 +61,17 @@ public final class Settings {
    * @return its value cell; empty when not given
    */
   public Optional<CellRef> cell(Setting setting) {
-    return Optional.ofNullable(cells.get(setting));
+    return Optional.ofNullable(cells.get(setting)).filter(at -> isGiven(setting));
+  }
+
+  /**
+   * Where a value stands that can't be used.
+   *
+   * @param setting the setting
+   * @return its value cell; empty when its value can be used or nothing was given
+   */
+  public Optional<CellRef> unusable(Setting setting) {
+    return Optional.ofNullable(cells.get(setting)).filter(at -> !isGiven(setting));
   }
 
   /**

@@ -19,14 +19,17 @@ import clenchbook.reading.rates.RefusedRatesException;
 import clenchbook.register.Register;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.Report;
+import clenchbook.tax.Jurisdictions;
 import clenchbook.tax.YearEnd;
 import clenchbook.tax.YearEndFindings;
+import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,13 +97,34 @@ public final class YearEndRun {
 
   private TaxYear taxYear(OpenBook open, RateTables rates) {
     Settings settings = open.book().settings();
-    Regime regime = Regime.of(settings.text(Setting.TAX_REGIME));
+    Regime regime = regime(settings);
     Optional<Integer> month =
         settings
             .findNumber(Setting.YEAR_STARTS)
             .map(number -> number.intValue())
             .filter(number -> number >= 1 && number <= 12);
     return TaxYear.of(regime, request.year(), month, rates);
+  }
+
+  /** The regime of the book; no other ever stands in for one that is not known. */
+  private static Regime regime(Settings settings) {
+    String word = settings.text(Setting.TAX_REGIME);
+    if (settings.unusable(Setting.TAX_REGIME).isEmpty()) {
+      Optional<Jurisdiction> found = Jurisdictions.find(word);
+      if (found.isPresent()) {
+        return found.get().regime();
+      }
+    }
+    String cell =
+        settings
+            .unusable(Setting.TAX_REGIME)
+            .or(() -> settings.cell(Setting.TAX_REGIME))
+            .map(at -> at.sheet() + "!" + at.cell() + ": ")
+            .orElse("");
+    throw new RunFault(
+        cell
+            + "the Tax regime is not known; it may be "
+            + String.join(", ", Jurisdictions.words()));
   }
 
   private YearEndInput input(OpenBook open, List<BilledDocument> register, RateTables rates) {
@@ -115,6 +139,11 @@ public final class YearEndRun {
     files.put("mileage-log.csv", MonthFiles.csv(year.mileageLog()));
     year.accountant()
         .forEach(table -> files.put("accountant/" + table.name() + ".csv", MonthFiles.csv(table)));
+    year.files()
+        .forEach(
+            file ->
+                files.put(
+                    file.name(), OutputFile.of(file.text().getBytes(StandardCharsets.UTF_8))));
     addFigures(files, year.figures());
     addFigures(files, reports.figures());
     PdfDocuments documents =

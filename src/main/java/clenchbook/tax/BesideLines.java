@@ -1,12 +1,10 @@
 package clenchbook.tax;
 
-import clenchbook.tax.expenses.PurchaseJournal;
 import clenchbook.tax.figures.YearFigures;
-import clenchbook.tax.income.Income;
+import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
-import clenchbook.tax.year.Regime;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,16 +15,16 @@ import java.util.List;
 final class BesideLines {
   private BesideLines() {}
 
-  static void add(YearFigures figures, SummaryBuilder lines) {
+  static void add(YearFigures figures, Jurisdiction jurisdiction, SummaryBuilder lines) {
     income(figures, lines);
-    if (figures.regime() != Regime.PLAIN) {
-      vehicle(figures, lines);
-    }
+    jurisdiction
+        .mileageWay()
+        .ifPresent(way -> vehicle(way, figures, jurisdiction.besideActualCost(figures), lines));
     left(figures, lines);
   }
 
   private static void income(YearFigures figures, SummaryBuilder lines) {
-    LineHead head = lines.scheme().head(Income.workCode(figures.regime()));
+    LineHead head = lines.scheme().head(figures.regime().codes().work());
     figures
         .income()
         .parts()
@@ -35,20 +33,16 @@ final class BesideLines {
                 lines.beside(named(head, part, "of which " + part), items, figures.basis().word()));
   }
 
-  private static void vehicle(YearFigures figures, SummaryBuilder lines) {
-    LineHead head = lines.scheme().head(PurchaseJournal.vehicleCode(figures.regime()));
-    String way = figures.regime() == Regime.US ? "standard mileage" : "simplified mileage";
+  private static void vehicle(
+      String way, YearFigures figures, List<LineItem> more, SummaryBuilder lines) {
+    LineHead head = lines.scheme().head(figures.regime().codes().vehicle());
     List<LineItem> mileage = LineItem.within(figures.period(), figures.vehicle().mileage().items());
     String counted = figures.vehicle().byMileage() ? "counted" : "not counted";
     String sources = Explanations.mileageSources(figures);
     LineHead byMile = new LineHead(head.line() + " " + way, "Vehicle by " + way, sources);
     lines.beside(byMile, mileage, "by day driven, " + counted);
     List<LineItem> actual = new ArrayList<>(figures.vehicle().actual());
-    if (figures.regime() == Regime.US && figures.wholeYear()) {
-      figures.assets().stream()
-          .filter(asset -> asset.vehicle() && asset.thisYear().signum() != 0)
-          .forEach(asset -> actual.add(figures.depreciationItem(asset)));
-    }
+    actual.addAll(more);
     String other = figures.vehicle().byMileage() ? "not counted" : "counted";
     lines.beside(
         named(head, "actual cost", "Vehicle by actual cost at the business share"),

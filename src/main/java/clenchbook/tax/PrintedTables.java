@@ -2,6 +2,7 @@ package clenchbook.tax;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.tax.jurisdiction.TaxTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -18,15 +19,15 @@ final class PrintedTables {
 
   private PrintedTables() {}
 
-  static Block.Table of(FigureTable table) {
-    return switch (table.name()) {
-      case "quarters", "quarterly-updates" -> byQuarter(table);
-      case "vat" -> byPeriod(table);
-      default -> plain(table);
+  static Block.Table of(TaxTable table) {
+    return switch (table.shape()) {
+      case BY_QUARTER -> byQuarter(table.table());
+      case BY_PERIOD -> byPeriod(table.table(), table.boxes());
+      case AS_IS -> of(table.table());
     };
   }
 
-  private static Block.Table plain(FigureTable table) {
+  static Block.Table of(FigureTable table) {
     List<Block.Column> columns =
         IntStream.range(0, table.columns().size()).mapToObj(at -> column(table, at)).toList();
     return new Block.Table("", columns, table.rows().stream().map(PrintedTables::row).toList());
@@ -92,8 +93,7 @@ final class PrintedTables {
   }
 
   /** One row a period and scheme, one column a box. */
-  private static Block.Table byPeriod(FigureTable table) {
-    List<String> boxes = List.of("1", "4", "5", "6", "7");
+  private static Block.Table byPeriod(FigureTable table, List<String> boxes) {
     List<Block.Column> columns =
         new ArrayList<>(List.of(Block.Column.words("To", 4), Block.Column.words("Scheme", 9)));
     boxes.forEach(box -> columns.add(Block.Column.number("Box " + box, 4)));

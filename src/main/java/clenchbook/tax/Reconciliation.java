@@ -7,6 +7,8 @@ import clenchbook.tax.billed.BookNets;
 import clenchbook.tax.billed.OwnerDebts;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.Receipt;
+import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.year.Regime;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
@@ -212,15 +214,21 @@ record Reconciliation(List<Step> steps, List<Left> left) {
 
     private BigDecimal tax() {
       return figures.income().items().stream()
-          .map(item -> item.code().equals("returns") ? item.tax().negate() : item.tax())
+          .map(item -> isTakenAway(item) ? item.tax().negate() : item.tax())
           .reduce(unit.zero(), BigDecimal::add);
     }
 
     private BigDecimal summary() {
       return figures.income().items().stream()
           .filter(item -> !item.code().equals("bad debts"))
-          .map(item -> item.code().equals("returns") ? item.net().negate() : item.net())
+          .map(item -> isTakenAway(item) ? item.net().negate() : item.net())
           .reduce(unit.zero(), BigDecimal::add);
+    }
+
+    /** Whether it stands as a positive amount on a line that is taken away. */
+    private boolean isTakenAway(LineItem item) {
+      Regime.Codes codes = figures.regime().codes();
+      return codes.refundsApart() && item.code().equals(codes.refunds());
     }
 
     private void step(String part, String label, BigDecimal amount) {

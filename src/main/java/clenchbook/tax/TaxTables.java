@@ -4,56 +4,28 @@ import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.billed.BilledLine;
 import clenchbook.tax.figures.YearFigures;
-import clenchbook.tax.lines.LineItem;
-import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.jurisdiction.Quarters;
+import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.rates.Rate;
-import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.rates.RateUnit;
-import clenchbook.tax.sales.RollingTurnover;
-import clenchbook.tax.sales.VatPeriod;
-import clenchbook.tax.sales.VatPurchases;
-import clenchbook.tax.sales.VatTable;
-import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeMap;
 
-/**
- * What a regime asks for beside its lines: tax on sales by rate and period, turnover against the
- * threshold, the short form, allowances, tax on purchases.
- */
+/** What every regime shows beside its lines: tax on sales by rate, and the lines by quarter. */
 final class TaxTables {
   private final YearFigures figures;
-  private final RateLookup rates;
-  private final QuarterTables quarters;
 
-  TaxTables(YearFigures figures, RateLookup rates) {
+  TaxTables(YearFigures figures) {
     this.figures = figures;
-    this.rates = rates;
-    this.quarters = new QuarterTables(figures, rates);
   }
 
-  /** What is figured and printed, in order; a table without rows is left out. */
-  List<FigureTable> all(List<SummaryLine> summary) {
-    List<FigureTable> tables = new ArrayList<>(List.of(salesTax(), quarters.lines(summary)));
-    switch (figures.regime()) {
-      case US -> {
-        tables.add(quarters.instalments(summary));
-        tables.add(allowances("us/allowances"));
-      }
-      case UK -> {
-        tables.add(new VatTable(figures, rates).table());
-        tables.add(turnover());
-        tables.add(shortForm(summary));
-        tables.add(allowances("uk/allowances"));
-      }
-      case PLAIN -> tables.add(inputTax());
-    }
-    return tables.stream().filter(table -> !table.rows().isEmpty()).toList();
+  /** Sales by rate, then the lines by quarter. */
+  List<TaxTable> all(List<SummaryLine> summary, Quarters quarters) {
+    return List.of(
+        TaxTable.asIs("Sales by tax rate and quarter", salesTax()),
+        TaxTable.byQuarter(quarters.title(), new QuarterTable(figures, quarters).of(summary)));
   }
 
   /**
@@ -116,95 +88,5 @@ final class TaxTables {
       row.add(tax.toPlainString());
       return row;
     }
-  }
-
-  private FigureTable allowances(String table) {
-    List<List<String>> rows = new ArrayList<>();
-    Period year = figures.input().taxYear().days();
-    for (Rate rate : rates.within(table, year)) {
-      String unit =
-          rate.unit() == RateUnit.MONEY
-              ? figures.input().book().settings().currency()
-              : rate.unit().text();
-      rows.add(List.of(nameWithin(rate, year), rate.value(), unit, rate.citation()));
-    }
-    return new FigureTable("allowances", List.of("name", "value", "unit", "source"), rows);
-  }
-
-  /** The name, with the days where the row holds for a part of the year only. */
-  private static String nameWithin(Rate rate, Period year) {
-    String from = rate.from().isAfter(year.first()) ? ", from " + rate.from() : "";
-    String to = rate.to().isBefore(year.last()) ? ", to " + rate.to() : "";
-    return rate.name() + from + to;
-  }
-
-  FigureTable turnover() {
-    List<List<String>> rows =
-        RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates).stream()
-            .map(
-                row ->
-                    List.of(
-                        row.month().toString(),
-                        row.turnover().toPlainString(),
-                        row.threshold().toPlainString(),
-                        row.isOver() ? "yes" : "no",
-                        row.complete() ? "yes" : "no"))
-            .toList();
-    return new FigureTable(
-        "turnover",
-        List.of("month", "twelve_months", "threshold", "over", "all_twelve_months_in_the_book"),
-        rows);
-  }
-
-  /** The same figures in the boxes of the short form. */
-  private FigureTable shortForm(List<SummaryLine> summary) {
-    TreeMap<String, BigDecimal> boxes = new TreeMap<>(SummaryBuilder.BY_NUMBER);
-    TreeMap<String, String> names = new TreeMap<>();
-    LocalDate day = figures.input().taxYear().last();
-    for (Rate full : rates.inForce("uk/sa103f", day)) {
-      rates.inForce("uk/sa103s", day).stream()
-          .filter(rate -> rate.code().equals(full.code()) && !full.code().equals("equipment"))
-          .findFirst()
-          .ifPresent(
-              box ->
-                  amount(summary, full.value())
-                      .ifPresent(
-                          amount -> {
-                            boxes.merge(box.value(), amount, BigDecimal::add);
-                            names.putIfAbsent(box.value(), box.name());
-                          }));
-    }
-    List<List<String>> rows = new ArrayList<>();
-    boxes.forEach(
-        (box, amount) ->
-            rows.add(List.of(box, names.getOrDefault(box, ""), amount.toPlainString())));
-    return new FigureTable("short-form", List.of("box", "name", "amount"), rows);
-  }
-
-  private static Optional<BigDecimal> amount(List<SummaryLine> summary, String line) {
-    return summary.stream()
-        .filter(row -> row.head().line().equals(line) && row.kind() != SummaryLine.Kind.BESIDE)
-        .map(SummaryLine::amount)
-        .findFirst();
-  }
-
-  /** In any country: the tax on purchases that comes back, by quarter. */
-  private FigureTable inputTax() {
-    List<List<String>> rows = new ArrayList<>();
-    if (figures.input().book().settings().inputTaxRecovered()) {
-      List<LineItem> purchases = VatPurchases.of(figures.input().book());
-      for (int quarter = 1; quarter <= 4; quarter++) {
-        Period period = figures.input().taxYear().quarter(quarter);
-        if (figures.wholeYear() || figures.period().equals(period)) {
-          VatPeriod vat = VatPeriod.of(period, List.of(), purchases, figures.unit());
-          rows.add(
-              List.of(
-                  figures.input().taxYear().label() + " Q" + quarter,
-                  vat.purchases().toPlainString(),
-                  vat.purchaseTax().toPlainString()));
-        }
-      }
-    }
-    return new FigureTable("input-tax", List.of("period", "net", "tax"), rows);
   }
 }

@@ -3,9 +3,8 @@ package clenchbook.tax;
 import clenchbook.book.Asset;
 import clenchbook.book.Book;
 import clenchbook.book.Setting;
-import clenchbook.tax.assets.AssetClasses;
+import clenchbook.book.Trip;
 import clenchbook.tax.assets.DepreciatedAsset;
-import clenchbook.tax.assets.Depreciation;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.billed.BilledBook;
 import clenchbook.tax.billed.OwnerDebts;
@@ -14,14 +13,11 @@ import clenchbook.tax.expenses.Expenses;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.Income;
 import clenchbook.tax.journal.JournalEntry;
-import clenchbook.tax.jurisdiction.plain.PlainSummary;
-import clenchbook.tax.jurisdiction.uk.UkSummary;
-import clenchbook.tax.jurisdiction.us.UsSummary;
+import clenchbook.tax.jurisdiction.CapitalItems;
+import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.sales.VatPeriod;
-import clenchbook.tax.sales.VatTable;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.vehicle.MileageChecks;
@@ -33,17 +29,14 @@ import clenchbook.tax.year.TaxBasis;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
-import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** The year's end: from the frozen book to every figure, row and page of the tax summary. */
 public final class YearEnd {
   private final YearEndInput input;
   private final RateLookup rates;
+  private final Jurisdiction jurisdiction;
   private final Regime regime;
   private final MinorUnit unit;
   private final LocalDate lastDay;
@@ -52,6 +45,7 @@ public final class YearEnd {
     this.input = input;
     this.rates = new RateLookup(input.rates());
     this.regime = input.taxYear().regime();
+    this.jurisdiction = Jurisdictions.find(regime.word()).orElseThrow();
     this.unit = input.book().settings().minorUnit();
     this.lastDay = input.taxYear().last();
   }
@@ -68,29 +62,17 @@ public final class YearEnd {
     LineScheme lines = new LineScheme(regime, lastDay, rates);
     YearFigures figures = figures(lines);
     SummaryBuilder builder = new SummaryBuilder(lines, unit, input.period().last());
-    Explanations.add(figures, builder, rates);
-    UkSummary uk = new UkSummary(figures, builder, rates);
-    switch (regime) {
-      case US -> new UsSummary(figures, builder, rates).build();
-      case UK -> uk.build();
-      case PLAIN -> new PlainSummary(figures, builder).build();
-    }
-    BesideLines.add(figures, builder);
-    TaxLines.add(
-        figures,
-        builder,
-        new VatTable(figures, rates).periods().stream().map(VatPeriod::period).toList());
-    boolean britain = regime == Regime.UK;
-    List<JournalEntry> journal =
-        YearJournal.of(
-            figures,
-            lines,
-            britain ? uk.equipment() : List.of(),
-            britain ? uk.proceeds() : List.of());
+    Explanations.add(figures, builder);
+    jurisdiction.explain(figures, builder, rates);
+    CapitalItems capital = jurisdiction.build(figures, builder, rates);
+    BesideLines.add(figures, jurisdiction, builder);
+    jurisdiction.addSalesTax(figures, builder, rates);
+    List<JournalEntry> journal = YearJournal.of(figures, lines, capital);
     Reconciliation ties =
         Reconciliation.of(figures, OwnerDebts.of(input.jobs(), input.register(), input.period()));
-    YearTables tables = new YearTables(figures, lines, rates);
-    return new YearEndReport(figures, builder, journal, ties, tables, rates).findings();
+    YearTables tables = new YearTables(figures, jurisdiction, lines, rates);
+    return new YearEndReport(figures, jurisdiction, builder, journal, ties, tables, rates)
+        .findings();
   }
 
   private YearFigures figures(LineScheme lines) {
@@ -100,11 +82,15 @@ public final class YearEnd {
     List<Billed> billed = BilledBook.of(input.jobs(), input.register());
     Income income = Income.of(input, billed, period, basis, lines);
     CategoryMap categories = new CategoryMap(regime, lastDay, rates);
-    Expenses expenses = Expenses.of(book, period, basis, regime, categories, rates);
+    Expenses expenses =
+        Expenses.of(book, period, basis, categories, jurisdiction.costRules(rates, unit));
     DistanceUnit distance = DistanceUnit.of(book.settings().text(Setting.DISTANCE_UNIT));
     MileageChecks checks = new MileageChecks(distance, rates, lastDay);
     MileageLog log = MileageLog.of(book.trips(), period, checks);
-    List<DepreciatedAsset> assets = register(book);
+    MileageAllowance mileage = mileage(book.trips(), distance);
+    List<DepreciatedAsset> assets = jurisdiction.assets(input, !mileage.items().isEmpty(), rates);
+    List<Asset> vehicles =
+        assets.stream().filter(DepreciatedAsset::vehicle).map(DepreciatedAsset::asset).toList();
     return new YearFigures(
         input,
         billed,
@@ -113,52 +99,14 @@ public final class YearEnd {
         income,
         expenses,
         log,
-        vehicle(book, log, expenses, assets, distance),
+        Vehicle.of(mileage, log, expenses.vehicleRows(), vehicles, regime, unit),
         assets,
         Reconstructed.of(input.jobs().all(), book.trips(), book.places(), period));
   }
 
-  private Vehicle vehicle(
-      Book book,
-      MileageLog log,
-      Expenses expenses,
-      List<DepreciatedAsset> assets,
-      DistanceUnit distance) {
-    MileageAllowance mileage =
-        MileageAllowance.of(
-            book.trips().stream()
-                .filter(trip -> input.taxYear().days().holds(trip.date()))
-                .toList(),
-            regime,
-            distance,
-            rates,
-            unit);
-    List<Asset> vehicles =
-        assets.stream().filter(DepreciatedAsset::vehicle).map(DepreciatedAsset::asset).toList();
-    return Vehicle.of(mileage, log, expenses.vehicleRows(), vehicles, regime, unit);
-  }
-
-  private List<DepreciatedAsset> register(Book book) {
-    if (regime == Regime.US) {
-      return new Depreciation(book.assets(), input.taxYear(), rates, unit).register();
-    }
-    List<DepreciatedAsset> register = new ArrayList<>();
-    book.assets().stream()
-        .filter(asset -> !asset.bought().isAfter(lastDay))
-        .sorted(Comparator.comparing(Asset::bought).thenComparing(Asset::source))
-        .forEach(asset -> register.add(undepreciated(asset)));
-    return List.copyOf(register);
-  }
-
-  private DepreciatedAsset undepreciated(Asset asset) {
-    String kind = regime == Regime.UK ? new AssetClasses(regime, rates).kind(asset) : "";
-    boolean vehicle =
-        Optional.of(kind)
-            .filter(found -> !found.equals("equipment") && !found.isEmpty())
-            .isPresent();
-    BigDecimal use = asset.businessUsePercent().orElse(BigDecimal.valueOf(100));
-    BigDecimal basis =
-        unit.round(asset.cost().orElse(BigDecimal.ZERO).multiply(use).movePointLeft(2));
-    return DepreciatedAsset.without(asset, basis, kind, vehicle);
+  private MileageAllowance mileage(List<Trip> trips, DistanceUnit distance) {
+    List<Trip> ofYear =
+        trips.stream().filter(trip -> input.taxYear().days().holds(trip.date())).toList();
+    return jurisdiction.mileage(MileageAllowance.driven(ofYear), distance, rates, unit);
   }
 }

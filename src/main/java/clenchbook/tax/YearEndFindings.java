@@ -2,6 +2,7 @@ package clenchbook.tax;
 
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.Report;
+import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.List;
  * @param billedForVisits what the visits of the period were or will be billed without tax, whatever
  *     the bill's date
  * @param notes what the farrier should look at
+ * @param files files of the regime's own beside the tables
  */
 public record YearEndFindings(
     Period period,
@@ -27,12 +29,14 @@ public record YearEndFindings(
     List<FigureTable> accountant,
     List<String> errors,
     BigDecimal billedForVisits,
-    List<String> notes) {
+    List<String> notes,
+    List<TextFile> files) {
   /** Copies its lists. */
   public YearEndFindings {
     figures = List.copyOf(figures);
     accountant = List.copyOf(accountant);
     errors = List.copyOf(errors);
     notes = List.copyOf(notes);
+    files = List.copyOf(files);
   }
 }

@@ -8,13 +8,15 @@ import clenchbook.reports.blocks.TableOf;
 import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.journal.JournalEntry;
+import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.MissingRate;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.RateUnit;
-import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.TaxYear;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +35,8 @@ final class YearEndReport {
   private static final int MOST_LEFT = 40;
 
   private final YearFigures figures;
+  private final Jurisdiction jurisdiction;
+  private final SummaryBuilder builder;
   private final List<SummaryLine> summary;
   private final List<JournalEntry> journal;
   private final Reconciliation ties;
@@ -42,12 +46,15 @@ final class YearEndReport {
 
   YearEndReport(
       YearFigures figures,
+      Jurisdiction jurisdiction,
       SummaryBuilder lines,
       List<JournalEntry> journal,
       Reconciliation ties,
       YearTables tables,
       RateLookup rates) {
     this.figures = figures;
+    this.jurisdiction = jurisdiction;
+    this.builder = lines;
     this.summary = lines.lines();
     this.journal = journal;
     this.ties = ties;
@@ -56,8 +63,8 @@ final class YearEndReport {
   }
 
   YearEndFindings findings() {
-    List<FigureTable> tax = new TaxTables(figures, rates).all(summary);
-    List<String> notes = YearNotes.of(figures, ties, rates);
+    List<TaxTable> tax = taxTables();
+    List<String> notes = YearNotes.of(figures, jurisdiction, ties, rates);
     List<String> errors = MissingRate.sentences(rates.missing());
     FigureTable lines = tables.summary(summary, errors);
     List<FigureTable> figureTables =
@@ -68,7 +75,7 @@ final class YearEndReport {
             tables.categories(),
             tables.reconciliation(ties),
             tables.rates()));
-    figureTables.addAll(tax);
+    tax.forEach(table -> figureTables.add(table.table()));
     Report report = report(errors, notes, tax);
     List<FigureTable> accountant =
         List.of(tables.lines(summary), tables.journal(journal), tables.assets());
@@ -80,17 +87,30 @@ final class YearEndReport {
         accountant,
         errors,
         figures.billedForVisits(),
-        notes);
+        notes,
+        jurisdiction.files(figures, builder, rates));
   }
 
-  private Report report(List<String> errors, List<String> notes, List<FigureTable> tax) {
+  /** What every regime shows, then its own; tables without rows are left out. */
+  private List<TaxTable> taxTables() {
+    TaxYear year = figures.input().taxYear();
+    List<TaxTable> tables =
+        new ArrayList<>(new TaxTables(figures).all(summary, jurisdiction.quarters(year, rates)));
+    tables.addAll(jurisdiction.tables(figures, summary, rates));
+    return tables.stream().filter(table -> !table.table().rows().isEmpty()).toList();
+  }
+
+  private Report report(List<String> errors, List<String> notes, List<TaxTable> tax) {
     blocks.add(new Block.Caution(CAUTION));
     errors.forEach(error -> blocks.add(new Block.Caution("No figure: " + error + ".")));
     keyFigures();
     lines();
     list("What to look at", notes);
     beside();
-    tax.forEach(table -> table(title(table.name()), table));
+    for (TaxTable table : tax) {
+      blocks.add(new Block.Heading(2, table.title()));
+      blocks.add(PrintedTables.of(table));
+    }
     vehicle();
     assets();
     reconciliation();
@@ -107,7 +127,7 @@ final class YearEndReport {
 
   private void keyFigures() {
     List<Block.KeyFigure> figuresSet = new ArrayList<>();
-    for (String code : keyCodes()) {
+    for (String code : jurisdiction.keyFigures()) {
       line(code)
           .ifPresent(
               line ->
@@ -132,14 +152,6 @@ final class YearEndReport {
     return line.head().name().split(" \\(", 2)[0];
   }
 
-  private List<String> keyCodes() {
-    return switch (figures.regime()) {
-      case US -> List.of("gross income", "total expenses", "net profit");
-      case UK -> List.of("turnover", "total expenses", "net profit");
-      case PLAIN -> List.of("total income", "total expenses", "profit");
-    };
-  }
-
   private Optional<SummaryLine> line(String code) {
     String number = tables.headOf(code).line();
     return summary.stream().filter(row -> row.head().line().equals(number)).findFirst();
@@ -155,7 +167,7 @@ final class YearEndReport {
   }
 
   private static boolean isOfForm(SummaryLine line) {
-    return line.kind() != SummaryLine.Kind.BESIDE || line.head().line().startsWith("SE ");
+    return line.kind() != SummaryLine.Kind.BESIDE && line.kind() != SummaryLine.Kind.TABLED;
   }
 
   private static Block lineTable(List<SummaryLine> lines) {
@@ -187,24 +199,7 @@ final class YearEndReport {
                 + " of it is in a total."));
     blocks.add(
         lineTable(
-            summary.stream()
-                .filter(line -> !isOfForm(line) && !line.head().line().startsWith("VAT "))
-                .toList()));
-  }
-
-  private String title(String table) {
-    return switch (table) {
-      case "sales-tax" -> "Sales by tax rate and quarter";
-      case "quarters" -> "By quarter";
-      case "quarterly-updates" -> "Quarterly updates, each from the year's first day";
-      case "instalments" -> "Instalments of estimated tax: due days";
-      case "vat" -> "VAT by period";
-      case "turnover" -> "Twelve months' turnover and the registration threshold";
-      case "short-form" -> "The same in the boxes of the short form";
-      case "allowances" -> "Named, not computed";
-      case "input-tax" -> "Tax on purchases that comes back";
-      default -> table;
-    };
+            summary.stream().filter(line -> line.kind() == SummaryLine.Kind.BESIDE).toList()));
   }
 
   private void table(String heading, FigureTable table) {
@@ -242,7 +237,7 @@ final class YearEndReport {
 
   private String classOf(DepreciatedAsset asset) {
     List<String> words = new ArrayList<>(List.of(asset.kind(), asset.convention()));
-    if (asset.vehicle() && figures.regime() == Regime.US && figures.vehicle().byMileage()) {
+    if (asset.vehicle() && asset.thisYear().signum() != 0 && figures.vehicle().byMileage()) {
       words.add("not counted beside mileage");
     }
     asset.asset().sold().ifPresent(day -> words.add("sold " + day));

@@ -8,6 +8,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.journal.AccountNames;
 import clenchbook.tax.journal.JournalEntry;
 import clenchbook.tax.journal.Posting;
+import clenchbook.tax.jurisdiction.CapitalItems;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.year.StockValue;
@@ -16,7 +17,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The double-entry journal of a period: every row that moved money or cost, and the year's own
@@ -35,13 +35,12 @@ final class YearJournal {
   }
 
   /** The entries by date, sheet, row and description; each balances. */
-  static List<JournalEntry> of(
-      YearFigures figures, LineScheme lines, List<LineItem> equipment, List<LineItem> proceeds) {
+  static List<JournalEntry> of(YearFigures figures, LineScheme lines, CapitalItems capital) {
     YearJournal journal = new YearJournal(figures, lines);
     journal.entries.addAll(figures.income().journal());
     journal.purchases();
     journal.mileage();
-    journal.assets(equipment, proceeds);
+    journal.assets(capital.bought(), capital.sold());
     journal.stock();
     return journal.entries.stream()
         .filter(entry -> !entry.postings().isEmpty())
@@ -52,13 +51,9 @@ final class YearJournal {
   private void purchases() {
     PurchaseJournal purchases = new PurchaseJournal(lines, figures.basis(), figures.regime());
     Expenses expenses = figures.expenses();
-    Stream<LineItem> rows =
-        Stream.of(
-                expenses.items(),
-                expenses.left(),
-                figures.vehicle().forJournal(expenses.vehicleRows()))
-            .flatMap(List::stream);
-    entries.addAll(purchases.costs(rows));
+    List<LineItem> counted = new ArrayList<>(expenses.items());
+    counted.addAll(figures.vehicle().forJournal(expenses.vehicleRows()));
+    entries.addAll(purchases.costs(counted, expenses.left()));
     entries.addAll(purchases.payments(figures.input().book(), figures.period()));
     unregisteredAssets().forEach(this::unregistered);
   }
@@ -103,7 +98,7 @@ final class YearJournal {
     if (!figures.vehicle().byMileage()) {
       return;
     }
-    String cost = AccountNames.cost(lines.head(PurchaseJournal.vehicleCode(figures.regime())));
+    String cost = AccountNames.cost(lines.head(figures.regime().codes().vehicle()));
     for (LineItem trip : LineItem.within(figures.period(), figures.vehicle().mileage().items())) {
       entries.add(
           JournalEntry.of(
@@ -190,8 +185,7 @@ final class YearJournal {
     }
     StockValue stock = figures.input().stock();
     BigDecimal change = unit.round(stock.closing()).subtract(unit.round(stock.opening()));
-    String cost =
-        AccountNames.cost(lines.head(PurchaseJournal.goodsCode(figures.regime(), figures.basis())));
+    String cost = AccountNames.cost(lines.head(figures.regime().codes().goods(figures.basis())));
     entries.add(
         JournalEntry.of(
             figures.period().last(),

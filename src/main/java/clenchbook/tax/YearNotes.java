@@ -5,13 +5,12 @@ import clenchbook.tax.expenses.CategoryMap;
 import clenchbook.tax.expenses.Expenses;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.Receipt;
+import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.sales.RollingTurnover;
 import clenchbook.tax.vehicle.MileageLog;
 import clenchbook.tax.vehicle.Reconstructed;
-import clenchbook.tax.year.Regime;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,12 +28,13 @@ final class YearNotes {
     this.rates = rates;
   }
 
-  static List<String> of(YearFigures figures, Reconciliation ties, RateLookup rates) {
+  static List<String> of(
+      YearFigures figures, Jurisdiction jurisdiction, Reconciliation ties, RateLookup rates) {
     YearNotes notes = new YearNotes(figures, rates);
     notes.income();
     notes.costs();
     notes.vehicle();
-    notes.regime();
+    notes.notes.addAll(jurisdiction.notes(figures, rates));
     notes.ties(ties);
     return List.copyOf(notes.notes);
   }
@@ -83,11 +83,6 @@ final class YearNotes {
           figures.expenses().withoutPaidOn()
               + " purchases have no Paid on; they count as paid on their Date.");
     }
-    long unsorted = figures.assets().stream().filter(asset -> asset.kind().isEmpty()).count();
-    if (figures.regime() == Regime.US && unsorted > 0) {
-      notes.add(
-          unsorted + " assets have a Class that no table knows: listed without depreciation.");
-    }
     if (!figures.basis().cashCost() && !figures.input().stock().counted()) {
       notes.add(
           "No count of the stock stands in the book: stock at the year's end is what purchases and"
@@ -133,89 +128,6 @@ final class YearNotes {
               + " must have been driven, as reconstructed from Places. It is not counted: mileage"
               + " is proved by a record made at the time.");
     }
-    if (figures.vehicle().byMileage()) {
-      notes.add(
-          "The vehicle counts by mileage; the actual cost stands beside it. Which may be used, and"
-              + " whether one may change, depends on the vehicle's first year: ask the preparer.");
-    }
-  }
-
-  private void regime() {
-    switch (figures.regime()) {
-      case US -> us();
-      case UK -> uk();
-      case PLAIN ->
-          notes.add(
-              "No country's rules are applied: no depreciation, no private share, no limits. A"
-                  + " preparer sets them.");
-    }
-  }
-
-  private void us() {
-    notes.add(
-        "Section 179 and bonus depreciation are named, not computed: they are elections. So are the"
-            + " deduction for qualified business income, state taxes, health insurance and the"
-            + " additional Medicare tax.");
-    notes.add(
-        "Driving between home and a regular place of work is commuting unless home is the principal"
-            + " place of business; the log can't tell. Ask the preparer.");
-    if (!figures.wholeYear()) {
-      notes.add(
-          "A quarter leaves out depreciation and self-employment tax, which are figured for the"
-              + " whole year.");
-    }
-    if (figures.assets().stream().anyMatch(asset -> asset.gain(figures.period()).isPresent())) {
-      notes.add(
-          "An asset was sold: its gain or loss stands in the asset register and belongs on Form"
-              + " 4797, not on Schedule C.");
-    }
-    boolean midQuarter =
-        figures.assets().stream()
-            .anyMatch(
-                asset ->
-                    asset.convention().startsWith("quarter")
-                        && figures.input().taxYear().days().holds(asset.asset().bought()));
-    if (midQuarter) {
-      notes.add(
-          "More than the test's share of this year's assets came in its last quarter: the"
-              + " mid-quarter tables count.");
-    }
-  }
-
-  private void uk() {
-    boolean registered = !figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty();
-    if (registered) {
-      notes.add(
-          "VAT periods are taken to end in March, June, September and December, and box 1 goes by"
-              + " the invoice's date. No flat-rate category names farriers: both rates shown are"
-              + " examples, and the limited-cost test is the adviser's.");
-    }
-    List<RollingTurnover> over =
-        RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates).stream()
-            .filter(RollingTurnover::isOver)
-            .toList();
-    if (!registered && !over.isEmpty()) {
-      notes.add(
-          "Twelve months' turnover passes the VAT registration threshold at the end of "
-              + over.get(0).month()
-              + ": registration may be due at once.");
-    }
-    trading();
-    if (!figures.basis().cashCost()) {
-      notes.add(
-          "Capital allowances take the place of depreciation; they are named below, not computed.");
-    }
-  }
-
-  private void trading() {
-    Optional<Rate> allowance =
-        rates.ask("uk/allowances", "trading allowance", figures.input().taxYear().last());
-    allowance.ifPresent(
-        rate ->
-            notes.add(
-                "The trading allowance of "
-                    + rate.value()
-                    + " may be taken instead of all expenses: named, not computed."));
   }
 
   private void ties(Reconciliation ties) {

@@ -3,37 +3,40 @@ package clenchbook.tax;
 import clenchbook.book.Trip;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.assets.DepreciatedAsset;
-import clenchbook.tax.expenses.CategoryMap;
+import clenchbook.tax.expenses.CostRule;
 import clenchbook.tax.expenses.Expenses;
-import clenchbook.tax.expenses.PurchaseJournal;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.journal.JournalEntry;
 import clenchbook.tax.journal.Posting;
+import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.rates.RateUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.vehicle.MileageLog;
 import clenchbook.tax.vehicle.Reconstructed;
-import clenchbook.tax.year.Regime;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The year's end as tables for files. */
 final class YearTables {
   private final YearFigures figures;
+  private final Map<String, CostRule> rules;
   private final LineScheme lines;
   private final RateLookup rates;
 
-  YearTables(YearFigures figures, LineScheme lines, RateLookup rates) {
+  YearTables(YearFigures figures, Jurisdiction jurisdiction, LineScheme lines, RateLookup rates) {
     this.figures = figures;
+    this.rules = jurisdiction.costRules(rates, figures.unit());
     this.lines = lines;
     this.rates = rates;
   }
@@ -141,26 +144,28 @@ final class YearTables {
             text(Reconstructed.total(figures.reconstructed())),
             unit,
             "each place's own way out and back on days with visits but no business trip"));
-    if (figures.regime() == Regime.US) {
-      rows.add(formMiles("vehicle business miles", log.business()));
-      rows.add(formMiles("vehicle other miles", log.privateDistance()));
-    }
+    formMiles("vehicle business miles", log.business()).ifPresent(rows::add);
+    formMiles("vehicle other miles", log.privateDistance()).ifPresent(rows::add);
     for (MileageAllowance.Step step : figures.vehicle().mileage().steps()) {
       Rate rate = step.rate();
       String name = rate.name() + " from " + rate.from();
-      rows.add(
-          List.of(
-              "miles at " + name, text(rounded(step.miles())), "miles", "of the whole tax year"));
+      String far = rate.unit() == RateUnit.PER_KM ? "km" : "miles";
+      String distance = text(rounded(step.distance()));
+      rows.add(List.of(far + " at " + name, distance, far, "of the whole tax year"));
       rows.add(List.of("rate: " + name, rate.value(), rate.unit().text(), rate.citation()));
       rows.add(List.of("amount at " + name, text(step.amount()), "money", "of the whole tax year"));
     }
     return new FigureTable("mileage", List.of("measure", "value", "unit", "basis"), rows);
   }
 
-  private List<String> formMiles(String code, BigDecimal distance) {
-    LineHead head = lines.head(code);
+  /** The miles that a form asks for; nothing where the regime's form does not. */
+  private Optional<List<String>> formMiles(String code, BigDecimal distance) {
     String miles = text(rounded(figures.distanceUnit().miles(distance)));
-    return List.of("line " + head.line() + ", " + head.name(), miles, "miles", head.source());
+    return lines
+        .find(figures.regime().lineTable(), code)
+        .map(
+            head ->
+                List.of("line " + head.line() + ", " + head.name(), miles, "miles", head.source()));
   }
 
   private static BigDecimal rounded(BigDecimal miles) {
@@ -217,16 +222,21 @@ final class YearTables {
 
   /** Where a category's code leads, in words. */
   LineHead headOf(String code) {
-    String own = "categories of the regime";
+    CostRule rule = rules.get(code);
+    if (rule != null) {
+      return rule.line().isEmpty() ? notCounted(rule.rest()) : lines.head(rule.line());
+    }
+    if (Expenses.NEVER.contains(code)) {
+      return notCounted(code);
+    }
     return switch (code) {
-      case CategoryMap.UNKNOWN -> lines.head(CategoryMap.UNKNOWN);
-      case "private", "asset", "tax paid over", "not allowed" ->
-          new LineHead("not counted: " + code, code, own);
-      case Expenses.VEHICLE, Expenses.PARKING ->
-          lines.head(PurchaseJournal.vehicleCode(figures.regime()));
-      case "restaurant meals" -> lines.head("meals");
+      case Expenses.VEHICLE, Expenses.PARKING -> lines.head(figures.regime().codes().vehicle());
       default -> lines.head(code);
     };
+  }
+
+  private static LineHead notCounted(String why) {
+    return new LineHead("not counted: " + why, why, "categories of the regime");
   }
 
   FigureTable reconciliation(Reconciliation ties) {

@@ -50,7 +50,10 @@ final class YearBook {
       StockValue stock,
       Optional<Integer> quarter) {
     Jobs jobs = book.jobs();
-    Regime regime = Regime.of(jobs.index().book().settings().text(Setting.TAX_REGIME));
+    Regime regime =
+        Jurisdictions.find(jobs.index().book().settings().text(Setting.TAX_REGIME))
+            .orElseThrow()
+            .regime();
     TaxYear taxYear = TaxYear.of(regime, year, Optional.empty(), RateFiles.bundled());
     return YearEnd.of(
         new YearEndInput(jobs, register, taxYear, quarter, RateFiles.bundled(), stock));

@@ -79,6 +79,10 @@ final class SettingReading {
           Map.entry("unitedkingdom", "uk"),
           Map.entry("usa", "us"),
           Map.entry("unitedstates", "us"),
+          Map.entry("australia", "au"),
+          Map.entry("germany", "de"),
+          Map.entry("deutschland", "de"),
+          Map.entry("canada", "ca"),
           Map.entry("perinvoice", "invoice"),
           Map.entry("perline", "line"),
           Map.entry("accrual", "invoiced"));

@@ -137,6 +137,7 @@ public final class SettingsRows {
           given.put(setting, value.get());
           cells.put(setting, entry.valueAt());
         } else {
+          cells.put(setting, entry.valueAt());
           sayUnusable(setting, entry, reading.expected(setting));
         }
       }
@@ -169,7 +170,11 @@ public final class SettingsRows {
 
   private void sayUnusable(Setting setting, Entry entry, String expected) {
     String shown = SoundCells.brief(entry.value().map(Cell::shown).orElse(""));
-    String problem = setting.title() + " '" + shown + "' can't be used; its default stands";
+    String instead =
+        setting == Setting.TAX_REGIME
+            ? "; no year's end is made until it can"
+            : "; its default stands";
+    String problem = setting.title() + " '" + shown + "' can't be used" + instead;
     problems.accept(
         Problem.warning(ProblemKind.SETTING_UNUSABLE, entry.valueAt(), problem, expected, shown));
   }

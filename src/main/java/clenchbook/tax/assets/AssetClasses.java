@@ -30,12 +30,12 @@ public final class AssetClasses {
    * The class that the word of the Class cell leads to; the name's where that cell is blank or
    * unknown.
    */
-  Optional<String> find(Asset asset) {
+  public Optional<String> find(Asset asset) {
     return lookUp(asset, Names.key(asset.assetClass())).or(() -> byName(asset));
   }
 
   /** Whether it is a vehicle, by class or by name: what the money for a mile already stands for. */
-  boolean isVehicle(Asset asset) {
+  public boolean isVehicle(Asset asset) {
     return lookUp(asset, Names.key(asset.assetClass())).filter(VEHICLES::contains).isPresent()
         || byName(asset).filter(VEHICLES::contains).isPresent();
   }
@@ -58,14 +58,9 @@ public final class AssetClasses {
   }
 
   private Optional<String> lookUp(Asset asset, String word) {
-    String table = regime.table("asset-classes");
-    if (rates.inForce(table, asset.bought()).isEmpty()
-        && !rates.beginsAfter(table, asset.bought())) {
-      rates.lacks(table, asset.bought());
-    }
     return word.isBlank()
         ? Optional.empty()
-        : rates.inForce(table, asset.bought()).stream()
+        : rates.words(regime.table("asset-classes"), asset.bought()).stream()
             .filter(row -> row.code().equals(word) || word.equals(row.code() + "s"))
             .map(Rate::value)
             .findFirst();

@@ -1,6 +1,7 @@
 /**
- * What an asset is and what it loses in a year. Immutable and thread-safe. Start at {@link
- * clenchbook.tax.assets.Depreciation}.
+ * The asset register: what each asset is, what is left of its basis, and what its sale brought.
+ * Which tables depreciate it is its country's matter. Immutable and thread-safe. Start at {@link
+ * clenchbook.tax.assets.DepreciatedAsset}.
  */
 @NullMarked
 package clenchbook.tax.assets;

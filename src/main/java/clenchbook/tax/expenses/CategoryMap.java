@@ -7,7 +7,9 @@ import clenchbook.tax.year.Regime;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,18 +23,16 @@ public final class CategoryMap {
 
   private static final String BETWEEN = "\\s*(?:[,/&:;+()–—-]|\\band\\b)\\s*";
 
-  private final Regime regime;
-  private final LocalDate day;
-  private final RateLookup rates;
+  private final Map<String, Rate> words = new HashMap<>();
 
-  /** The words of a regime in force on the last day of a year. */
-  public CategoryMap(Regime regime, LocalDate lastDay, RateLookup rates) {
-    this.regime = regime;
-    this.day = lastDay;
-    this.rates = rates;
-    if (rates.inForce(regime.table("categories"), lastDay).isEmpty()) {
-      rates.lacks(regime.table("categories"), lastDay);
-    }
+  /**
+   * The words of a regime. They do not expire: a year beyond every row takes the latest of each
+   * word.
+   *
+   * @param day which of several rows of one word counts: the one in force, else the nearest
+   */
+  public CategoryMap(Regime regime, LocalDate day, RateLookup rates) {
+    rates.words(regime.table("categories"), day).forEach(row -> words.put(row.code(), row));
   }
 
   /**
@@ -66,8 +66,6 @@ public final class CategoryMap {
   }
 
   private Optional<Rate> ask(String word) {
-    return rates.inForce(regime.table("categories"), day).stream()
-        .filter(row -> row.code().equals(word))
-        .findFirst();
+    return Optional.ofNullable(words.get(word));
   }
 }

@@ -3,9 +3,6 @@ package clenchbook.tax.expenses;
 import clenchbook.book.Book;
 import clenchbook.book.Purchase;
 import clenchbook.tax.lines.LineItem;
-import clenchbook.tax.rates.Rate;
-import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxBasis;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
@@ -13,7 +10,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.TreeMap;
 
 /**
@@ -22,7 +19,7 @@ import java.util.TreeMap;
  * @param items what counts, by line code; vehicle rows stand under {@code vehicle}, because they
  *     count only where the actual cost is used
  * @param left rows that count on no line, by why: {@code private}, {@code asset}, {@code tax paid
- *     over}, {@code not allowed} and the part of meals that does not count
+ *     over}, {@code not allowed} and what the country's rules leave out
  * @param mapping each word the farrier used, and where it led
  * @param vehicleRows the purchases for a vehicle, whichever way it is counted in the end
  * @param withoutPaidOn how many purchases had no Paid on and were taken as paid on their date
@@ -36,7 +33,10 @@ public record Expenses(
   public static final String GOODS = "goods bought";
   public static final String VEHICLE = "vehicle";
   public static final String PARKING = "parking and tolls";
-  static final String MEALS_LEFT = "meals that do not count";
+
+  /** Codes of rows that count on no line in any country. */
+  public static final List<String> NEVER =
+      List.of("private", "asset", "tax paid over", "not allowed");
 
   /**
    * One of the farrier's words for an expense.
@@ -54,17 +54,21 @@ public record Expenses(
   }
 
   /**
-   * The costs that count in the period on the basis given: by the day paid in cash, else by the
-   * purchase's date.
+   * The costs of a period.
+   *
+   * @param book the book
+   * @param period the days
+   * @param basis by the day paid or the day bought
+   * @param categories where the farrier's words lead
+   * @param rules the country's rules for single codes, by code
    */
   public static Expenses of(
       Book book,
       Period period,
       TaxBasis basis,
-      Regime regime,
       CategoryMap categories,
-      RateLookup rates) {
-    Reckoning reckoning = new Reckoning(book, basis, regime, categories, rates);
+      Map<String, CostRule> rules) {
+    Reckoning reckoning = new Reckoning(book, basis, categories, rules);
     book.purchases().stream()
         .filter(purchase -> period.holds(reckoning.day(purchase)))
         .forEach(reckoning::count);
@@ -73,28 +77,23 @@ public record Expenses(
 
   /** One calculation; mutable while it runs. */
   private static final class Reckoning {
-    private static final List<String> LEFT =
-        List.of("private", "asset", "tax paid over", "not allowed");
-
     private final MinorUnit unit;
     private final boolean recovered;
     private final TaxBasis basis;
-    private final Regime regime;
     private final CategoryMap categories;
-    private final RateLookup rates;
+    private final Map<String, CostRule> rules;
     private final List<LineItem> items = new ArrayList<>();
     private final List<LineItem> left = new ArrayList<>();
     private final List<LineItem> vehicle = new ArrayList<>();
     private final TreeMap<String, Mapped> mapping = new TreeMap<>();
     private int withoutPaidOn;
 
-    Reckoning(Book book, TaxBasis basis, Regime regime, CategoryMap categories, RateLookup rates) {
+    Reckoning(Book book, TaxBasis basis, CategoryMap categories, Map<String, CostRule> rules) {
       this.unit = book.settings().minorUnit();
       this.recovered = book.settings().inputTaxRecovered();
       this.basis = basis;
-      this.regime = regime;
       this.categories = categories;
-      this.rates = rates;
+      this.rules = rules;
     }
 
     Expenses expenses() {
@@ -115,7 +114,7 @@ public record Expenses(
         withoutPaidOn++;
       }
       if (!purchase.item().isEmpty()) {
-        add(item(purchase, GOODS));
+        items.add(item(purchase, GOODS));
         return;
       }
       CategoryMap.Found found = categories.find(purchase.category());
@@ -129,42 +128,17 @@ public record Expenses(
     }
 
     private void place(LineItem item) {
-      if (LEFT.contains(item.code())) {
+      CostRule rule = rules.get(item.code());
+      if (rule != null) {
+        rule.counted(item).ifPresent(items::add);
+        rule.left(item).ifPresent(left::add);
+      } else if (NEVER.contains(item.code())) {
         left.add(item);
       } else if (item.code().equals(VEHICLE)) {
         vehicle.add(item);
-      } else if (regime == Regime.US && item.code().endsWith("meals")) {
-        meal(item);
       } else {
-        add(item);
+        items.add(item);
       }
-    }
-
-    private void add(LineItem item) {
-      items.add(item);
-    }
-
-    private void meal(LineItem item) {
-      Optional<Rate> share = rates.find("us/meals", item.code(), item.date());
-      BigDecimal counted =
-          share.map(rate -> unit.round(item.net().multiply(rate.factor()))).orElse(unit.zero());
-      BigDecimal rest = item.net().subtract(counted);
-      items.add(withNet(item.on("meals"), counted));
-      if (rest.signum() != 0) {
-        left.add(withNet(item.on(MEALS_LEFT), rest));
-      }
-    }
-
-    private static LineItem withNet(LineItem item, BigDecimal net) {
-      return new LineItem(
-          item.code(),
-          item.sheet(),
-          item.row(),
-          item.date(),
-          item.who(),
-          net,
-          item.tax(),
-          item.gross());
     }
 
     private LineItem item(Purchase purchase, String code) {

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * The journal's entries for purchases: what each row cost, by where it counts, and the money that
@@ -38,24 +37,32 @@ public final class PurchaseJournal {
   /**
    * One entry for each row, whatever number of lines it counts on, in the order of sheet and row.
    */
-  public List<JournalEntry> costs(Stream<LineItem> items) {
-    Map<String, List<LineItem>> byRow = new TreeMap<>();
-    items
+  public List<JournalEntry> costs(List<LineItem> counted, List<LineItem> left) {
+    Map<String, List<Charged>> byRow = new TreeMap<>();
+    counted.forEach(item -> add(byRow, new Charged(item, account(item))));
+    left.stream()
         .filter(item -> !item.code().equals("asset"))
-        .forEach(item -> byRow.computeIfAbsent(key(item), unused -> new ArrayList<>()).add(item));
+        .forEach(item -> add(byRow, new Charged(item, accountOfLeft(item))));
     return byRow.values().stream().map(this::entry).toList();
+  }
+
+  /** A part of a row and the account it is charged to. */
+  private record Charged(LineItem item, String account) {}
+
+  private static void add(Map<String, List<Charged>> byRow, Charged part) {
+    byRow.computeIfAbsent(key(part.item()), unused -> new ArrayList<>()).add(part);
   }
 
   private static String key(LineItem item) {
     return item.sheet() + "\n" + String.format(Locale.ROOT, "%09d", item.row());
   }
 
-  private JournalEntry entry(List<LineItem> row) {
-    LineItem first = row.get(0);
+  private JournalEntry entry(List<Charged> row) {
+    LineItem first = row.get(0).item();
     List<Posting> postings = new ArrayList<>();
-    row.forEach(item -> postings.add(Posting.debit(account(item), item.net())));
+    row.forEach(part -> postings.add(Posting.debit(part.account(), part.item().net())));
     postings.add(Posting.debit(AccountNames.TAX_PAID, first.tax()));
-    BigDecimal gross = LineItem.sum(row).add(first.tax());
+    BigDecimal gross = LineItem.sum(row.stream().map(Charged::item).toList()).add(first.tax());
     postings.add(
         Posting.credit(basis.cashCost() ? AccountNames.BANK : AccountNames.PAYABLE, gross));
     return new JournalEntry(first.date(), first.who(), first.sheet(), first.row(), postings);
@@ -64,35 +71,24 @@ public final class PurchaseJournal {
   private String account(LineItem item) {
     return switch (item.code()) {
       case "private", Expenses.VEHICLE -> AccountNames.OWNER;
-      case "tax paid over" -> AccountNames.TAX_DUE;
-      case "not allowed", Expenses.MEALS_LEFT -> AccountNames.NOT_ALLOWED;
       case CategoryMap.UNKNOWN -> AccountNames.UNKNOWN;
       default -> AccountNames.cost(head(item.code()));
     };
   }
 
+  private static String accountOfLeft(LineItem item) {
+    return switch (item.code()) {
+      case "private" -> AccountNames.OWNER;
+      case "tax paid over" -> AccountNames.TAX_DUE;
+      default -> AccountNames.NOT_ALLOWED;
+    };
+  }
+
   private LineHead head(String code) {
     return switch (code) {
-      case Expenses.GOODS -> lines.head(goodsCode(regime, basis));
-      case Expenses.PARKING -> lines.head(vehicleCode(regime));
+      case Expenses.GOODS -> lines.head(regime.codes().goods(basis));
+      case Expenses.PARKING -> lines.head(regime.codes().vehicle());
       default -> lines.head(code);
-    };
-  }
-
-  /** The code of the line on which goods count. */
-  public static String goodsCode(Regime regime, TaxBasis basis) {
-    return switch (regime) {
-      case US, UK -> "cost of goods";
-      case PLAIN -> basis.cashCost() ? "goods" : "goods used";
-    };
-  }
-
-  /** The code of the line on which the vehicle counts. */
-  public static String vehicleCode(Regime regime) {
-    return switch (regime) {
-      case US -> "car and truck";
-      case UK -> "car and travel";
-      case PLAIN -> Expenses.VEHICLE;
     };
   }
 

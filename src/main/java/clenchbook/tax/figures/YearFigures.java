@@ -7,7 +7,6 @@ import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.billed.BilledLine;
 import clenchbook.tax.expenses.Expenses;
-import clenchbook.tax.expenses.PurchaseJournal;
 import clenchbook.tax.income.Income;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.vehicle.DistanceUnit;
@@ -91,7 +90,7 @@ public record YearFigures(
 
   /** Everything that counts on the vehicle's line: the way that counts, and parking and tolls. */
   public List<LineItem> vehicleLine() {
-    String code = PurchaseJournal.vehicleCode(regime());
+    String code = regime().codes().vehicle();
     List<LineItem> items = new ArrayList<>(LineItem.within(period, vehicle.counted()));
     LineItem.of(Expenses.PARKING, expenses.items()).forEach(item -> items.add(item.on(code)));
     return items;
@@ -99,7 +98,7 @@ public record YearFigures(
 
   /** The depreciation of the year that counts: a vehicle's only where its actual cost counts. */
   public List<LineItem> depreciation() {
-    if (regime() != Regime.US || !wholeYear()) {
+    if (!wholeYear()) {
       return List.of();
     }
     return assets.stream()

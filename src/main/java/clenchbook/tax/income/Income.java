@@ -40,11 +40,6 @@ public record Income(
     return new Reckoning(input, billed, period, basis, lines).income();
   }
 
-  /** The code of the regime's line for work done. */
-  public static String workCode(Regime regime) {
-    return regime == Regime.US ? "gross receipts" : "turnover";
-  }
-
   /** One calculation; mutable while it runs. */
   private static final class Reckoning {
     private final YearEndInput input;
@@ -52,7 +47,7 @@ public record Income(
     private final Period period;
     private final TaxBasis basis;
     private final LineScheme lines;
-    private final Regime regime;
+    private final Regime.Codes codes;
     private final MinorUnit unit;
     private final List<LineItem> items = new ArrayList<>();
     private final TreeMap<String, List<LineItem>> parts = new TreeMap<>();
@@ -65,7 +60,7 @@ public record Income(
       this.period = period;
       this.basis = basis;
       this.lines = lines;
-      this.regime = input.taxYear().regime();
+      this.codes = input.taxYear().regime().codes();
       this.unit = input.book().settings().minorUnit();
     }
 
@@ -98,7 +93,7 @@ public record Income(
     }
 
     private void tip(Receipt receipt) {
-      String code = regime == Regime.PLAIN ? "tips" : workCode(regime);
+      String code = codes.tips();
       LineItem item = item(code, receipt, unit.round(receipt.amount()), unit.zero());
       add(item, "tips");
       post(
@@ -132,8 +127,8 @@ public record Income(
         return;
       }
       boolean refund = receipt.kind() == PaymentKind.REFUND;
-      String code = refund ? refundCode() : workCode(regime);
-      boolean positive = refund && regime == Regime.US;
+      String code = refund ? codes.refunds() : codes.work();
+      boolean positive = refund && codes.refundsApart();
       BigDecimal counted = positive ? cash.negate() : cash;
       BigDecimal countedTax = positive ? tax.negate() : tax;
       add(item(code, receipt, counted.subtract(countedTax), countedTax), partOf(receipt, refund));
@@ -157,20 +152,12 @@ public record Income(
       return receipt.atTruck() ? "taken at the truck" : "payments";
     }
 
-    private String refundCode() {
-      return switch (regime) {
-        case US -> "returns";
-        case UK -> "turnover";
-        case PLAIN -> "refunds";
-      };
-    }
-
     private void bill(Billed bill) {
       for (BilledLine line : bill.lines()) {
         if (line.net().signum() == 0 && line.tax().signum() == 0) {
           continue;
         }
-        add(LineItem.of(workCode(regime), bill, line), partOf(bill));
+        add(LineItem.of(codes.work(), bill, line), partOf(bill));
       }
       String name = bill.isOfRegister() ? "Invoice " + bill.number() : "Visit before the register";
       BilledLine first = bill.lines().get(0);
@@ -182,7 +169,7 @@ public record Income(
               visit ? first.sheet() : "register",
               visit ? first.row() : 0,
               Posting.debit(AccountNames.RECEIVABLE, bill.gross()),
-              Posting.credit(account(workCode(regime)), bill.net()),
+              Posting.credit(account(codes.work()), bill.net()),
               Posting.credit(AccountNames.TAX_DUE, bill.tax())));
     }
 

@@ -55,6 +55,11 @@ public record LineItem(
     return new LineItem(otherCode, sheet, row, date, who, net, tax, gross);
   }
 
+  /** The same row with another part that counts, in the minor unit. */
+  public LineItem with(BigDecimal counted) {
+    return new LineItem(code, sheet, row, date, who, counted, tax, gross);
+  }
+
   /** The sum of the parts that count, exact. */
   public static BigDecimal sum(List<LineItem> items) {
     return items.stream().map(LineItem::net).reduce(BigDecimal.ZERO, BigDecimal::add);

@@ -112,6 +112,23 @@ public final class SummaryBuilder {
     return add(head, List.of(item), "computed", SummaryLine.Kind.BESIDE);
   }
 
+  /** An estimate made from other lines by a rate, with the rule in words as its one row. */
+  public SummaryLine estimate(LineHead head, BigDecimal amount, String how) {
+    LineItem item = new LineItem("", "tax-summary", 0, day, how, amount, unit.zero(), amount);
+    return add(head, List.of(item), "estimate", SummaryLine.Kind.ESTIMATE);
+  }
+
+  /** A line that a table of its own prints, such as a box of a tax return. */
+  public SummaryLine tabled(LineHead head, List<LineItem> items, String basis) {
+    return add(head, items, basis, SummaryLine.Kind.TABLED);
+  }
+
+  /** A figure from other lines that a table of its own prints. */
+  public SummaryLine tabled(LineHead head, BigDecimal amount, String how) {
+    LineItem item = new LineItem("", "tax-summary", 0, day, how, amount, unit.zero(), amount);
+    return add(head, List.of(item), "computed", SummaryLine.Kind.TABLED);
+  }
+
   private LineItem from(SummaryLine line, BigDecimal amount) {
     String who = "line " + line.head().line() + ", " + line.head().name();
     return new LineItem("", "tax-summary", 0, day, who, amount, unit.zero(), amount);

@@ -24,7 +24,11 @@ public record SummaryLine(
     /** Made from other lines. */
     TOTAL,
     /** Shown beside the others and part of no total. */
-    BESIDE
+    BESIDE,
+    /** Figured from the others by a rate, for orientation; part of no total. */
+    ESTIMATE,
+    /** Part of no total, and printed in a table of its own. */
+    TABLED
   }
 
   /** Refuses an amount that its rows do not add to. */

@@ -48,6 +48,19 @@ public final class RateLookup {
     return tables.table(table).inForce(day);
   }
 
+  /**
+   * The rows of a table of words, one for each code, none of them remembered. Words do not expire:
+   * where no row of a code is in force on the day the last one before it counts, else the first
+   * after it.
+   */
+  public List<Rate> words(String table, LocalDate day) {
+    TreeMap<String, Rate> words = new TreeMap<>();
+    for (Rate row : tables.table(table).rows()) {
+      words.merge(row.code(), row, (kept, next) -> next.from().isAfter(day) ? kept : next);
+    }
+    return List.copyOf(words.values());
+  }
+
   /** Remembers that a whole table has nothing for a day. */
   public void lacks(String table, LocalDate day) {
     missing.add(new MissingRate(table, MissingRate.ALL, day));

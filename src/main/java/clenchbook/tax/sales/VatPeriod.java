@@ -41,17 +41,17 @@ public record VatPeriod(
   }
 
   /** Whether anything was sold or bought. */
-  boolean isUsed() {
+  public boolean isUsed() {
     return sales.signum() != 0 || purchases.signum() != 0;
   }
 
   /** Box 5 on the standard method: what to pay, or below zero to reclaim. */
-  BigDecimal payable() {
+  public BigDecimal payable() {
     return salesTax.subtract(purchaseTax);
   }
 
   /** Turnover with tax, on which a flat rate is figured. */
-  BigDecimal flatRateTurnover() {
+  public BigDecimal flatRateTurnover() {
     return sales.add(salesTax);
   }
 
@@ -61,7 +61,7 @@ public record VatPeriod(
   }
 
   /** Box 6 or 7 in whole pounds, pence left off, as the form takes them. */
-  static BigDecimal wholePounds(BigDecimal amount) {
+  public static BigDecimal wholePounds(BigDecimal amount) {
     return amount.setScale(0, RoundingMode.DOWN);
   }
 }

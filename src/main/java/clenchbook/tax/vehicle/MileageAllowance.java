@@ -1,20 +1,14 @@
 package clenchbook.tax.vehicle;
 
-import clenchbook.book.Names;
 import clenchbook.book.Trip;
-import clenchbook.tax.expenses.PurchaseJournal;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.rates.Rate;
-import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.year.Regime;
 import clenchbook.values.money.LargestRemainder;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -27,96 +21,45 @@ import java.util.TreeMap;
  */
 public record MileageAllowance(List<LineItem> items, List<Step> steps) {
   /**
-   * Miles at one rate.
+   * Distance at one rate.
    *
    * @param rate the rate
-   * @param miles business miles at it
-   * @param amount miles times rate, rounded
+   * @param distance business distance at it, in the unit of the rate
+   * @param amount distance times rate, rounded
    */
-  public record Step(Rate rate, BigDecimal miles, BigDecimal amount) {}
+  public record Step(Rate rate, BigDecimal distance, BigDecimal amount) {}
 
-  /** A stretch of one trip at one rate. */
-  private record Stretch(Trip trip, Rate rate, BigDecimal miles) {}
+  /**
+   * A stretch of one trip at one rate.
+   *
+   * @param trip the trip
+   * @param rate the money for one mile or kilometre
+   * @param distance how far, in the unit of the rate
+   */
+  public record Stretch(Trip trip, Rate rate, BigDecimal distance) {}
 
-  static MileageAllowance none() {
+  /** No money for a mile: the regime has none, or nobody drove. */
+  public static MileageAllowance none() {
     return new MileageAllowance(List.of(), List.of());
   }
 
-  /**
-   * The allowance of a whole tax year; trips on a day without a rate are left out and the lack is
-   * remembered.
-   */
-  public static MileageAllowance of(
-      List<Trip> trips, Regime regime, DistanceUnit unit, RateLookup rates, MinorUnit money) {
-    List<Trip> driven =
-        trips.stream()
-            .filter(Trip::business)
-            .filter(trip -> trip.distance().filter(distance -> distance.signum() > 0).isPresent())
-            .sorted(Comparator.comparing(Trip::date).thenComparing(Trip::source))
-            .toList();
-    return switch (regime) {
-      case US -> of(standard(driven, unit, rates), regime, money);
-      case UK -> of(simplified(driven, unit, rates), regime, money);
-      case PLAIN -> none();
-    };
-  }
-
-  private static List<Stretch> standard(List<Trip> trips, DistanceUnit unit, RateLookup rates) {
-    List<Stretch> stretches = new ArrayList<>();
-    for (Trip trip : trips) {
-      rates
-          .find("us/mileage", "business", trip.date())
-          .ifPresent(
-              rate ->
-                  stretches.add(
-                      new Stretch(trip, rate, unit.miles(trip.distance().orElseThrow()))));
-    }
-    return stretches;
-  }
-
-  private static List<Stretch> simplified(List<Trip> trips, DistanceUnit unit, RateLookup rates) {
-    List<Stretch> stretches = new ArrayList<>();
-    BigDecimal soFar = BigDecimal.ZERO;
-    for (Trip trip : trips) {
-      BigDecimal miles = unit.miles(trip.distance().orElseThrow());
-      if (isMotorcycle(trip, rates)) {
-        rates
-            .find("uk/mileage", "motorcycle", trip.date())
-            .ifPresent(rate -> stretches.add(new Stretch(trip, rate, miles)));
-      } else {
-        stretches.addAll(firstAndFurther(trip, miles, soFar, rates));
-        soFar = soFar.add(miles);
-      }
-    }
-    return stretches;
-  }
-
-  private static boolean isMotorcycle(Trip trip, RateLookup rates) {
-    String vehicle = Names.key(trip.vehicle()).toLowerCase(Locale.ROOT);
-    return rates.inForce("uk/asset-classes", trip.date()).stream()
-        .filter(row -> row.value().equals("motorcycle"))
-        .anyMatch(row -> vehicle.contains(row.code()));
-  }
-
-  private static List<Stretch> firstAndFurther(
-      Trip trip, BigDecimal miles, BigDecimal soFar, RateLookup rates) {
-    Optional<Rate> first = rates.find("uk/mileage", "first miles", trip.date());
-    Optional<Rate> further = rates.find("uk/mileage", "further miles", trip.date());
-    Optional<Rate> limit = rates.find("uk/mileage", "first miles limit", trip.date());
-    if (first.isEmpty() || further.isEmpty() || limit.isEmpty()) {
-      return List.of();
-    }
-    BigDecimal room = limit.get().amount().subtract(soFar).max(BigDecimal.ZERO);
-    BigDecimal within = miles.min(room);
-    return List.of(
-            new Stretch(trip, first.get(), within),
-            new Stretch(trip, further.get(), miles.subtract(within)))
-        .stream()
-        .filter(stretch -> stretch.miles().signum() > 0)
+  /** The business trips of some distance, by date, sheet and row. */
+  public static List<Trip> driven(List<Trip> trips) {
+    return trips.stream()
+        .filter(Trip::business)
+        .filter(trip -> trip.distance().filter(distance -> distance.signum() > 0).isPresent())
+        .sorted(Comparator.comparing(Trip::date).thenComparing(Trip::source))
         .toList();
   }
 
-  private static MileageAllowance of(List<Stretch> stretches, Regime regime, MinorUnit money) {
+  /**
+   * The allowance of some stretches.
+   *
+   * @param stretches the stretches, in any order
+   * @param code the code of the vehicle's line
+   * @param money where amounts are rounded
+   */
+  public static MileageAllowance of(List<Stretch> stretches, String code, MinorUnit money) {
     TreeMap<String, List<Stretch>> byRate = new TreeMap<>();
     stretches.forEach(
         stretch ->
@@ -127,26 +70,26 @@ public record MileageAllowance(List<LineItem> items, List<Step> steps) {
                 .add(stretch));
     List<LineItem> parts = new ArrayList<>();
     List<Step> steps = new ArrayList<>();
-    byRate.values().forEach(ofOne -> steps.add(step(ofOne, regime, money, parts)));
+    byRate.values().forEach(ofOne -> steps.add(step(ofOne, code, money, parts)));
     return new MileageAllowance(merged(parts), List.copyOf(steps));
   }
 
   private static Step step(
-      List<Stretch> ofOne, Regime regime, MinorUnit money, List<LineItem> parts) {
+      List<Stretch> ofOne, String code, MinorUnit money, List<LineItem> parts) {
     Rate rate = ofOne.get(0).rate();
-    List<BigDecimal> miles = ofOne.stream().map(Stretch::miles).toList();
-    BigDecimal sum = miles.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    List<BigDecimal> distances = ofOne.stream().map(Stretch::distance).toList();
+    BigDecimal sum = distances.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     BigDecimal amount = money.round(sum.multiply(rate.amount()));
-    List<BigDecimal> split = LargestRemainder.split(amount, miles, money);
+    List<BigDecimal> split = LargestRemainder.split(amount, distances, money);
     for (int i = 0; i < split.size(); i++) {
-      parts.add(item(ofOne.get(i).trip(), regime, split.get(i), money));
+      parts.add(item(ofOne.get(i).trip(), code, split.get(i), money));
     }
     return new Step(rate, sum, amount);
   }
 
-  private static LineItem item(Trip trip, Regime regime, BigDecimal amount, MinorUnit money) {
+  private static LineItem item(Trip trip, String code, BigDecimal amount, MinorUnit money) {
     return new LineItem(
-        PurchaseJournal.vehicleCode(regime),
+        code,
         trip.source().sheet(),
         trip.source().row(),
         trip.date(),

@@ -1,7 +1,6 @@
 package clenchbook.tax.vehicle;
 
 import clenchbook.book.Asset;
-import clenchbook.tax.expenses.PurchaseJournal;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.year.Regime;
 import clenchbook.values.money.LargestRemainder;
@@ -39,9 +38,9 @@ public record Vehicle(
       Regime regime,
       MinorUnit unit) {
     Share share =
-        regime == Regime.PLAIN
-            ? new Share(BigDecimal.ONE, "all of it; a preparer sets the share")
-            : Share.of(log, vehicles);
+        regime.codes().vehicleShared()
+            ? Share.of(log, vehicles)
+            : new Share(BigDecimal.ONE, "all of it; a preparer sets the share");
     List<LineItem> actual = counted(rows, share.factor(), regime, unit);
     return new Vehicle(mileage, actual, share.factor(), share.basis(), !mileage.items().isEmpty());
   }
@@ -79,7 +78,7 @@ public record Vehicle(
       LineItem row = rows.get(i);
       items.add(
           new LineItem(
-              PurchaseJournal.vehicleCode(regime),
+              regime.codes().vehicle(),
               row.sheet(),
               row.row(),
               row.date(),

@@ -3,6 +3,8 @@ package clenchbook.tax.expenses;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import clenchbook.reading.rates.RateFiles;
+import clenchbook.tax.jurisdiction.uk.UkJurisdiction;
+import clenchbook.tax.jurisdiction.us.UsJurisdiction;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.Regime;
 import java.time.LocalDate;
@@ -28,8 +30,8 @@ class CategoryMapTest {
     "'',unmapped,unmapped"
   })
   void a_word_leads_to_its_line(String word, String us, String uk) {
-    assertEquals(us, find(Regime.US, word));
-    assertEquals(uk, find(Regime.UK, word));
+    assertEquals(us, find(UsJurisdiction.REGIME, word));
+    assertEquals(uk, find(UkJurisdiction.REGIME, word));
   }
 
   private static String find(Regime regime, String word) {

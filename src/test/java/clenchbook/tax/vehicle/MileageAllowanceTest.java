@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.book.SourceRow;
 import clenchbook.book.Trip;
 import clenchbook.reading.rates.RateFiles;
+import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.uk.UkJurisdiction;
+import clenchbook.tax.jurisdiction.us.UsJurisdiction;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.year.Regime;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -19,6 +21,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class MileageAllowanceTest {
+  private static final Jurisdiction US = new UsJurisdiction();
+  private static final Jurisdiction UK = new UkJurisdiction();
   private static final MinorUnit CENTS = new MinorUnit(2);
   private final RateLookup rates = new RateLookup(RateFiles.bundled());
 
@@ -36,8 +40,8 @@ class MileageAllowanceTest {
         vehicle);
   }
 
-  private MileageAllowance of(Regime regime, DistanceUnit unit, Trip... trips) {
-    return MileageAllowance.of(List.of(trips), regime, unit, rates, CENTS);
+  private MileageAllowance of(Jurisdiction country, DistanceUnit unit, Trip... trips) {
+    return country.mileage(MileageAllowance.driven(List.of(trips)), unit, rates, CENTS);
   }
 
   /**
@@ -48,7 +52,7 @@ class MileageAllowanceTest {
   void miles_on_both_sides_of_the_first_of_july_2022_take_their_own_rate() {
     MileageAllowance found =
         of(
-            Regime.US,
+            US,
             DistanceUnit.MILE,
             trip(2, "2022-06-30", "1000", "rounds", "truck"),
             trip(3, "2022-07-01", "1000", "rounds", "truck"));
@@ -68,7 +72,7 @@ class MileageAllowanceTest {
       trips.add(
           trip(i + 2, LocalDate.of(2025, 4, 6).plusDays(i).toString(), "100", "rounds", "van"));
     }
-    MileageAllowance found = MileageAllowance.of(trips, Regime.UK, DistanceUnit.MILE, rates, CENTS);
+    MileageAllowance found = UK.mileage(trips, DistanceUnit.MILE, rates, CENTS);
     assertEquals(new BigDecimal("4750.00"), found.amount(CENTS));
     assertEquals(110, found.items().size());
     assertEquals(new BigDecimal("45.00"), found.items().get(99).net());
@@ -79,7 +83,7 @@ class MileageAllowanceTest {
   void a_trip_that_crosses_ten_thousand_miles_takes_both_rates_on_one_row() {
     MileageAllowance found =
         of(
-            Regime.UK,
+            UK,
             DistanceUnit.MILE,
             trip(2, "2025-05-01", "9990", "rounds", "van"),
             trip(3, "2025-05-02", "20", "rounds", "van"));
@@ -91,7 +95,7 @@ class MileageAllowanceTest {
   void a_motorcycle_has_its_own_rate_and_uses_up_none_of_the_first_miles() {
     MileageAllowance found =
         of(
-            Regime.UK,
+            UK,
             DistanceUnit.MILE,
             trip(2, "2025-05-01", "100", "rounds", "motorcycle"),
             trip(3, "2025-05-02", "10000", "rounds", "van"));
@@ -101,16 +105,14 @@ class MileageAllowanceTest {
   @Test
   void private_trips_count_for_nothing() {
     assertTrue(
-        of(Regime.US, DistanceUnit.MILE, trip(2, "2025-05-01", "10", "Private", ""))
-            .items()
-            .isEmpty());
+        of(US, DistanceUnit.MILE, trip(2, "2025-05-01", "10", "Private", "")).items().isEmpty());
   }
 
   /** The international mile is 1.609344 km exactly; 160.9344 km at 0.70 are 70.00. */
   @Test
   void kilometres_are_turned_into_miles_first() {
     MileageAllowance found =
-        of(Regime.US, DistanceUnit.KM, trip(2, "2025-05-01", "160.9344", "rounds", ""));
+        of(US, DistanceUnit.KM, trip(2, "2025-05-01", "160.9344", "rounds", ""));
     assertEquals(new BigDecimal("70.00"), found.amount(CENTS));
   }
 
@@ -118,7 +120,7 @@ class MileageAllowanceTest {
   void rows_add_to_the_amount_to_the_cent() {
     MileageAllowance found =
         of(
-            Regime.US,
+            US,
             DistanceUnit.MILE,
             trip(2, "2026-05-01", "0.7", "rounds", ""),
             trip(3, "2026-05-02", "0.7", "rounds", ""),
@@ -130,9 +132,7 @@ class MileageAllowanceTest {
   @Test
   void a_day_without_a_rate_is_left_out_and_named() {
     assertTrue(
-        of(Regime.US, DistanceUnit.MILE, trip(2, "2027-05-01", "10", "rounds", ""))
-            .items()
-            .isEmpty());
+        of(US, DistanceUnit.MILE, trip(2, "2027-05-01", "10", "rounds", "")).items().isEmpty());
     assertTrue(rates.missing().get(0).table().contains("us/mileage"));
   }
 }

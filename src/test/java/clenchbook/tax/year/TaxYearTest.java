@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.reading.rates.RateFiles;
+import clenchbook.tax.jurisdiction.plain.PlainJurisdiction;
+import clenchbook.tax.jurisdiction.uk.UkJurisdiction;
+import clenchbook.tax.jurisdiction.us.UsJurisdiction;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -17,8 +20,8 @@ class TaxYearTest {
   /** Income Tax Act 2007 s.4, from memory: 5 April ends a year, 6 April begins the next. */
   @Test
   void the_uk_year_turns_between_the_fifth_and_the_sixth_of_april() {
-    TaxYear before = of(Regime.UK, 2024, Optional.empty());
-    TaxYear after = of(Regime.UK, 2025, Optional.empty());
+    TaxYear before = of(UkJurisdiction.REGIME, 2024, Optional.empty());
+    TaxYear after = of(UkJurisdiction.REGIME, 2025, Optional.empty());
     assertTrue(before.days().holds(LocalDate.of(2025, 4, 5)));
     assertFalse(before.days().holds(LocalDate.of(2025, 4, 6)));
     assertTrue(after.days().holds(LocalDate.of(2025, 4, 6)));
@@ -29,18 +32,23 @@ class TaxYearTest {
 
   @Test
   void the_us_year_is_the_calendar_year() {
-    assertEquals("2026-01-01 to 2026-12-31", of(Regime.US, 2026, Optional.empty()).days().text());
-    assertEquals("2026", of(Regime.US, 2026, Optional.empty()).label());
+    assertEquals(
+        "2026-01-01 to 2026-12-31",
+        of(UsJurisdiction.REGIME, 2026, Optional.empty()).days().text());
+    assertEquals("2026", of(UsJurisdiction.REGIME, 2026, Optional.empty()).label());
   }
 
   @Test
   void the_setting_moves_the_start_and_april_in_the_uk_is_the_tax_year() {
-    assertEquals("2026-07-01 to 2027-06-30", of(Regime.PLAIN, 2026, Optional.of(7)).days().text());
-    assertEquals(LocalDate.of(2026, 4, 6), of(Regime.UK, 2026, Optional.of(4)).first());
+    assertEquals(
+        "2026-07-01 to 2027-06-30",
+        of(PlainJurisdiction.REGIME, 2026, Optional.of(7)).days().text());
+    assertEquals(LocalDate.of(2026, 4, 6), of(UkJurisdiction.REGIME, 2026, Optional.of(4)).first());
   }
 
   @Test
   void a_year_beyond_the_tables_still_has_its_days() {
-    assertEquals(LocalDate.of(2031, 4, 6), of(Regime.UK, 2031, Optional.empty()).first());
+    assertEquals(
+        LocalDate.of(2031, 4, 6), of(UkJurisdiction.REGIME, 2031, Optional.empty()).first());
   }
 }

@@ -1,11 +1,9 @@
 package clenchbook.tax.jurisdiction.plain;
 
-import clenchbook.tax.expenses.PurchaseJournal;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.StockValue;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -13,17 +11,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Income, goods and categories of cost, in no country's form. */
-public final class PlainSummary {
+final class PlainSummary {
   private final YearFigures figures;
   private final SummaryBuilder lines;
 
-  public PlainSummary(YearFigures figures, SummaryBuilder lines) {
+  PlainSummary(YearFigures figures, SummaryBuilder lines) {
     this.figures = figures;
     this.lines = lines;
   }
 
-  /** Adds income, goods and costs, in that order. Called once. */
-  public void build() {
+  void build() {
     String basis = figures.basis().word();
     List<SummaryLine> income = new ArrayList<>();
     for (String code : List.of("turnover", "tips", "refunds")) {
@@ -40,7 +37,7 @@ public final class PlainSummary {
   }
 
   private List<LineItem> goods() {
-    String code = PurchaseJournal.goodsCode(Regime.PLAIN, figures.basis());
+    String code = figures.regime().codes().goods(figures.basis());
     List<LineItem> goods = new ArrayList<>();
     figures.goods().forEach(item -> goods.add(item.on(code)));
     if (!figures.basis().cashCost()) {

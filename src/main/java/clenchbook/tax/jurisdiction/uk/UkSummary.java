@@ -7,7 +7,6 @@ import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.StockValue;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -16,19 +15,18 @@ import java.util.List;
 import java.util.Optional;
 
 /** The boxes of the full self-employment pages. */
-public final class UkSummary {
+final class UkSummary {
   private final YearFigures figures;
   private final SummaryBuilder lines;
   private final RateLookup rates;
 
-  public UkSummary(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+  UkSummary(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
     this.figures = figures;
     this.lines = lines;
     this.rates = rates;
   }
 
-  /** Adds the boxes to the lines, in the order of the form. Called once. */
-  public void build() {
+  void build() {
     String basis = figures.basis().word();
     SummaryLine turnover =
         lines.rows("turnover", LineItem.of("turnover", figures.income().items()), basis);
@@ -64,7 +62,7 @@ public final class UkSummary {
    * On the cash basis: what the year's equipment cost, cars left out, and a vehicle under
    * simplified mileage too.
    */
-  public List<LineItem> equipment() {
+  List<LineItem> equipment() {
     if (!figures.basis().cashCost()) {
       return List.of();
     }
@@ -76,7 +74,7 @@ public final class UkSummary {
   }
 
   /** On the cash basis: what expensed equipment brought when sold. */
-  public List<LineItem> proceeds() {
+  List<LineItem> proceeds() {
     if (!figures.basis().cashCost()) {
       return List.of();
     }
@@ -95,7 +93,7 @@ public final class UkSummary {
   }
 
   private boolean isExpensed(Asset asset) {
-    return switch (new AssetClasses(Regime.UK, rates).kind(asset)) {
+    return switch (new AssetClasses(UkJurisdiction.REGIME, rates).kind(asset)) {
       case "car" -> false;
       case "vehicle", "motorcycle" -> !figures.vehicle().byMileage();
       default -> true;

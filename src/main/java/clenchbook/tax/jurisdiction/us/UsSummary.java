@@ -15,19 +15,18 @@ import java.util.List;
 import java.util.Optional;
 
 /** Schedule C line by line, and an estimate of self-employment tax from its last line. */
-public final class UsSummary {
+final class UsSummary {
   private final YearFigures figures;
   private final SummaryBuilder lines;
   private final RateLookup rates;
 
-  public UsSummary(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+  UsSummary(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
     this.figures = figures;
     this.lines = lines;
     this.rates = rates;
   }
 
-  /** Adds the lines of the form, in its order. Called once. */
-  public void build() {
+  void build() {
     String income = figures.basis().word();
     SummaryLine receipts =
         lines.rows(
@@ -113,7 +112,7 @@ public final class UsSummary {
         .find("us/schedule-se", code)
         .ifPresent(
             head ->
-                lines.figure(
+                lines.estimate(
                     rates
                         .ask(
                             "us/self-employment",

@@ -1,4 +1,4 @@
-package clenchbook.tax.sales;
+package clenchbook.tax.jurisdiction.uk;
 
 import clenchbook.book.TaxKind;
 import clenchbook.tax.billed.Billed;
@@ -21,14 +21,14 @@ import java.util.Map;
  * @param threshold the threshold
  * @param complete whether the book holds all twelve months
  */
-public record RollingTurnover(
+record RollingTurnover(
     YearMonth month, BigDecimal turnover, BigDecimal threshold, boolean complete) {
 
   /**
    * One row for each month that ends within {@code year}; months without a threshold are left out
    * and remembered.
    */
-  public static List<RollingTurnover> of(
+  static List<RollingTurnover> of(
       Period year, List<Billed> billed, Map<String, TaxKind> kinds, RateLookup rates) {
     List<RollingTurnover> rows = new ArrayList<>();
     LocalDate earliest =
@@ -101,7 +101,7 @@ public record RollingTurnover(
   }
 
   /** Whether the threshold was passed. */
-  public boolean isOver() {
+  boolean isOver() {
     return turnover.compareTo(threshold) > 0;
   }
 }

@@ -1,12 +1,12 @@
-package clenchbook.tax.assets;
+package clenchbook.tax.jurisdiction.us;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import clenchbook.book.Asset;
 import clenchbook.book.SourceRow;
 import clenchbook.reading.rates.RateFiles;
+import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
@@ -38,7 +38,8 @@ class DepreciationTest {
 
   private static List<DepreciatedAsset> in(int year, Asset... assets) {
     RateLookup rates = new RateLookup(RateFiles.bundled());
-    TaxYear taxYear = TaxYear.of(Regime.US, year, Optional.empty(), RateFiles.bundled());
+    TaxYear taxYear =
+        TaxYear.of(UsJurisdiction.REGIME, year, Optional.empty(), RateFiles.bundled());
     return new Depreciation(List.of(assets), taxYear, rates, new MinorUnit(2)).register();
   }
 
@@ -134,7 +135,7 @@ class DepreciationTest {
   @Test
   void an_anvil_older_than_the_tables_is_kept_without_a_fault() {
     RateLookup rates = new RateLookup(RateFiles.bundled());
-    TaxYear year = TaxYear.of(Regime.US, 2025, Optional.empty(), RateFiles.bundled());
+    TaxYear year = TaxYear.of(UsJurisdiction.REGIME, 2025, Optional.empty(), RateFiles.bundled());
     Asset anvil = asset(2, "1979-02-10", "400", "anvil", "", "");
     new Depreciation(List.of(anvil), year, rates, new MinorUnit(2)).register();
     assertEquals(List.of(), rates.missing());
@@ -143,12 +144,12 @@ class DepreciationTest {
   @Test
   void a_year_the_tables_lack_gives_no_depreciation_and_names_the_table() {
     RateLookup rates = new RateLookup(RateFiles.bundled());
-    TaxYear year = TaxYear.of(Regime.US, 2031, Optional.empty(), RateFiles.bundled());
+    TaxYear year = TaxYear.of(UsJurisdiction.REGIME, 2031, Optional.empty(), RateFiles.bundled());
     Asset forge = asset(2, "2031-02-10", "400", "forge", "", "");
     List<DepreciatedAsset> found =
         new Depreciation(List.of(forge), year, rates, new MinorUnit(2)).register();
     assertEquals(new BigDecimal("0.00"), found.get(0).thisYear());
-    assertEquals("us/asset-classes", rates.missing().get(0).table());
+    assertEquals("us/depreciation", rates.missing().get(0).table());
   }
 
   /** By hand: 1,000 less 200, 320 and 96 leaves 384; 500 of proceeds is 116 above it. */

@@ -1,4 +1,4 @@
-package clenchbook.tax.sales;
+package clenchbook.tax.jurisdiction.uk;
 
 import clenchbook.book.Setting;
 import clenchbook.reports.blocks.FigureTable;
@@ -6,6 +6,8 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.sales.VatPeriod;
+import clenchbook.tax.sales.VatPurchases;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.time.YearMonth;
@@ -14,21 +16,22 @@ import java.util.List;
 import java.util.Locale;
 
 /** The boxes of the VAT return, period by period, on each scheme. */
-public final class VatTable {
+final class VatTable {
   private final YearFigures figures;
   private final RateLookup rates;
 
-  public VatTable(YearFigures figures, RateLookup rates) {
+  VatTable(YearFigures figures, RateLookup rates) {
     this.figures = figures;
     this.rates = rates;
   }
 
-  private boolean isRegistered() {
+  /** Whether a Tax number is given: without one no VAT is charged or shown. */
+  boolean isRegistered() {
     return !figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty();
   }
 
   /** VAT by calendar quarter, on the standard method and at both flat rates. */
-  public FigureTable table() {
+  FigureTable table() {
     List<List<String>> rows = new ArrayList<>();
     if (isRegistered()) {
       periods().stream().filter(VatPeriod::isUsed).forEach(period -> addVat(rows, period));
@@ -37,7 +40,7 @@ public final class VatTable {
   }
 
   /** The VAT periods of the figures, those without any sale or purchase included. */
-  public List<VatPeriod> periods() {
+  List<VatPeriod> periods() {
     List<VatPeriod> periods = new ArrayList<>();
     List<LineItem> sales = figures.sales();
     List<LineItem> purchases = VatPurchases.of(figures.input().book());

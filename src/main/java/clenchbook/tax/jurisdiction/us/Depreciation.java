@@ -1,15 +1,16 @@
-package clenchbook.tax.assets;
+package clenchbook.tax.jurisdiction.us;
 
 import clenchbook.book.Asset;
+import clenchbook.tax.assets.AssetClasses;
+import clenchbook.tax.assets.AssetList;
+import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -23,7 +24,7 @@ import java.util.TreeMap;
  * <p>Each year's figure is the business part of the cost times the table's percentage, rounded half
  * up; the year of sale takes the convention's share of it.
  */
-public final class Depreciation {
+final class Depreciation {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
   private final RateLookup rates;
@@ -33,22 +34,17 @@ public final class Depreciation {
   private final List<Asset> assets;
   private final AssetClasses classes;
 
-  /** Depreciation of these assets in one tax year. */
-  public Depreciation(List<Asset> assets, TaxYear taxYear, RateLookup rates, MinorUnit unit) {
+  Depreciation(List<Asset> assets, TaxYear taxYear, RateLookup rates, MinorUnit unit) {
     this.assets = assets;
     this.taxYear = taxYear;
     this.rates = rates;
     this.unit = unit;
-    this.classes = new AssetClasses(Regime.US, rates);
+    this.classes = new AssetClasses(taxYear.regime(), rates);
   }
 
   /** The register: every asset bought up to the year's end, by date bought, sheet and row. */
-  public List<DepreciatedAsset> register() {
-    return assets.stream()
-        .filter(asset -> !asset.bought().isAfter(taxYear.last()))
-        .sorted(Comparator.comparing(Asset::bought).thenComparing(Asset::source))
-        .map(this::depreciated)
-        .toList();
+  List<DepreciatedAsset> register() {
+    return AssetList.until(taxYear.last(), assets).stream().map(this::depreciated).toList();
   }
 
   private DepreciatedAsset depreciated(Asset asset) {
@@ -148,7 +144,7 @@ public final class Depreciation {
   }
 
   private BigDecimal basis(Asset asset) {
-    return unit.round(asset.cost().orElse(BigDecimal.ZERO).multiply(use(asset)).movePointLeft(2));
+    return AssetList.basis(asset, unit);
   }
 
   private int yearOf(LocalDate day) {

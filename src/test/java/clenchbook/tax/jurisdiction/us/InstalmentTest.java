@@ -1,4 +1,4 @@
-package clenchbook.tax;
+package clenchbook.tax.jurisdiction.us;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package clenchbook.tax;
+package clenchbook.tax.jurisdiction.us;
 
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;

@@ -1,0 +1,56 @@
+package clenchbook.tax;
+
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.jurisdiction.Quarters;
+import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.year.TaxYear;
+import clenchbook.values.Period;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Each line of rows by quarter, each quarter by itself or from the year's first day on. */
+final class QuarterTable {
+  private final YearFigures figures;
+  private final Quarters quarters;
+
+  QuarterTable(YearFigures figures, Quarters quarters) {
+    this.figures = figures;
+    this.quarters = quarters;
+  }
+
+  FigureTable of(List<SummaryLine> summary) {
+    TaxYear year = figures.input().taxYear();
+    List<List<String>> rows = new ArrayList<>();
+    for (int quarter = 1; quarter <= 4; quarter++) {
+      Period period = quarters.cumulative() ? year.toEndOfQuarter(quarter) : year.quarter(quarter);
+      if (figures.wholeYear() || figures.period().holds(year.quarter(quarter).last())) {
+        addQuarter(rows, quarter, period, summary);
+      }
+    }
+    return new FigureTable(
+        quarters.table(), List.of("quarter", "from", "to", "due", "line", "name", "amount"), rows);
+  }
+
+  private void addQuarter(
+      List<List<String>> rows, int quarter, Period period, List<SummaryLine> summary) {
+    for (SummaryLine line : summary) {
+      if (line.kind() != SummaryLine.Kind.ROWS && line.kind() != SummaryLine.Kind.COST) {
+        continue;
+      }
+      BigDecimal amount =
+          figures.unit().zero().add(LineItem.sum(LineItem.within(period, line.items())));
+      rows.add(
+          List.of(
+              String.valueOf(quarter),
+              period.first().toString(),
+              period.last().toString(),
+              quarters.due().get(quarter - 1),
+              line.head().line(),
+              line.head().name(),
+              amount.toPlainString()));
+    }
+  }
+}

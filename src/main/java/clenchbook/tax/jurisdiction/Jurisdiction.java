@@ -1,0 +1,106 @@
+package clenchbook.tax.jurisdiction;
+
+import clenchbook.book.Trip;
+import clenchbook.tax.assets.AssetList;
+import clenchbook.tax.assets.DepreciatedAsset;
+import clenchbook.tax.expenses.CostRule;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.sales.SalesTaxLines;
+import clenchbook.tax.vehicle.DistanceUnit;
+import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.TaxYear;
+import clenchbook.tax.year.YearEndInput;
+import clenchbook.values.money.MinorUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A country's tax regime: everything in which its year's end differs from another's. All methods
+ * are pure; rates come by {@link RateLookup}, which remembers what was used and what was missing.
+ */
+public interface Jurisdiction {
+
+  /** Its word, its folder of rates, and its codes for the lines that every regime has. */
+  Regime regime();
+
+  /**
+   * What the business trips of a tax year come to at its money for a mile or kilometre.
+   *
+   * @param driven the business trips of some distance, by date
+   * @param unit the book's unit of distance
+   * @return none where the regime has no such money
+   */
+  default MileageAllowance mileage(
+      List<Trip> driven, DistanceUnit unit, RateLookup rates, MinorUnit money) {
+    return MileageAllowance.none();
+  }
+
+  /**
+   * What it calls that way of counting a vehicle, as {@code standard mileage}; empty where it has
+   * none and the vehicle is not shown both ways.
+   */
+  default Optional<String> mileageWay() {
+    return Optional.empty();
+  }
+
+  /** Its rules for single codes of cost, by code. */
+  default Map<String, CostRule> costRules(RateLookup rates, MinorUnit unit) {
+    return Map.of();
+  }
+
+  /**
+   * The asset register: every asset bought up to the year's end, by date bought, sheet and row.
+   *
+   * @param byMileage whether vehicles count by the money for a mile this year
+   */
+  default List<DepreciatedAsset> assets(YearEndInput input, boolean byMileage, RateLookup rates) {
+    return AssetList.undepreciated(input);
+  }
+
+  /** Tells the lines that rest on a rate what to say of their basis and source. */
+  default void explain(YearFigures figures, SummaryBuilder lines, RateLookup rates) {}
+
+  /**
+   * Puts its lines together, totals and estimates included.
+   *
+   * @return the assets that count as expense or income instead of staying in the register
+   */
+  CapitalItems build(YearFigures figures, SummaryBuilder lines, RateLookup rates);
+
+  /** The codes of the three lines that stand first on the page: income, expenses, profit. */
+  List<String> keyFigures();
+
+  /** What the actual cost of a vehicle has beside its purchases, where both ways are shown. */
+  default List<LineItem> besideActualCost(YearFigures figures) {
+    return List.of();
+  }
+
+  /** Adds lines for tax on sales and purchases. */
+  default void addSalesTax(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    SalesTaxLines.byRate(figures, lines);
+  }
+
+  /** How it looks at the quarters of a year. */
+  default Quarters quarters(TaxYear year, RateLookup rates) {
+    return Quarters.APART;
+  }
+
+  /** Its tables beside the lines, in order. */
+  default List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
+    return List.of();
+  }
+
+  /** What the farrier or preparer should look at, in plain sentences. */
+  List<String> notes(YearFigures figures, RateLookup rates);
+
+  /** Files of its own beside the tables. */
+  default List<TextFile> files(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    return List.of();
+  }
+}

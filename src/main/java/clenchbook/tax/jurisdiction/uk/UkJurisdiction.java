@@ -1,0 +1,119 @@
+package clenchbook.tax.jurisdiction.uk;
+
+import clenchbook.book.Trip;
+import clenchbook.tax.assets.AssetClasses;
+import clenchbook.tax.assets.AssetList;
+import clenchbook.tax.assets.DepreciatedAsset;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.jurisdiction.CapitalItems;
+import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.Quarters;
+import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.vehicle.DistanceUnit;
+import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.TaxYear;
+import clenchbook.tax.year.YearEndInput;
+import clenchbook.values.money.MinorUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** The United Kingdom: the self-employment pages, simplified mileage, VAT. */
+public final class UkJurisdiction implements Jurisdiction {
+  /** Its word and codes. */
+  public static final Regime REGIME =
+      new Regime(
+          "uk",
+          "sa103f",
+          new Regime.Codes(
+              "turnover",
+              "turnover",
+              "turnover",
+              false,
+              "cost of goods",
+              "cost of goods",
+              "car and travel",
+              true));
+
+  @Override
+  public Regime regime() {
+    return REGIME;
+  }
+
+  @Override
+  public MileageAllowance mileage(
+      List<Trip> driven, DistanceUnit unit, RateLookup rates, MinorUnit money) {
+    return MileageAllowance.of(
+        new SimplifiedMileage(unit, rates).of(driven), REGIME.codes().vehicle(), money);
+  }
+
+  @Override
+  public Optional<String> mileageWay() {
+    return Optional.of("simplified mileage");
+  }
+
+  @Override
+  public List<DepreciatedAsset> assets(YearEndInput input, boolean byMileage, RateLookup rates) {
+    AssetClasses classes = new AssetClasses(REGIME, rates);
+    MinorUnit unit = input.book().settings().minorUnit();
+    return AssetList.until(input.taxYear().last(), input.book().assets()).stream()
+        .map(
+            asset -> {
+              String kind = classes.kind(asset);
+              return DepreciatedAsset.without(
+                  asset, AssetList.basis(asset, unit), kind, !kind.equals("equipment"));
+            })
+        .toList();
+  }
+
+  @Override
+  public CapitalItems build(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    UkSummary summary = new UkSummary(figures, lines, rates);
+    summary.build();
+    return new CapitalItems(summary.equipment(), summary.proceeds());
+  }
+
+  @Override
+  public List<String> keyFigures() {
+    return List.of("turnover", "total expenses", "net profit");
+  }
+
+  @Override
+  public void addSalesTax(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    VatTable vat = new VatTable(figures, rates);
+    if (vat.isRegistered()) {
+      VatLines boxes = new VatLines(figures, lines);
+      vat.periods().forEach(period -> boxes.add(period.period()));
+    }
+  }
+
+  @Override
+  public Quarters quarters(TaxYear year, RateLookup rates) {
+    return new Quarters(
+        "quarterly-updates",
+        "Quarterly updates, each from the year's first day",
+        true,
+        IntStream.rangeClosed(1, 4).mapToObj(quarter -> due(year, quarter, rates)).toList());
+  }
+
+  private static String due(TaxYear year, int quarter, RateLookup rates) {
+    return rates
+        .find("uk/year", "update " + quarter, year.first())
+        .map(rate -> rate.dayIn(year.first().getYear()).toString())
+        .orElse("");
+  }
+
+  @Override
+  public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
+    return new UkTables(figures, rates).all(summary);
+  }
+
+  @Override
+  public List<String> notes(YearFigures figures, RateLookup rates) {
+    return UkNotes.of(figures, rates);
+  }
+}

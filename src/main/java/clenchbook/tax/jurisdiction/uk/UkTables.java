@@ -1,0 +1,88 @@
+package clenchbook.tax.jurisdiction.uk;
+
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.jurisdiction.NamedRates;
+import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.rates.Rate;
+import clenchbook.tax.rates.RateLookup;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** VAT by period, turnover against the threshold, the short form, and what is only named. */
+final class UkTables {
+  private final YearFigures figures;
+  private final RateLookup rates;
+
+  UkTables(YearFigures figures, RateLookup rates) {
+    this.figures = figures;
+    this.rates = rates;
+  }
+
+  List<TaxTable> all(List<SummaryLine> summary) {
+    return List.of(
+        TaxTable.byPeriod(
+            "VAT by period",
+            new VatTable(figures, rates).table(),
+            List.of("1", "4", "5", "6", "7")),
+        TaxTable.asIs("Twelve months' turnover and the registration threshold", turnover()),
+        TaxTable.asIs("The same in the boxes of the short form", shortForm(summary)),
+        NamedRates.of(figures, rates, "uk/allowances"));
+  }
+
+  private FigureTable turnover() {
+    List<List<String>> rows =
+        RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates).stream()
+            .map(
+                row ->
+                    List.of(
+                        row.month().toString(),
+                        row.turnover().toPlainString(),
+                        row.threshold().toPlainString(),
+                        row.isOver() ? "yes" : "no",
+                        row.complete() ? "yes" : "no"))
+            .toList();
+    return new FigureTable(
+        "turnover",
+        List.of("month", "twelve_months", "threshold", "over", "all_twelve_months_in_the_book"),
+        rows);
+  }
+
+  /** The same figures in the boxes of the short form. */
+  private FigureTable shortForm(List<SummaryLine> summary) {
+    TreeMap<String, BigDecimal> boxes = new TreeMap<>(SummaryBuilder.BY_NUMBER);
+    TreeMap<String, String> names = new TreeMap<>();
+    LocalDate day = figures.input().taxYear().last();
+    for (Rate full : rates.inForce("uk/sa103f", day)) {
+      rates.inForce("uk/sa103s", day).stream()
+          .filter(rate -> rate.code().equals(full.code()) && !full.code().equals("equipment"))
+          .findFirst()
+          .ifPresent(
+              box ->
+                  amount(summary, full.value())
+                      .ifPresent(
+                          amount -> {
+                            boxes.merge(box.value(), amount, BigDecimal::add);
+                            names.putIfAbsent(box.value(), box.name());
+                          }));
+    }
+    List<List<String>> rows = new ArrayList<>();
+    boxes.forEach(
+        (box, amount) ->
+            rows.add(List.of(box, names.getOrDefault(box, ""), amount.toPlainString())));
+    return new FigureTable("short-form", List.of("box", "name", "amount"), rows);
+  }
+
+  private static Optional<BigDecimal> amount(List<SummaryLine> summary, String line) {
+    return summary.stream()
+        .filter(row -> row.head().line().equals(line) && row.kind() != SummaryLine.Kind.BESIDE)
+        .map(SummaryLine::amount)
+        .findFirst();
+  }
+}

@@ -1,0 +1,150 @@
+package clenchbook.tax.jurisdiction.us;
+
+import clenchbook.book.Trip;
+import clenchbook.tax.assets.DepreciatedAsset;
+import clenchbook.tax.expenses.CostRule;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.jurisdiction.CapitalItems;
+import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.NamedRates;
+import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.rates.Rate;
+import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.vehicle.DistanceUnit;
+import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.YearEndInput;
+import clenchbook.values.money.MinorUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The United States: Schedule C, the standard mileage rate, MACRS, self-employment tax. */
+public final class UsJurisdiction implements Jurisdiction {
+  /** Its word and codes. */
+  public static final Regime REGIME =
+      new Regime(
+          "us",
+          "schedule-c",
+          new Regime.Codes(
+              "gross receipts",
+              "gross receipts",
+              "returns",
+              true,
+              "cost of goods",
+              "cost of goods",
+              "car and truck",
+              true));
+
+  private static final String MEALS_LEFT = "meals that do not count";
+
+  @Override
+  public Regime regime() {
+    return REGIME;
+  }
+
+  @Override
+  public MileageAllowance mileage(
+      List<Trip> driven, DistanceUnit unit, RateLookup rates, MinorUnit money) {
+    List<MileageAllowance.Stretch> stretches = new ArrayList<>();
+    for (Trip trip : driven) {
+      rates
+          .find("us/mileage", "business", trip.date())
+          .ifPresent(
+              rate ->
+                  stretches.add(
+                      new MileageAllowance.Stretch(
+                          trip, rate, unit.miles(trip.distance().orElseThrow()))));
+    }
+    return MileageAllowance.of(stretches, REGIME.codes().vehicle(), money);
+  }
+
+  @Override
+  public Optional<String> mileageWay() {
+    return Optional.of("standard mileage");
+  }
+
+  @Override
+  public Map<String, CostRule> costRules(RateLookup rates, MinorUnit unit) {
+    return Map.of("meals", meals(rates, unit), "restaurant meals", meals(rates, unit));
+  }
+
+  private static CostRule meals(RateLookup rates, MinorUnit unit) {
+    return new CostRule(
+        "meals",
+        MEALS_LEFT,
+        item ->
+            rates
+                .find("us/meals", item.code(), item.date())
+                .map(rate -> unit.round(item.net().multiply(rate.factor())))
+                .orElse(unit.zero()));
+  }
+
+  @Override
+  public List<DepreciatedAsset> assets(YearEndInput input, boolean byMileage, RateLookup rates) {
+    MinorUnit unit = input.book().settings().minorUnit();
+    return new Depreciation(input.book().assets(), input.taxYear(), rates, unit).register();
+  }
+
+  @Override
+  public void explain(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    lines.explain(
+        "depreciation",
+        "percentage tables",
+        joined(
+            rates.used().stream()
+                .filter(
+                    rate ->
+                        rate.table().equals("us/depreciation")
+                            && rate.section().startsWith("Table"))));
+    lines.explain(
+        "meals",
+        figures.basis().costWord() + ", the allowed share",
+        joined(rates.used().stream().filter(rate -> rate.table().equals("us/meals"))));
+  }
+
+  private static String joined(Stream<Rate> rates) {
+    return rates.map(Rate::citation).distinct().collect(Collectors.joining("; "));
+  }
+
+  @Override
+  public CapitalItems build(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    new UsSummary(figures, lines, rates).build();
+    return CapitalItems.NONE;
+  }
+
+  @Override
+  public List<String> keyFigures() {
+    return List.of("gross income", "total expenses", "net profit");
+  }
+
+  @Override
+  public List<LineItem> besideActualCost(YearFigures figures) {
+    return figures.wholeYear()
+        ? figures.assets().stream()
+            .filter(asset -> asset.vehicle() && asset.thisYear().signum() != 0)
+            .map(figures::depreciationItem)
+            .toList()
+        : List.of();
+  }
+
+  @Override
+  public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
+    return List.of(
+        TaxTable.asIs(
+            "Instalments of estimated tax: due days",
+            new Instalments(figures, rates).table(summary)),
+        NamedRates.of(figures, rates, "us/allowances"));
+  }
+
+  @Override
+  public List<String> notes(YearFigures figures, RateLookup rates) {
+    return UsNotes.of(figures);
+  }
+}

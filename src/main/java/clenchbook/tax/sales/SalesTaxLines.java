@@ -1,0 +1,74 @@
+package clenchbook.tax.sales;
+
+import clenchbook.tax.billed.Billed;
+import clenchbook.tax.billed.BilledLine;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.lines.LineHead;
+import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.lines.SummaryBuilder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/** Tax on sales and purchases by rate, as lines beside the summary that open to their rows. */
+public final class SalesTaxLines {
+  private static final String SALES = "invoices of the period, by their date";
+  private static final String PURCHASES = "purchases of the period, by their date";
+
+  private final YearFigures figures;
+  private final SummaryBuilder lines;
+
+  private SalesTaxLines(YearFigures figures, SummaryBuilder lines) {
+    this.figures = figures;
+    this.lines = lines;
+  }
+
+  /** Each code and rate of the Tax sheet, and what comes back on purchases. */
+  public static void byRate(YearFigures figures, SummaryBuilder lines) {
+    new SalesTaxLines(figures, lines).byRate();
+  }
+
+  private void byRate() {
+    TreeMap<String, List<LineItem>> byRate = new TreeMap<>();
+    for (Billed bill : figures.billed()) {
+      if (bill.isIncome() && figures.period().holds(bill.date())) {
+        bill.lines().stream()
+            .filter(line -> !line.taxCode().isEmpty())
+            .forEach(
+                line ->
+                    byRate
+                        .computeIfAbsent(name(line), unused -> new ArrayList<>())
+                        .add(LineItem.of("", bill, line)));
+      }
+    }
+    byRate.forEach(this::rate);
+    List<LineItem> bought =
+        LineItem.within(figures.period(), VatPurchases.of(figures.input().book()));
+    List<LineItem> back =
+        bought.stream().filter(item -> item.tax().signum() != 0).map(SalesTaxLines::taxOf).toList();
+    if (!back.isEmpty()) {
+      lines.beside(
+          new LineHead("tax on purchases", "Tax on purchases that comes back", "Purchases"),
+          back,
+          PURCHASES);
+    }
+  }
+
+  private static String name(BilledLine line) {
+    return line.taxCode() + " " + line.ratePercent().stripTrailingZeros().toPlainString() + " %";
+  }
+
+  private void rate(String name, List<LineItem> items) {
+    lines.beside(
+        new LineHead("sales at " + name, "Sales at " + name + ", without tax", "Tax sheet"),
+        items,
+        SALES);
+    List<LineItem> tax = items.stream().map(SalesTaxLines::taxOf).toList();
+    lines.beside(new LineHead("tax at " + name, "Tax charged at " + name, "Tax sheet"), tax, SALES);
+  }
+
+  /** The same row with its tax as what counts. */
+  public static LineItem taxOf(LineItem item) {
+    return item.with(item.tax());
+  }
+}
