@@ -37,6 +37,7 @@ class LayerTest {
           "comparison",
           "workload",
           "billing",
+          "einvoice",
           "reports.month",
           "tax");
 

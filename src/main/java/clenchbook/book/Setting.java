@@ -8,6 +8,12 @@ public enum Setting {
   BUSINESS_NAME("Business name", Type.TEXT, ""),
   /** The business's address. */
   ADDRESS("Address", Type.TEXT, ""),
+  /** The postcode, where it does not stand in the address. */
+  POSTCODE("Postcode", Type.TEXT, ""),
+  /** The city, where it does not stand in the address. */
+  CITY("City", Type.TEXT, ""),
+  /** Whom to ask about an invoice. */
+  CONTACT("Contact", Type.TEXT, ""),
   /** The business's e-mail address. */
   EMAIL("Email", Type.TEXT, ""),
   /** Telephone. */
@@ -102,6 +108,10 @@ public enum Setting {
   HORSES_PER_DAY_LIMIT("Horses per day limit", Type.WHOLE, ""),
   /** The day from which the register keeps balances. */
   OPENING_DATE("Opening date", Type.DATE, ""),
+  /** Which structured invoices go to owners with a tax number or a buyer reference. */
+  E_INVOICES("E-invoices", Type.CHOICE, "no", "no", "factur-x", "xrechnung"),
+  /** What a transfer shall say: the number, or a creditor reference made of it. */
+  PAYMENT_REFERENCE("Payment reference", Type.CHOICE, "number", "number", "rf"),
   /** The mail server. */
   SMTP_HOST("SMTP host", Type.TEXT, ""),
   /** Its port. */

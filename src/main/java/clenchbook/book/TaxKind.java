@@ -13,7 +13,9 @@ public enum TaxKind {
   /** Exempt. */
   EXEMPT,
   /** Outside the tax. */
-  OUTSIDE_SCOPE;
+  OUTSIDE_SCOPE,
+  /** Taxed, but the buyer owes the tax. */
+  REVERSE_CHARGE;
 
   /**
    * The word used in the workbook and in files.
@@ -22,5 +24,14 @@ public enum TaxKind {
    */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /**
+   * Whether tax is charged at the code's rate.
+   *
+   * @return false where nothing is charged, whatever the rate
+   */
+  public boolean charged() {
+    return this == STANDARD || this == REDUCED;
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param ratePercent the rate in per cent
  * @param kind what kind of rate it is
  * @param from first day in force; empty = always
+ * @param reason why no tax is charged, in words or as a code; empty = none given
  */
 public record TaxRate(
     SourceRow source,
@@ -20,4 +21,5 @@ public record TaxRate(
     String name,
     BigDecimal ratePercent,
     TaxKind kind,
-    Optional<LocalDate> from) {}
+    Optional<LocalDate> from,
+    String reason) {}

@@ -181,9 +181,7 @@ public final class CrossIndustryText {
   }
 
   static void day(XmlText xml, String name, LocalDate day) {
-    xml.open(name)
-        .text("udt:DateTimeString", DAY_FORMAT, day.format(BASIC_ISO_DATE))
-        .close();
+    xml.open(name).text("udt:DateTimeString", DAY_FORMAT, day.format(BASIC_ISO_DATE)).close();
   }
 
   static String plain(BigDecimal amount) {

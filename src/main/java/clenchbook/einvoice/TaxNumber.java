@@ -39,8 +39,7 @@ final class TaxNumber {
    * @return the text without outer blanks; empty where it is blank or a number for value-added tax
    */
   static Optional<String> local(String text) {
-    return Optional.of(text.strip())
-        .filter(number -> !number.isEmpty() && vat(number).isEmpty());
+    return Optional.of(text.strip()).filter(number -> !number.isEmpty() && vat(number).isEmpty());
   }
 
   private static boolean mostlyDigits(String rest) {

@@ -47,8 +47,7 @@ class CodesTest {
     "9930:DE123456789, 9930, DE123456789"
   })
   void an_electronic_address_tells_its_scheme(String typed, String scheme, String value) {
-    assertEquals(
-        Optional.of(new ElectronicAddress(scheme, value)), ElectronicAddress.of(typed));
+    assertEquals(Optional.of(new ElectronicAddress(scheme, value)), ElectronicAddress.of(typed));
   }
 
   @ParameterizedTest

@@ -117,7 +117,6 @@ class CrossIndustryTextTest {
   }
 
   private static void accepted(EInvoice invoice) {
-    assertEquals(
-        List.of(), OfficialRules.broken(invoice.profile(), CrossIndustryText.of(invoice)));
+    assertEquals(List.of(), OfficialRules.broken(invoice.profile(), CrossIndustryText.of(invoice)));
   }
 }

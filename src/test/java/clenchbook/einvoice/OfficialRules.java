@@ -42,10 +42,8 @@ public final class OfficialRules {
       rules("external/schematron/1.3.16/cii/EN16931-CII-validation.xslt");
   private static final Templates XRECHNUNG =
       rules("external/schematron/3.0.2/XRechnung-CII-validation.xslt");
-  private static final Templates FACTUR_X =
-      rules("external/schematron/2.4/FACTUR-X_EN16931.xslt");
-  private static final Schema SCHEMA =
-      schema("external/schemas/2.4/en16931/FACTUR-X_EN16931.xsd");
+  private static final Templates FACTUR_X = rules("external/schematron/2.4/FACTUR-X_EN16931.xslt");
+  private static final Schema SCHEMA = schema("external/schemas/2.4/en16931/FACTUR-X_EN16931.xsd");
 
   private OfficialRules() {}
 

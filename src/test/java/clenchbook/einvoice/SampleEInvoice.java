@@ -80,8 +80,7 @@ record SampleEInvoice(EInvoiceProfile profile) {
 
   /** One line whose tax was taken out of what was charged, half up. */
   EInvoice includingTax(BigDecimal gross) {
-    BigDecimal net =
-        gross.divide(new BigDecimal("1.2"), 2, RoundingMode.HALF_UP);
+    BigDecimal net = gross.divide(new BigDecimal("1.2"), 2, RoundingMode.HALF_UP);
     return priced(
         List.of(net.toPlainString()),
         net.toPlainString(),
@@ -127,8 +126,7 @@ record SampleEInvoice(EInvoiceProfile profile) {
     return whole(buyer, taxed.lines(), taxed.taxes().get(0), "117.00");
   }
 
-  private EInvoice whole(
-      String buyer, List<EInvoiceLine> lines, TaxBreakdown tax, String total) {
+  private EInvoice whole(String buyer, List<EInvoiceLine> lines, TaxBreakdown tax, String total) {
     BigDecimal gross = new BigDecimal(total);
     boolean outside = tax.category() == TaxCategory.O;
     return new EInvoice(
@@ -172,7 +170,8 @@ record SampleEInvoice(EInvoiceProfile profile) {
     return new EInvoiceParty(
         "Thornfield Farriery",
         Optional.of("HRA 4711"),
-        Optional.of(new EInvoiceParty.Contact("A. Thorn", "+49 30 5550100", "office@thorn.example")),
+        Optional.of(
+            new EInvoiceParty.Contact("A. Thorn", "+49 30 5550100", "office@thorn.example")),
         List.of("Forge Lane 1", "Yard 2", "Gate 3", "Back door"),
         "10115",
         "Berlin",

@@ -2,6 +2,8 @@ package clenchbook.jobs;
 
 import clenchbook.book.Asset;
 import clenchbook.book.Book;
+import clenchbook.book.EInvoiceForm;
+import clenchbook.book.EInvoiceWish;
 import clenchbook.book.HorseRow;
 import clenchbook.book.Material;
 import clenchbook.book.MaterialKind;
@@ -264,14 +266,22 @@ public final class WrittenBook {
             row.text("Owner"),
             "",
             "",
+            row.text("Postcode"),
+            row.text("City"),
             "",
             row.whole("Terms days"),
             row.text("Tax exempt").equals("yes"),
-            "",
-            "",
+            row.text("Exempt reason"),
+            row.text("Tax number"),
+            row.text("Country"),
             "",
             row.number("Discount %"),
-            row.number("Opening balance")));
+            row.number("Opening balance"),
+            new EInvoiceWish(
+                row.choice(EInvoiceForm.class, "E-invoice"),
+                row.text("Buyer reference"),
+                row.text("E-invoice address")),
+            List.of()));
     return this;
   }
 
@@ -317,7 +327,8 @@ public final class WrittenBook {
             row.text("Name"),
             row.number("Rate %").orElse(BigDecimal.ZERO),
             row.choice(TaxKind.class, "Kind").orElse(TaxKind.STANDARD),
-            row.day("From")));
+            row.day("From"),
+            row.text("Reason")));
     return this;
   }
 

@@ -48,7 +48,10 @@ record WrittenRow(SourceRow source, Map<String, String> cells) {
   }
 
   <E extends Enum<E>> Optional<E> choice(Class<E> type, String heading) {
-    return find(heading).map(v -> Enum.valueOf(type, v.toUpperCase(Locale.ROOT).replace(' ', '_')));
+    return find(heading)
+        .map(
+            v ->
+                Enum.valueOf(type, v.toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_')));
   }
 
   List<Counted> list(String heading) {

@@ -47,7 +47,13 @@ class CreditorReferenceTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"RF19539007547034", "RF18539007547043", "18539007547034", "RF18", "RF18 5390-0754"})
+      strings = {
+        "RF19539007547034",
+        "RF18539007547043",
+        "18539007547034",
+        "RF18",
+        "RF18 5390-0754"
+      })
   void a_mistyped_reference_is_refused(String text) {
     assertEquals(Optional.empty(), CreditorReference.read(text));
     assertThrows(IllegalArgumentException.class, () -> new CreditorReference(text));

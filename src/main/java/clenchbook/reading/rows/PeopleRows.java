@@ -1,5 +1,6 @@
 package clenchbook.reading.rows;
 
+import clenchbook.book.EInvoiceWish;
 import clenchbook.book.HorseRow;
 import clenchbook.book.Owner;
 import clenchbook.book.Place;
@@ -8,8 +9,11 @@ import clenchbook.book.Task;
 import clenchbook.problem.ProblemKind;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.words.Choices;
+import clenchbook.reading.words.CountryNames;
 import clenchbook.reading.words.LanguageNames;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Rows of Owners, Horses, Places and Strain. */
 final class PeopleRows {
@@ -23,15 +27,49 @@ final class PeopleRows {
             row.name("Owner"),
             row.text("Invoice name"),
             row.lines("Address"),
+            row.text("Postcode"),
+            row.text("City"),
             row.text("Email"),
             row.whole("Terms days"),
             row.yesNo("Tax exempt").orElse(false),
+            row.text("Exempt reason"),
             row.text("Tax number"),
-            row.name("Country"),
+            country(row),
             language(row),
             row.percent("Discount %"),
-            row.signedListMoney("Opening balance"));
+            row.signedListMoney("Opening balance"),
+            eInvoice(row),
+            formerly(row));
     return PriceRows.named(row, "Owner", owner.name()) ? Optional.of(owner) : Optional.empty();
+  }
+
+  private static EInvoiceWish eInvoice(RowCells row) {
+    String expected = "no, factur-x or xrechnung";
+    return new EInvoiceWish(
+        row.choice("E-invoice", Choices.E_INVOICE, expected),
+        row.text("Buyer reference"),
+        row.text("E-invoice address"));
+  }
+
+  /** Earlier names, parted by semicolons or line ends. */
+  private static List<String> formerly(RowCells row) {
+    return Stream.of(row.lines("Formerly").split("[;\n]"))
+        .map(String::strip)
+        .filter(name -> !name.isEmpty())
+        .toList();
+  }
+
+  /** The country's code; a country nobody knows counts as blank, and so as the book's. */
+  private static String country(RowCells row) {
+    Optional<String> code = CountryNames.code(row.name("Country"));
+    if (code.isEmpty() && row.has("Country")) {
+      row.warn(
+          ProblemKind.CHOICE_UNKNOWN,
+          "Country",
+          "not a country that is known; the book's is used",
+          "a country of two letters such as GB, or its English name");
+    }
+    return code.orElse("");
   }
 
   /** The language's code; a language nobody knows counts as blank, and so as the book's. */

@@ -148,10 +148,10 @@ final class PriceRows {
   /** The rate; empty when its code or rate is missing. */
   static Optional<TaxRate> taxRate(RowCells row) {
     String code = row.name("Code");
-    String expected = "standard, reduced, zero, exempt or outside scope";
+    String expected = "standard, reduced, zero, exempt, outside scope or reverse charge";
     Optional<TaxKind> kind = row.choice("Kind", Choices.TAX, expected);
     Optional<BigDecimal> rate = row.percent("Rate %");
-    boolean untaxed = kind.isPresent() && !taxed(kind.get());
+    boolean untaxed = kind.isPresent() && !kind.get().charged();
     if (rate.isEmpty() && !untaxed && !row.has("Rate %")) {
       row.warn(ProblemKind.NUMBER_UNREADABLE, "Rate %", "Rate % is missing", "a rate such as 20");
     }
@@ -162,10 +162,12 @@ final class PriceRows {
     TaxKind byRate = percent.signum() == 0 ? TaxKind.ZERO : TaxKind.STANDARD;
     return Optional.of(
         new TaxRate(
-            row.source(), code, row.name("Name"), percent, kind.orElse(byRate), row.date("From")));
-  }
-
-  private static boolean taxed(TaxKind kind) {
-    return kind == TaxKind.STANDARD || kind == TaxKind.REDUCED;
+            row.source(),
+            code,
+            row.name("Name"),
+            percent,
+            kind.orElse(byRate),
+            row.date("From"),
+            row.text("Reason")));
   }
 }

@@ -9,20 +9,19 @@ import clenchbook.reading.cells.NumberText;
 import clenchbook.reading.cells.WordCell;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.CellFormat;
+import clenchbook.reading.words.CountryNames;
 import clenchbook.reading.words.LanguageNames;
 import clenchbook.reading.words.SameWords;
 import clenchbook.reading.words.YesNo;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Reads the values of settings, each by its type, to their canonical texts. */
 final class SettingReading {
@@ -30,29 +29,6 @@ final class SettingReading {
       List.of(Setting.COUNTRY, Setting.LANGUAGE, Setting.CURRENCY, Setting.DATE_ORDER);
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final BigDecimal MOST = new BigDecimal(1_000_000_000);
-
-  private static final Map<String, String> COUNTRIES =
-      Map.of(
-          "uk",
-          "GB",
-          "greatbritain",
-          "GB",
-          "britain",
-          "GB",
-          "england",
-          "GB",
-          "scotland",
-          "GB",
-          "wales",
-          "GB",
-          "northernireland",
-          "GB",
-          "usa",
-          "US",
-          "america",
-          "US",
-          "holland",
-          "NL");
 
   private static final Map<String, String> CHOICES =
       Map.ofEntries(
@@ -85,7 +61,13 @@ final class SettingReading {
           Map.entry("canada", "ca"),
           Map.entry("perinvoice", "invoice"),
           Map.entry("perline", "line"),
-          Map.entry("accrual", "invoiced"));
+          Map.entry("accrual", "invoiced"),
+          Map.entry("facturx", "factur-x"),
+          Map.entry("zugferd", "factur-x"),
+          Map.entry("none", "no"),
+          Map.entry("invoicenumber", "number"),
+          Map.entry("creditorreference", "rf"),
+          Map.entry("iso11649", "rf"));
 
   private final Locale machine;
   private final boolean from1904;
@@ -121,7 +103,7 @@ final class SettingReading {
           case YES_NO -> YesNo.read(cell).map(yes -> yes ? "yes" : "no");
           case CHOICE -> choice(setting, text);
           case DATE -> date(cell).map(LocalDate::toString);
-          case COUNTRY -> country(text);
+          case COUNTRY -> CountryNames.code(text);
           case CURRENCY -> currency(text);
           case LANGUAGE -> LanguageNames.code(text);
         };
@@ -203,31 +185,6 @@ final class SettingReading {
             : Optional.empty();
     List<LocalDate> days = DateText.read(cell.shown(), dateOrder()).days();
     return byNumber.or(() -> days.size() == 1 ? Optional.of(days.get(0)) : Optional.empty());
-  }
-
-  private static Optional<String> country(String text) {
-    String bare = SameWords.bare(text);
-    if (COUNTRIES.containsKey(bare)) {
-      return Optional.ofNullable(COUNTRIES.get(bare));
-    }
-    return code(text, Locale.getISOCountries())
-        .or(() -> named(bare, Locale.getISOCountries(), SettingReading::englishCountry));
-  }
-
-  /** A code of a list, in the list's own spelling. */
-  private static Optional<String> code(String text, String[] codes) {
-    return Arrays.stream(codes).filter(text::equalsIgnoreCase).findFirst();
-  }
-
-  private static Optional<String> named(
-      String bare, String[] codes, Function<String, String> nameOf) {
-    return Arrays.stream(codes)
-        .filter(code -> SameWords.bare(nameOf.apply(code)).equals(bare))
-        .findFirst();
-  }
-
-  private static String englishCountry(String code) {
-    return new Locale("", code).getDisplayCountry(Locale.ENGLISH);
   }
 
   private Optional<String> currency(String text) {

@@ -1,5 +1,6 @@
 package clenchbook.reading.words;
 
+import clenchbook.book.EInvoiceForm;
 import clenchbook.book.MaterialKind;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.Reason;
@@ -87,7 +88,18 @@ public final class Choices {
               TaxKind.ZERO, "zero; zero rate; zero rated; zero-rated; nil",
               TaxKind.EXEMPT, "exempt; exempted; exemption",
               TaxKind.OUTSIDE_SCOPE,
-                  "outside scope; outside the scope; out of scope; outside; not taxed; no tax"));
+                  "outside scope; outside the scope; out of scope; outside; not taxed; no tax",
+              TaxKind.REVERSE_CHARGE,
+                  "reverse charge; reverse charged; reverse-charge; buyer pays; domestic reverse"
+                      + " charge; steuerschuldnerschaft des leistungsempfängers; autoliquidation;"
+                      + " inversión del sujeto pasivo; btw verlegd; verlegd"));
+
+  public static final Map<String, EInvoiceForm> E_INVOICE =
+      words(
+          Map.of(
+              EInvoiceForm.NO, "no; none; n; plain; pdf; nein; non; nee",
+              EInvoiceForm.FACTUR_X, "factur-x; facturx; factur x; zugferd",
+              EInvoiceForm.XRECHNUNG, "xrechnung; x-rechnung; x rechnung"));
 
   public static final Map<String, Task> TASK =
       words(
