@@ -4,6 +4,8 @@ import clenchbook.billing.accounts.Account;
 import clenchbook.billing.accounts.Account.Movement;
 import clenchbook.billing.accounts.Account.Source;
 import clenchbook.billing.accounts.Settling;
+import clenchbook.billing.corrections.UnbilledVisits;
+import clenchbook.billing.corrections.VisitMatching;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.VisitKey;
@@ -32,8 +34,9 @@ public final class Accounts {
   private final LocalDate first;
   private final LocalDate last;
   private final MinorUnit unit;
+  private final VisitMatching matching;
   private final Map<String, List<Movement>> movements = new TreeMap<>(Names.ORDER);
-  private final Map<String, Map<String, String>> bearers = new HashMap<>();
+  private final Map<String, Map<VisitKey, String>> bearers = new HashMap<>();
 
   private Accounts(Jobs jobs, BillingDecision billing, LocalDate first, LocalDate last) {
     this.jobs = jobs;
@@ -41,6 +44,7 @@ public final class Accounts {
     this.first = first;
     this.last = last;
     unit = jobs.index().book().settings().minorUnit();
+    matching = new UnbilledVisits(jobs, billing.documents()).matching();
   }
 
   /**
@@ -83,13 +87,17 @@ public final class Accounts {
   private void bears(BilledDocument document, DocumentLine line) {
     if (document.invoice()) {
       bearers
-          .computeIfAbsent(Names.key(document.owner()), unused -> new HashMap<>())
-          .put(line.visit().toString(), document.number());
+          .computeIfAbsent(ownerKey(document.owner()), unused -> new HashMap<>())
+          .put(line.visit(), document.number());
     }
   }
 
   private List<Movement> of(String owner) {
     return movements.computeIfAbsent(jobs.index().ownerName(owner), unused -> new ArrayList<>());
+  }
+
+  private String ownerKey(String name) {
+    return Names.key(jobs.index().ownerName(name));
   }
 
   private boolean counts(LocalDate day) {
@@ -117,9 +125,7 @@ public final class Accounts {
 
   private void truck(Job job, String owner, BigDecimal amount) {
     String number =
-        bearers
-            .getOrDefault(Names.key(owner), Map.of())
-            .getOrDefault(VisitKey.of(job).toString(), "");
+        bearers.getOrDefault(ownerKey(owner), Map.of()).getOrDefault(matching.key(job), "");
     of(owner)
         .add(new Movement(job.date(), Source.TRUCK, PaymentKind.PAYMENT, number, amount.negate()));
   }
@@ -176,7 +182,7 @@ public final class Accounts {
   private List<BilledDocument> ofOwner(String owner) {
     return billing.documents().stream()
         .filter(document -> document.counts() && !document.date().isAfter(last))
-        .filter(document -> Names.same(document.owner(), owner))
+        .filter(document -> ownerKey(document.owner()).equals(ownerKey(owner)))
         .sorted(Comparator.comparing(BilledDocument::date).thenComparing(MonthBilling.ORDER))
         .toList();
   }

@@ -20,6 +20,7 @@ import java.util.function.Function;
  * where there is one, else under the next number. Drafts left without lines become void.
  */
 final class DocumentMaker {
+  private final BookIndex index;
   private final YearMonth month;
   private final LineMaker maker;
   private final Function<String, LocalDate> due;
@@ -34,6 +35,7 @@ final class DocumentMaker {
       LineMaker maker,
       Function<String, LocalDate> due,
       Numbering numbering) {
+    this.index = index;
     this.month = month;
     this.maker = maker;
     this.due = due;
@@ -52,7 +54,8 @@ final class DocumentMaker {
   }
 
   void creditNote(Corrections.Credit credit) {
-    add(Kind.CREDIT_NOTE, credit.invoice().owner(), credit.invoice().number(), credit.lines());
+    String owner = index.ownerName(credit.invoice().owner());
+    add(Kind.CREDIT_NOTE, owner, credit.invoice().number(), credit.lines());
   }
 
   private void add(Kind kind, String owner, String corrects, List<DocumentLine> lines) {
@@ -82,7 +85,7 @@ final class DocumentMaker {
     Optional<BilledDocument> own =
         replaceable.stream()
             .filter(document -> document.kind() == kind)
-            .filter(document -> Names.same(document.owner(), owner))
+            .filter(document -> Names.same(index.ownerName(document.owner()), owner))
             .filter(document -> document.corrects().equals(corrects))
             .findFirst();
     own.ifPresent(replaceable::remove);

@@ -3,11 +3,11 @@ package clenchbook.billing;
 import clenchbook.billing.corrections.BilledVisits;
 import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.corrections.Corrections;
+import clenchbook.billing.corrections.VisitMatching;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.billing.documents.LineMaker;
-import clenchbook.billing.documents.VisitKey;
 import clenchbook.billing.numbering.NumberPattern;
 import clenchbook.book.Names;
 import clenchbook.book.Owner;
@@ -19,17 +19,18 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Decides a month's documents over the register's state: drafts are made anew under their own
- * numbers, issued ones stand, what changed in a visit's own row is taken back by credit notes.
+ * numbers, issued ones stand, what changed in a visit's own row is taken back by credit notes. What
+ * is billed is known for each visit and payer, from issued documents alone.
  */
 public final class MonthBilling {
   /** Documents in the order they were numbered. */
@@ -43,27 +44,27 @@ public final class MonthBilling {
 
   private final Jobs jobs;
   private final BillingOptions options;
-  private final LineMaker maker;
   private final List<BilledDocument> register;
-  private final List<BilledDocument> standing;
-  private final BilledVisits borne;
+  private final VisitMatching matching;
+  private final LineMaker maker;
   private final LocalDate openingDate;
   private final Corrections corrections;
 
   private MonthBilling(Jobs jobs, List<BilledDocument> before, BillingOptions options) {
     this.jobs = jobs;
     this.options = options;
-    maker = new LineMaker(jobs.index());
-    register = issuedByPayments(before);
-    standing =
+    register = NamedByPayments.issue(payments(), before);
+    List<BilledDocument> standing =
         register.stream()
             .filter(BilledDocument::counts)
             .filter(document -> !ofMonth(document) || document.state().fixed())
             .sorted(BY_DATE)
             .toList();
-    borne = new BilledVisits(standing);
+    BilledVisits billed = BilledVisits.issued(standing);
+    matching = VisitMatching.of(jobs, billed);
+    maker = new LineMaker(jobs.index(), matching::key);
     openingDate = openingDate();
-    corrections = new Corrections(jobs.all(), borne, maker, options);
+    corrections = new Corrections(jobs, billed, matching, maker, options, drafted());
   }
 
   /**
@@ -76,27 +77,29 @@ public final class MonthBilling {
    */
   public static BillingDecision decide(
       Jobs jobs, List<BilledDocument> register, BillingOptions options) {
-    return new MonthBilling(jobs, register, options).decision();
+    BillingDecision decision = new MonthBilling(jobs, register, options).decision();
+    List<BilledDocument> named =
+        NamedByPayments.issue(jobs.index().book().payments(), decision.documents());
+    // A payment may name what this run drafts; a run that begins a register issues nothing.
+    boolean stands = register.isEmpty() || named.equals(decision.documents());
+    return stands ? decision : decide(jobs, named, options);
+  }
+
+  private List<Payment> payments() {
+    return jobs.index().book().payments();
   }
 
   private boolean ofMonth(BilledDocument document) {
     return document.month().equals(options.month());
   }
 
-  /** A payment that names a draft shows that the owner has it: it counts as issued. */
-  private List<BilledDocument> issuedByPayments(List<BilledDocument> before) {
-    Set<String> named = new HashSet<>();
-    for (Payment payment : jobs.index().book().payments()) {
-      named.add(Names.key(payment.invoice()));
-    }
-    return before.stream()
-        .map(
-            document ->
-                document.state() == DocumentState.DRAFT
-                        && named.contains(Names.key(document.number()))
-                    ? document.in(DocumentState.ISSUED)
-                    : document)
-        .toList();
+  /** A correction that was asked for stays as long as its reason does. */
+  private Set<String> drafted() {
+    return register.stream()
+        .filter(document -> ofMonth(document) && document.state() == DocumentState.DRAFT)
+        .filter(document -> !document.invoice())
+        .map(BilledDocument::corrects)
+        .collect(Collectors.toSet());
   }
 
   private LocalDate openingDate() {
@@ -118,12 +121,11 @@ public final class MonthBilling {
   private BillingDecision decision() {
     List<Job> earlier = earlierUnbilled();
     List<Job> included = options.includeEarlier() ? earlier : List.of();
-    List<BilledDocument> month = documents(included);
     List<BilledDocument> all = new ArrayList<>(register.stream().filter(d -> !ofMonth(d)).toList());
-    all.addAll(month);
+    all.addAll(documents(included));
     all.sort(ORDER);
     return new BillingDecision(
-        month,
+        all.stream().filter(this::ofMonth).toList(),
         all,
         corrections.differences(),
         options.includeEarlier() ? List.of() : earlier,
@@ -141,9 +143,11 @@ public final class MonthBilling {
         .toList();
   }
 
+  /** Whether a visit, or a payer's part of it, is on no document yet. */
   private boolean open(Job job) {
-    VisitKey key = VisitKey.of(job);
-    return !job.cancelled() && !borne.bears(key) && !corrections.rebilled().contains(key);
+    boolean part = matching.known(job) && !corrections.rest(job).isEmpty();
+    boolean all = !matching.known(job) && !corrections.isMoved(job);
+    return !job.cancelled() && (part || all);
   }
 
   private List<BilledDocument> documents(List<Job> included) {
@@ -151,20 +155,29 @@ public final class MonthBilling {
     Stream.of(included, corrections.jobs(), ofTheMonth())
         .flatMap(List::stream)
         .sorted(Job.ORDER)
-        .forEach(
-            job ->
-                maker
-                    .byPayer(job)
-                    .forEach(
-                        (payer, lines) ->
-                            invoices
-                                .computeIfAbsent(payer, unused -> new ArrayList<>())
-                                .addAll(lines)));
+        .forEach(job -> addLines(job, invoices));
     DocumentMaker documents =
         new DocumentMaker(jobs.index(), register, options.month(), maker, this::due, numbering());
     invoices.forEach(documents::invoice);
     corrections.credits().forEach(documents::creditNote);
     return documents.finished();
+  }
+
+  private void addLines(Job job, Map<String, List<DocumentLine>> invoices) {
+    Set<String> rest = corrections.rest(job);
+    String formerly = corrections.formerly(job);
+    maker
+        .byPayer(job)
+        .forEach(
+            (payer, lines) -> {
+              if (rest.isEmpty() || rest.contains(payer)) {
+                lines.forEach(
+                    line ->
+                        invoices
+                            .computeIfAbsent(payer, unused -> new ArrayList<>())
+                            .add(line.billedBefore(formerly)));
+              }
+            });
   }
 
   private List<Job> ofTheMonth() {

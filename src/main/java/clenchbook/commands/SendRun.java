@@ -1,11 +1,11 @@
 package clenchbook.commands;
 
+import clenchbook.billing.LastAsked;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.commands.mailing.Dispatch;
-import clenchbook.commands.mailing.LastAsked;
 import clenchbook.commands.mailing.MonthPost;
 import clenchbook.commands.mailing.PostRoom;
 import clenchbook.commands.mailing.RepeatedMail;

@@ -89,7 +89,9 @@ final class DocumentTable {
             LocalDate.parse(row.getString("visit_date")),
             row.getString("visit_horse"),
             row.getString("visit_work"),
+            row.getString("visit_owner"),
             row.getInt("visit_occurrence")),
+        row.getString("formerly"),
         row.getString("own"),
         row.getString("sheet"),
         row.getInt("row"),
@@ -233,7 +235,7 @@ final class DocumentTable {
 
   private void insertParts(BilledDocument document, int version) throws SQLException {
     try (PreparedStatement insert =
-        connection.prepareStatement("INSERT INTO line VALUES (" + "?, ".repeat(26) + "?)")) {
+        connection.prepareStatement("INSERT INTO line VALUES (" + "?, ".repeat(28) + "?)")) {
       int position = 1;
       for (DocumentLine line : document.lines()) {
         bind(insert, document.number(), version, position++, line);
@@ -289,7 +291,9 @@ final class DocumentTable {
       line.tax().name(),
       line.tax().ratePercent().toPlainString(),
       line.tax().exempt(),
-      line.tax().included()
+      line.tax().included(),
+      line.visit().owner(),
+      line.formerly()
     };
     for (int index = 0; index < values.length; index++) {
       insert.setObject(index + 1, values[index]);

@@ -15,7 +15,7 @@ import java.sql.Statement;
 /** The register's versions: each is the one before it and a script. */
 final class RegisterSchema {
   /** The version this program writes. */
-  static final int VERSION = 2;
+  static final int VERSION = 3;
 
   /** Marks the file as a register of this program; the letters "Clnc". */
   static final int APPLICATION = 0x436c6e63;

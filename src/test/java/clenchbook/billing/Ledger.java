@@ -55,6 +55,32 @@ final class Ledger {
     return this;
   }
 
+  /** All drafts of a month. */
+  Ledger sendMonth(String month) {
+    return send(
+        documents.stream()
+            .filter(d -> d.month().equals(YearMonth.parse(month)))
+            .filter(d -> d.state() == DocumentState.DRAFT)
+            .map(BilledDocument::number)
+            .toArray(String[]::new));
+  }
+
+  /** As an older version left a register: without one of the documents. */
+  Ledger without(String number) {
+    documents = documents.stream().filter(d -> !d.number().equals(number)).toList();
+    return this;
+  }
+
+  /** As an older version left a register: with a draft made void. */
+  Ledger voiding(String number) {
+    documents = documents.stream().map(d -> d.number().equals(number) ? d.voided() : d).toList();
+    return this;
+  }
+
+  List<BilledDocument> issued() {
+    return documents.stream().filter(d -> d.state().fixed()).toList();
+  }
+
   BillingDecision last() {
     return last;
   }

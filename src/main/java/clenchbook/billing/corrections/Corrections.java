@@ -1,17 +1,21 @@
 package clenchbook.billing.corrections;
 
-import clenchbook.billing.corrections.BilledVisits.Live;
+import clenchbook.billing.corrections.BilledVisits.Bearing;
+import clenchbook.billing.corrections.Difference.Changed;
+import clenchbook.billing.corrections.Difference.What;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.LineMaker;
 import clenchbook.billing.documents.VisitKey;
 import clenchbook.book.Names;
+import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.Job;
+import clenchbook.jobs.Jobs;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,145 +24,214 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Compares issued documents, net of credits, with the book: what changed in a visit's own row is
- * taken back and billed anew when a later month is run or when it is asked for; other changes are
- * only listed.
+ * Compares issued documents, net of issued credit notes, with the book: what changed in a visit's
+ * own row is taken back and billed anew when a later month is run or when it is asked for; other
+ * changes are only listed. Nothing is done about a visit that a draft of another month names.
  */
 public final class Corrections {
+  private final Jobs jobs;
+  private final BookIndex index;
+  private final BilledVisits billed;
+  private final VisitMatching matching;
   private final LineMaker maker;
   private final BillingOptions options;
-  private final Map<VisitKey, Job> byKey = new HashMap<>();
-  private final List<Difference> differences = new ArrayList<>();
-  private final List<Job> rebill = new ArrayList<>();
-  private final Set<VisitKey> rebilled = new HashSet<>();
+  private final VisitChange.Rules rules;
   private final MovedRows moved;
+  private final Set<VisitKey> cancelled = new HashSet<>();
+  private final Set<String> asked = new HashSet<>();
+  private final List<Difference> differences = new ArrayList<>();
+  private final Map<Job, String> rebilled = new IdentityHashMap<>();
+  private final Map<Job, Set<String>> rest = new IdentityHashMap<>();
   private final Map<String, Credit> credits = new TreeMap<>();
 
   /** Lines that a credit note takes back from one invoice. */
   public record Credit(BilledDocument invoice, List<DocumentLine> lines) {}
 
-  /** The corrections that the book's jobs ask of the documents so far. */
-  public Corrections(List<Job> jobs, BilledVisits borne, LineMaker maker, BillingOptions options) {
+  /**
+   * @param drafted the numbers that credit notes drafted in this month already take back from
+   */
+  public Corrections(
+      Jobs jobs,
+      BilledVisits billed,
+      VisitMatching matching,
+      LineMaker maker,
+      BillingOptions options,
+      Set<String> drafted) {
+    this.jobs = jobs;
+    index = jobs.index();
+    this.billed = billed;
+    this.matching = matching;
     this.maker = maker;
     this.options = options;
-    jobs.stream().filter(job -> !job.cancelled()).forEach(job -> byKey.put(VisitKey.of(job), job));
-    Map<VisitKey, List<Live>> issued = new LinkedHashMap<>();
-    for (VisitKey visit : borne.visits()) {
-      List<Live> live = borne.live(visit);
-      if (!live.isEmpty() && live.stream().allMatch(entry -> entry.invoice().state().fixed())) {
-        issued.put(visit, live);
-      }
-    }
-    Map<VisitKey, List<Live>> missing = missing(issued);
-    // Only a line that lost its row looks for one that none bears.
-    moved = new MovedRows(missing, missing.isEmpty() ? List.of() : unborne(borne));
-    rebilled.addAll(moved.taken());
-    issued.forEach(this::compare);
+    rules = new VisitChange.Rules(maker, index::ownerName);
+    options.correct().ifPresent(number -> asked.add(Names.key(number)));
+    drafted.forEach(number -> asked.add(Names.key(number)));
+    jobs.all().stream().filter(Job::cancelled).forEach(job -> cancelled.add(VisitKey.of(job, 1)));
+    moved = new MovedRows(index, missing(), unknown(jobs));
+    billed.visits().forEach(this::compare);
   }
 
-  private Map<VisitKey, List<Live>> missing(Map<VisitKey, List<Live>> issued) {
-    Map<VisitKey, List<Live>> missing = new LinkedHashMap<>(issued);
-    missing.keySet().removeAll(byKey.keySet());
+  /** Billed visits without a row; those that a draft of another month names are left to it. */
+  private Map<VisitKey, List<Bearing>> missing() {
+    Map<VisitKey, List<Bearing>> missing = new LinkedHashMap<>();
+    for (VisitKey visit : billed.visits()) {
+      if (matching.row(visit).isEmpty() && billed.reserved(visit).isEmpty()) {
+        missing.put(visit, billed.of(visit));
+      }
+    }
     return missing;
   }
 
-  private List<Job> unborne(BilledVisits borne) {
-    return byKey.entrySet().stream()
-        .filter(entry -> !borne.bears(entry.getKey()))
-        .map(Map.Entry::getValue)
+  private List<Job> unknown(Jobs jobs) {
+    return jobs.all().stream()
+        .filter(job -> !job.cancelled() && !matching.known(job))
         .sorted(Job.ORDER)
         .toList();
   }
 
-  private void compare(VisitKey visit, List<Live> live) {
-    Optional<Job> became = moved.of(visit);
-    Optional<Job> job = Optional.ofNullable(byKey.get(visit)).or(() -> became);
-    BigDecimal billed = billed(live);
-    BigDecimal now = job.map(maker::charged).orElseGet(() -> maker.unit().zero());
-    boolean ownChanged =
-        became.isPresent()
-            || job.map(found -> !live.get(0).lines().get(0).own().equals(LineMaker.own(found)))
-                .orElse(true);
-    boolean rowChanged = job.isEmpty() || became.isPresent() || billed.compareTo(now) != 0;
-    if (ownChanged && rowChanged) {
-      changed(visit, live, job, now);
-    } else if (billed.compareTo(now) != 0 || job.filter(j -> otherPayers(j, live)).isPresent()) {
-      live.forEach(entry -> report(Difference.Kind.LISTED, entry, charged(job, entry)));
-    }
-  }
-
-  private static BigDecimal billed(List<Live> live) {
-    return live.stream()
-        .flatMap(entry -> entry.lines().stream())
-        .map(DocumentLine::amount)
-        .reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  private static boolean otherPayers(Job job, List<Live> live) {
-    Set<String> now = new HashSet<>();
-    job.payers().forEach(payer -> now.add(Names.key(payer.name())));
-    Set<String> then = new HashSet<>();
-    live.forEach(entry -> then.add(Names.key(entry.invoice().owner())));
-    return !now.equals(then);
-  }
-
-  private void changed(VisitKey visit, List<Live> live, Optional<Job> job, BigDecimal now) {
-    if (job.isEmpty() && options.rowsHeld()) {
-      live.forEach(entry -> report(Difference.Kind.MAY_BE_HELD, entry, now));
+  private void compare(VisitKey visit) {
+    List<Bearing> bearings = billed.of(visit);
+    if (bearings.isEmpty()) {
       return;
     }
-    if (live.stream().noneMatch(this::takenBackNow)) {
-      live.forEach(entry -> report(Difference.Kind.TO_CORRECT, entry, charged(job, entry)));
+    Optional<Job> row = matching.row(visit).or(() -> moved.of(visit));
+    List<Bearing> kept = onePerPayer(bearings, row);
+    if (kept.size() < bearings.size()) {
+      twice(bearings, kept);
+    }
+    VisitChange change = rules.of(visit, kept, row, cancelled.contains(visit.at(1)));
+    if (!change.own().isEmpty()) {
+      changed(change);
       return;
     }
-    live.forEach(
-        entry -> {
-          report(Difference.Kind.CORRECTED, entry, charged(job, entry));
-          credit(entry);
-        });
-    rebilled.add(visit);
-    job.ifPresent(rebill::add);
+    if (!change.others().isEmpty()) {
+      kept.forEach(bearing -> report(Difference.Kind.LISTED, bearing, row, change.others()));
+    }
+    if (billed.reserved(visit).isEmpty()) {
+      row.ifPresent(job -> rest.put(job, UnbilledVisits.rest(jobs, job, kept)));
+    }
   }
 
-  private boolean takenBackNow(Live entry) {
-    return entry.invoice().month().isBefore(options.month())
-        || options.correct().filter(n -> Names.same(n, entry.invoice().number())).isPresent();
+  /** Of two invoices that bill one payer for one visit, the one that says what the row says. */
+  private List<Bearing> onePerPayer(List<Bearing> bearings, Optional<Job> row) {
+    Map<String, Bearing> kept = new LinkedHashMap<>();
+    for (Bearing bearing : bearings) {
+      kept.merge(
+          Names.key(index.ownerName(bearing.invoice().owner())),
+          bearing,
+          (one, other) -> saysTheRow(other, row) || !saysTheRow(one, row) ? other : one);
+    }
+    return List.copyOf(kept.values());
   }
 
-  private void credit(Live entry) {
+  private static boolean saysTheRow(Bearing bearing, Optional<Job> row) {
+    return row.map(LineMaker::own).filter(bearing.lines().get(0).own()::equals).isPresent();
+  }
+
+  private void twice(List<Bearing> bearings, List<Bearing> kept) {
+    for (Bearing bearing : bearings) {
+      if (!kept.contains(bearing)) {
+        List<Changed> changes = List.of(new Changed(What.TWICE, numbers(kept), ""));
+        boolean now = takenBackNow(List.of(bearing)) && billed.reserved(bearing.visit()).isEmpty();
+        report(
+            now ? Difference.Kind.CORRECTED : waiting(bearing), bearing, Optional.empty(), changes);
+        if (now) {
+          credit(bearing);
+        }
+      }
+    }
+  }
+
+  private static String numbers(List<Bearing> bearings) {
+    return String.join(", ", bearings.stream().map(each -> each.invoice().number()).toList());
+  }
+
+  private void changed(VisitChange change) {
+    Difference.Kind kind = kindOf(change);
+    change
+        .bearings()
+        .forEach(
+            bearing -> {
+              report(kind, bearing, change.row(), change.own());
+              if (kind == Difference.Kind.CORRECTED) {
+                credit(bearing);
+              }
+            });
+    boolean later =
+        change.row().filter(job -> job.date().isAfter(options.month().atEndOfMonth())).isPresent();
+    if (kind == Difference.Kind.CORRECTED && !later) {
+      change.row().ifPresent(job -> rebilled.put(job, before(change.visit(), job)));
+    }
+  }
+
+  private String before(VisitKey visit, Job job) {
+    return matching.key(job).equals(visit) ? "" : visit.line();
+  }
+
+  private Difference.Kind kindOf(VisitChange change) {
+    if (change.row().isEmpty() && options.rowsHeld()) {
+      return Difference.Kind.MAY_BE_HELD;
+    }
+    if (!billed.reserved(change.visit()).isEmpty()) {
+      return Difference.Kind.ON_DRAFT;
+    }
+    return takenBackNow(change.bearings()) ? Difference.Kind.CORRECTED : Difference.Kind.TO_CORRECT;
+  }
+
+  private Difference.Kind waiting(Bearing bearing) {
+    return billed.reserved(bearing.visit()).isEmpty()
+        ? Difference.Kind.TO_CORRECT
+        : Difference.Kind.ON_DRAFT;
+  }
+
+  /** A credit note is never dated before its invoice. */
+  private boolean takenBackNow(List<Bearing> bearings) {
+    boolean before =
+        bearings.stream().anyMatch(bearing -> bearing.invoice().month().isAfter(options.month()));
+    return !before
+        && bearings.stream()
+            .map(Bearing::invoice)
+            .anyMatch(
+                invoice ->
+                    invoice.month().isBefore(options.month())
+                        || asked.contains(Names.key(invoice.number())));
+  }
+
+  private void credit(Bearing bearing) {
     Credit credit =
         credits.computeIfAbsent(
-            entry.invoice().number(), unused -> new Credit(entry.invoice(), new ArrayList<>()));
-    entry.lines().forEach(line -> credit.lines().add(line.takenBack()));
+            bearing.invoice().number(), unused -> new Credit(bearing.invoice(), new ArrayList<>()));
+    bearing.lines().forEach(line -> credit.lines().add(line.takenBack()));
   }
 
-  private BigDecimal charged(Optional<Job> job, Live entry) {
+  private BigDecimal charged(Optional<Job> job, Bearing bearing) {
     return job
-        .map(found -> maker.byPayer(found))
-        .map(lines -> lines.getOrDefault(entry.invoice().owner(), List.of()))
+        .map(maker::byPayer)
+        .map(lines -> lines.getOrDefault(index.ownerName(bearing.invoice().owner()), List.of()))
         .orElse(List.of())
         .stream()
         .map(DocumentLine::amount)
         .reduce(maker.unit().zero(), BigDecimal::add);
   }
 
-  private void report(Difference.Kind kind, Live entry, BigDecimal now) {
-    DocumentLine line = entry.lines().get(0);
+  private void report(
+      Difference.Kind kind, Bearing bearing, Optional<Job> row, List<Changed> changes) {
+    DocumentLine line = bearing.lines().get(0);
     differences.add(
         new Difference(
             kind,
-            entry.invoice().number(),
-            entry.invoice().owner(),
-            entry.visit(),
+            bearing.invoice().number(),
+            bearing.invoice().month(),
+            bearing.invoice().owner(),
+            bearing.visit(),
             line.horse(),
             line.work(),
-            billed(List.of(entry)),
-            now));
+            VisitChange.amount(List.of(bearing)),
+            charged(row, bearing),
+            changes));
   }
 
-  /**
-   * What differs between the documents and the book, by number and visit; empty where nothing does.
-   */
+  /** Where documents and book differ, by number and visit. */
   public List<Difference> differences() {
     return differences.stream()
         .sorted(
@@ -166,18 +239,29 @@ public final class Corrections {
                 .thenComparing(difference -> difference.visit().date())
                 .thenComparing(difference -> difference.visit().horse())
                 .thenComparing(difference -> difference.visit().work())
+                .thenComparing(difference -> difference.visit().owner())
                 .thenComparing(difference -> difference.visit().occurrence()))
         .toList();
   }
 
-  /** Visits that are taken back and billed anew, or taken back for good. */
-  public Set<VisitKey> rebilled() {
-    return rebilled;
+  /** Whether the row is another billed visit's, changed: it is not billed as if it were new. */
+  public boolean isMoved(Job job) {
+    return moved.taken(job);
   }
 
   /** The jobs whose new lines stand on the month's invoices. */
   public List<Job> jobs() {
-    return rebill;
+    return rebilled.keySet().stream().sorted(Job.ORDER).toList();
+  }
+
+  /** The visit that a rebilled job was billed as, for a register; empty for a new one. */
+  public String formerly(Job job) {
+    return rebilled.getOrDefault(job, "");
+  }
+
+  /** The payers of a billed visit that are still to be billed; empty when all are. */
+  public Set<String> rest(Job job) {
+    return rest.getOrDefault(job, Set.of());
   }
 
   /** What credit notes take back, by owner and number. */

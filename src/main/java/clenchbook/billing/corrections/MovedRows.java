@@ -1,15 +1,17 @@
 package clenchbook.billing.corrections;
 
-import clenchbook.billing.corrections.BilledVisits.Live;
+import clenchbook.billing.corrections.BilledVisits.Bearing;
 import clenchbook.billing.documents.VisitKey;
 import clenchbook.book.Names;
+import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.Job;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,69 +19,86 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * Finds the row that a billed visit has become when its date, Work or horse was mended after the
+ * Finds the row that a billed visit has become when its date, Work or horse was put right after the
  * invoice went out: otherwise one visit would be taken back and the other billed as if it were new.
  *
- * <p>A row counts as moved when nothing bears it and it has, in this order of preference, the same
- * horse and Work within 31 days, the same date and horse, or the same date, Work and payer.
+ * <p>A row counts as moved when no document names it, one who is billed for the visit pays for it
+ * too, and it has, in this order of preference, the same horse and Work within 31 days, the same
+ * date and horse, or the same date and Work.
  */
 final class MovedRows {
   private static final long MOST_DAYS = 31;
 
+  private final BookIndex index;
   private final Map<VisitKey, Job> moved = new HashMap<>();
-  private final Set<VisitKey> taken = new HashSet<>();
+  private final Set<Job> taken = Collections.newSetFromMap(new IdentityHashMap<>());
 
-  MovedRows(Map<VisitKey, List<Live>> missing, Collection<Job> unborne) {
-    List<VisitKey> keys = new ArrayList<>(missing.keySet());
-    keys.sort(
+  /**
+   * @param missing billed visits without a row, with the invoices that bill them
+   * @param unknown rows that no document names, in order
+   */
+  MovedRows(BookIndex index, Map<VisitKey, List<Bearing>> missing, Collection<Job> unknown) {
+    this.index = index;
+    if (missing.isEmpty() || unknown.isEmpty()) {
+      return;
+    }
+    List<VisitKey> visits = new ArrayList<>(missing.keySet());
+    visits.sort(
         Comparator.comparing(VisitKey::date)
             .thenComparing(VisitKey::horse)
             .thenComparing(VisitKey::work)
+            .thenComparing(VisitKey::owner)
             .thenComparingInt(VisitKey::occurrence));
-    keys.forEach(key -> match(key, unborne, job -> sameHorseAndWork(key, job)));
-    keys.forEach(key -> match(key, unborne, job -> sameDayAndHorse(key, job)));
-    keys.forEach(key -> match(key, unborne, job -> sameDayWorkAndPayer(key, job, missing)));
+    List<Predicate<Pair>> likenesses =
+        List.of(
+            pair -> pair.sameHorse() && pair.sameWork() && pair.days() <= MOST_DAYS,
+            pair -> pair.days() == 0 && pair.sameHorse(),
+            pair -> pair.days() == 0 && pair.sameWork());
+    for (Predicate<Pair> likeness : likenesses) {
+      visits.forEach(
+          visit -> find(visit, missing.getOrDefault(visit, List.of()), unknown, likeness));
+    }
   }
 
-  private void match(VisitKey key, Collection<Job> unborne, Predicate<Job> alike) {
-    if (moved.containsKey(key)) {
+  private record Pair(VisitKey visit, Job job) {
+    boolean sameHorse() {
+      return visit.horse().equals(Names.key(job.visit().horse()));
+    }
+
+    boolean sameWork() {
+      return visit.work().equals(Names.key(job.visit().work()));
+    }
+
+    long days() {
+      return Math.abs(ChronoUnit.DAYS.between(visit.date(), job.date()));
+    }
+  }
+
+  private void find(
+      VisitKey visit, List<Bearing> bearings, Collection<Job> unknown, Predicate<Pair> likeness) {
+    if (moved.containsKey(visit)) {
       return;
     }
-    unborne.stream()
-        .filter(job -> !taken.contains(VisitKey.of(job)))
-        .filter(alike)
-        .min(Comparator.comparingLong((Job job) -> days(key, job)).thenComparing(Job.ORDER))
+    unknown.stream()
+        .filter(job -> !taken.contains(job))
+        .map(job -> new Pair(visit, job))
+        .filter(likeness)
+        .filter(pair -> samePayer(bearings, pair.job()))
+        .min(Comparator.comparingLong(Pair::days).thenComparing(Pair::job, Job.ORDER))
         .ifPresent(
-            job -> {
-              moved.put(key, job);
-              taken.add(VisitKey.of(job));
+            pair -> {
+              moved.put(visit, pair.job());
+              taken.add(pair.job());
             });
   }
 
-  private static long days(VisitKey key, Job job) {
-    return Math.abs(ChronoUnit.DAYS.between(key.date(), job.date()));
-  }
-
-  private static boolean sameHorseAndWork(VisitKey key, Job job) {
-    VisitKey other = VisitKey.of(job);
-    return key.horse().equals(other.horse())
-        && key.work().equals(other.work())
-        && days(key, job) <= MOST_DAYS;
-  }
-
-  private static boolean sameDayAndHorse(VisitKey key, Job job) {
-    return key.date().equals(job.date()) && key.horse().equals(VisitKey.of(job).horse());
-  }
-
-  private static boolean sameDayWorkAndPayer(
-      VisitKey key, Job job, Map<VisitKey, List<Live>> missing) {
-    boolean payer =
-        job.payers().stream()
-            .anyMatch(
-                one ->
-                    missing.getOrDefault(key, List.of()).stream()
-                        .anyMatch(live -> Names.same(live.invoice().owner(), one.name())));
-    return payer && key.date().equals(job.date()) && key.work().equals(VisitKey.of(job).work());
+  private boolean samePayer(List<Bearing> bearings, Job job) {
+    return job.payers().stream()
+        .anyMatch(
+            payer ->
+                bearings.stream()
+                    .map(bearing -> index.ownerName(bearing.invoice().owner()))
+                    .anyMatch(owner -> Names.same(owner, payer.name())));
   }
 
   /** The job that a billed visit has become. */
@@ -87,8 +106,8 @@ final class MovedRows {
     return Optional.ofNullable(moved.get(visit));
   }
 
-  /** The rows that others have become. */
-  Set<VisitKey> taken() {
-    return taken;
+  /** Whether a row is what a billed visit has become. */
+  boolean taken(Job job) {
+    return taken.contains(job);
   }
 }

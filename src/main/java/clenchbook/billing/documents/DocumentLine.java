@@ -8,6 +8,8 @@ import java.math.BigDecimal;
  * One line of an invoice or credit note.
  *
  * @param visit the row of Visits it bears
+ * @param formerly the visit it was billed as before its row moved, as {@link VisitKey#line}; empty
+ *     for none
  * @param own what in that row itself decided the charge; a change of it is a correction
  * @param sheet the sheet of the row when the document was made
  * @param row the row when the document was made
@@ -27,6 +29,7 @@ import java.math.BigDecimal;
  */
 public record DocumentLine(
     VisitKey visit,
+    String formerly,
     String own,
     String sheet,
     int row,
@@ -50,7 +53,7 @@ public record DocumentLine(
    * @return with amount and net negated
    */
   public DocumentLine takenBack() {
-    return with(amount.negate(), net.negate());
+    return with("", amount.negate(), net.negate());
   }
 
   /**
@@ -60,12 +63,23 @@ public record DocumentLine(
    * @return the line
    */
   public DocumentLine withNet(BigDecimal share) {
-    return with(amount, share);
+    return with(formerly, amount, share);
   }
 
-  private DocumentLine with(BigDecimal newAmount, BigDecimal newNet) {
+  /**
+   * The line of a visit that was billed under another key before.
+   *
+   * @param other the key's line; empty for none
+   * @return the line
+   */
+  public DocumentLine billedBefore(String other) {
+    return with(other, amount, net);
+  }
+
+  private DocumentLine with(String before, BigDecimal newAmount, BigDecimal newNet) {
     return new DocumentLine(
         visit,
+        before,
         own,
         sheet,
         row,

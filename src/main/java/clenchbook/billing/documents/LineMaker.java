@@ -15,14 +15,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
+import java.util.function.Function;
 
 /** Makes document lines of jobs, by payer, and reckons their tax. */
 public final class LineMaker {
   private final JobCharges charges;
   private final boolean perLine;
   private final MinorUnit unit;
+  private final Function<Job, VisitKey> keys;
 
-  public LineMaker(BookIndex index) {
+  /** The rules of one book; {@code keys} gives the key under which a row stands on documents. */
+  public LineMaker(BookIndex index, Function<Job, VisitKey> keys) {
+    this.keys = keys;
     charges = new JobCharges(index);
     perLine = index.book().settings().text(Setting.TAX_ON).equals("line");
     unit = index.book().settings().minorUnit();
@@ -63,10 +67,11 @@ public final class LineMaker {
     return own.toString();
   }
 
-  private static DocumentLine line(ChargeLine line) {
+  private DocumentLine line(ChargeLine line) {
     Job job = line.job();
     return new DocumentLine(
-        VisitKey.of(job),
+        keys.apply(job),
+        "",
         own(job),
         job.visit().source().sheet(),
         job.visit().source().row(),

@@ -80,6 +80,7 @@ final class CorrectionFigures {
           case CORRECTED -> "; a credit note of this month takes it back.";
           case TO_CORRECT ->
               "; next month's run takes it back, or --correct " + difference.number() + " now.";
+          case ON_DRAFT -> "; a draft of another month has it.";
           case MAY_BE_HELD ->
               "; the row is gone, but rows of Visits are held back, so nothing was done. Mend those"
                   + " first.";

@@ -1,10 +1,10 @@
 package clenchbook.tax.billed;
 
+import clenchbook.billing.corrections.UnbilledVisits;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.TaxAmounts;
 import clenchbook.billing.documents.TaxTotal;
-import clenchbook.billing.documents.VisitKey;
 import clenchbook.book.Setting;
 import clenchbook.book.SourceRow;
 import clenchbook.jobs.Job;
@@ -17,7 +17,6 @@ import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +32,7 @@ public final class BilledBook {
   private final MinorUnit unit;
   private final boolean perLine;
   private final JobCharges charges;
-  private final Map<VisitKey, SourceRow> rows = new HashMap<>();
+  private final UnbilledVisits unbilled;
 
   private BilledBook(Jobs jobs, List<BilledDocument> register) {
     this.jobs = jobs;
@@ -41,7 +40,7 @@ public final class BilledBook {
     this.unit = jobs.index().book().settings().minorUnit();
     this.perLine = jobs.index().book().settings().text(Setting.TAX_ON).equals("line");
     this.charges = new JobCharges(jobs.index());
-    jobs.all().forEach(job -> rows.put(VisitKey.of(job), job.visit().source()));
+    this.unbilled = new UnbilledVisits(jobs, documents);
   }
 
   /** All of it, oldest first; free visits and empty documents left out. */
@@ -75,7 +74,8 @@ public final class BilledBook {
   }
 
   private BilledLine line(DocumentLine line, BigDecimal tax) {
-    Optional<SourceRow> now = Optional.ofNullable(rows.get(line.visit()));
+    Optional<SourceRow> now =
+        unbilled.matching().row(line.visit()).map(job -> job.visit().source());
     return new BilledLine(
         now.map(SourceRow::sheet).orElse(line.sheet()),
         now.map(SourceRow::row).orElse(line.row()),
@@ -127,17 +127,10 @@ public final class BilledBook {
   }
 
   private List<Billed> visits() {
-    Map<VisitKey, Integer> borne = new HashMap<>();
-    for (BilledDocument document : documents) {
-      document.lines().stream()
-          .map(DocumentLine::visit)
-          .distinct()
-          .forEach(visit -> borne.merge(visit, document.invoice() ? 1 : -1, Integer::sum));
-    }
     Optional<LocalDate> begins = begins(documents);
     List<Billed> visits = new ArrayList<>();
     jobs.all().stream()
-        .filter(job -> !job.cancelled() && borne.getOrDefault(VisitKey.of(job), 0) <= 0)
+        .filter(job -> !job.cancelled())
         .forEach(job -> visits.addAll(visit(job, begins)));
     return visits;
   }
@@ -155,6 +148,7 @@ public final class BilledBook {
                     .computeIfAbsent(line.payer().name(), unused -> new ArrayList<>())
                     .add(line));
     List<Billed> bills = new ArrayList<>();
+    byPayer.keySet().retainAll(unbilled.payers(job));
     byPayer.forEach(
         (payer, lines) ->
             bills.add(new Billed(standing, "", job.date(), payer, lines(job, lines))));

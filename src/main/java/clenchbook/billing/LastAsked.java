@@ -1,12 +1,10 @@
-package clenchbook.commands.mailing;
+package clenchbook.billing;
 
-import clenchbook.billing.BillingDecision;
-import clenchbook.billing.MonthBilling;
 import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.billing.corrections.UnbilledVisits;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.billing.documents.VisitKey;
-import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
 import java.time.YearMonth;
 import java.util.HashSet;
@@ -39,26 +37,14 @@ public final class LastAsked {
       return plain;
     }
     BillingDecision without = MonthBilling.decide(jobs, register, plain);
-    return new BillingOptions(
-        month, bears(drafts, without.unbilled()), corrected(drafts, without), rowsHeld);
+    return new BillingOptions(month, bears(jobs, drafts, without), Optional.empty(), rowsHeld);
   }
 
-  private static boolean bears(List<BilledDocument> drafts, List<Job> unbilled) {
+  private static boolean bears(Jobs jobs, List<BilledDocument> drafts, BillingDecision without) {
     Set<VisitKey> borne = new HashSet<>();
     drafts.forEach(draft -> draft.lines().forEach(line -> borne.add(line.visit())));
-    return unbilled.stream().map(VisitKey::of).anyMatch(borne::contains);
-  }
-
-  /** The invoice of a draft credit note that a plain run would not make. */
-  private static Optional<String> corrected(List<BilledDocument> drafts, BillingDecision without) {
-    Set<String> anyway = new HashSet<>();
-    without.month().stream()
-        .filter(BilledDocument::counts)
-        .forEach(document -> anyway.add(document.corrects()));
-    return drafts.stream()
-        .filter(draft -> !draft.invoice())
-        .map(BilledDocument::corrects)
-        .filter(number -> !anyway.contains(number))
-        .findFirst();
+    return without.unbilled().stream()
+        .map(new UnbilledVisits(jobs, without.documents()).matching()::key)
+        .anyMatch(borne::contains);
   }
 }

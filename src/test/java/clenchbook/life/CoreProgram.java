@@ -1,0 +1,158 @@
+package clenchbook.life;
+
+import clenchbook.billing.Accounts;
+import clenchbook.billing.BillingDecision;
+import clenchbook.billing.LastAsked;
+import clenchbook.billing.MonthBilling;
+import clenchbook.billing.Unprepared;
+import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.billing.corrections.Difference;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.OpenBook;
+import clenchbook.commands.opening.Terminal;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** The program's decisions over a register in memory, without printing: quick. */
+final class CoreProgram implements LifeProgram {
+  private static final int COULD_NOT_RUN = 2;
+
+  private List<BilledDocument> documents = List.of();
+  private final Map<String, String> bytes = new TreeMap<>();
+  private final Map<String, BigDecimal> balances = new TreeMap<>();
+  private String written = "";
+  private String read = "";
+  private Optional<OpenBook> opened = Optional.empty();
+
+  private OpenBook open(Path book) {
+    String text = text(book);
+    if (!text.equals(read)) {
+      opened = Optional.of(read(book));
+      read = text;
+    }
+    return opened.orElseThrow();
+  }
+
+  private static String text(Path book) {
+    StringBuilder text = new StringBuilder();
+    try (Stream<Path> sheets = Files.list(book)) {
+      for (Path sheet : sheets.sorted().toList()) {
+        text.append(Files.readString(sheet)).append('\f');
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private static OpenBook read(Path book) {
+    PrintStream nowhere =
+        new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
+    return OpenBook.read(
+        book,
+        new Machine(LocalDate.of(2027, 2, 1), Locale.UK, Optional.empty()),
+        new Terminal(nowhere, nowhere, false));
+  }
+
+  @Override
+  public int monthEnd(
+      Path book, YearMonth month, boolean includeEarlier, Optional<String> correct) {
+    OpenBook open = open(book);
+    BillingDecision decision =
+        MonthBilling.decide(
+            open.jobs(),
+            documents,
+            new BillingOptions(month, includeEarlier, correct, open.visitsHeld()));
+    if (correct.isPresent() && corrected(decision, correct.get()).isEmpty()) {
+      return COULD_NOT_RUN;
+    }
+    record(decision);
+    balances.clear();
+    Accounts.of(open.jobs(), decision, month.atDay(1), month.atEndOfMonth())
+        .forEach(account -> balances.put(account.owner(), account.balance()));
+    written =
+        decision.month() + "\n" + decision.differences() + "\n" + decision.unbilled() + balances;
+    return 0;
+  }
+
+  private static List<Difference> corrected(BillingDecision decision, String number) {
+    return decision.differences().stream()
+        .filter(difference -> difference.kind() == Difference.Kind.CORRECTED)
+        .filter(difference -> difference.number().equals(number))
+        .toList();
+  }
+
+  private void record(BillingDecision decision) {
+    for (BilledDocument document : decision.documents()) {
+      boolean kept =
+          documents.stream()
+              .anyMatch(d -> d.number().equals(document.number()) && d.state().fixed());
+      if (!kept) {
+        bytes.put(document.number(), document.in(DocumentState.ISSUED).toString());
+      }
+    }
+    documents = decision.documents();
+  }
+
+  @Override
+  public void killed(Path book, YearMonth month) {
+    monthEnd(book, month, false, Optional.empty());
+  }
+
+  @Override
+  public int send(Path book, YearMonth month) {
+    OpenBook open = open(book);
+    BillingDecision decision =
+        MonthBilling.decide(
+            open.jobs(), documents, LastAsked.of(open.jobs(), documents, month, open.visitsHeld()));
+    if (!Unprepared.of(documents, decision).isEmpty()) {
+      return COULD_NOT_RUN;
+    }
+    record(decision);
+    documents =
+        documents.stream()
+            .map(
+                document ->
+                    document.month().equals(month) && document.state() == DocumentState.DRAFT
+                        ? document.in(DocumentState.ISSUED)
+                        : document)
+            .toList();
+    return 0;
+  }
+
+  @Override
+  public List<BilledDocument> documents() {
+    return documents;
+  }
+
+  @Override
+  public Map<String, String> bytes() {
+    return Map.copyOf(bytes);
+  }
+
+  @Override
+  public Map<String, BigDecimal> balances() {
+    return balances;
+  }
+
+  @Override
+  public String written() {
+    return written;
+  }
+}
