@@ -61,10 +61,10 @@ record AbsentMethod(String measure, String why) {
   }
 
   private static void addVibration(List<AbsentMethod> absent, WorkYear year) {
-    if (missing(year, HandArmVibration.METHOD.name())) {
+    if (missing(year, HandArmVibration.NAME)) {
       absent.add(
           new AbsentMethod(
-              HandArmVibration.METHOD.name(),
+              HandArmVibration.NAME,
               year.ratings().of(Task.GRIND).vibration().isPresent()
                   ? "no hours of grinding"
                   : "give the grinder's Vibration m/s2 in Strain, task grind"));
@@ -73,7 +73,7 @@ record AbsentMethod(String measure, String why) {
 
   private static void addNoise(List<AbsentMethod> absent, WorkYear year) {
     boolean rated = !year.ratings().where(rating -> rating.noiseDba().isPresent()).isEmpty();
-    for (NoiseCriterion criterion : year.noise()) {
+    for (NoiseCriterion criterion : year.rules().noise()) {
       if (missing(year, criterion.method().name())) {
         absent.add(
             new AbsentMethod(

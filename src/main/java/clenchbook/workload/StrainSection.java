@@ -15,7 +15,6 @@ import clenchbook.workload.strain.CompositeStrainIndex;
 import clenchbook.workload.strain.CumulativeStrainIndex;
 import clenchbook.workload.strain.RevisedStrainIndex;
 import clenchbook.workload.strain.TaskRating;
-import clenchbook.workload.vibration.HandArmVibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -183,8 +182,8 @@ final class StrainSection {
     methods.add(RevisedStrainIndex.METHOD);
     methods.add(CompositeStrainIndex.METHOD);
     methods.add(CumulativeStrainIndex.METHOD);
-    methods.add(HandArmVibration.METHOD);
-    work.noise().forEach(criterion -> methods.add(criterion.method()));
+    methods.add(work.rules().vibration());
+    work.rules().noise().forEach(criterion -> methods.add(criterion.method()));
     methods.add(TrunkPosture.METHOD);
     methods.add(DayScores.BENT_METHOD);
     return TableOf.rows(methods)
@@ -196,7 +195,7 @@ final class StrainSection {
   }
 
   private void noiseNote(List<Block> blocks) {
-    if (work.noise().size() == 1) {
+    if (work.rules().noise().size() == 1) {
       blocks.add(
           new Block.Paragraph(
               "No noise regulation is carried here for the book's country: only the recommended"

@@ -13,11 +13,11 @@ import clenchbook.workload.hours.PastYear;
 import clenchbook.workload.hours.WorkDay;
 import clenchbook.workload.hours.WorkDays;
 import clenchbook.workload.hours.YearProjection;
-import clenchbook.workload.noise.NoiseCriterion;
 import clenchbook.workload.outlook.ChangedWeek;
 import clenchbook.workload.outlook.MixedWork;
 import clenchbook.workload.outlook.ShapeDifference;
 import clenchbook.workload.outlook.StopAge;
+import clenchbook.workload.scores.ExposureRules;
 import clenchbook.workload.scores.YearScores;
 import clenchbook.workload.strain.Ratings;
 import clenchbook.workload.strain.TaskRating;
@@ -36,7 +36,7 @@ import java.util.OptionalInt;
  * @param projection where its hours will end
  * @param limits the farrier's own
  * @param ratings the farrier's own
- * @param noise the criteria of the book's country
+ * @param rules how the book's country judges vibration and noise
  * @param scores what the methods say
  * @param past the twelve months that end with the day
  * @param stop what is still to come; empty unless Birth year and Stop age are set
@@ -52,7 +52,7 @@ record WorkYear(
     YearProjection projection,
     OwnLimits limits,
     Ratings ratings,
-    List<NoiseCriterion> noise,
+    ExposureRules rules,
     YearScores scores,
     PastYear past,
     Optional<StopAge> stop,
@@ -63,7 +63,6 @@ record WorkYear(
 
   /** Copies its lists. */
   WorkYear {
-    noise = List.copyOf(noise);
     changes = List.copyOf(changes);
   }
 
@@ -77,7 +76,7 @@ record WorkYear(
     FigurePeriod year = FigurePeriod.year(start, asAt);
     OwnLimits limits = OwnLimits.of(book.settings());
     Ratings ratings = new Ratings(book.strain());
-    List<NoiseCriterion> noise = NoiseCriterion.forCountry(book.settings().text(Setting.COUNTRY));
+    ExposureRules rules = ExposureRules.forCountry(book.settings().text(Setting.COUNTRY));
     PastYear past = PastYear.of(days, asAt);
     double setUp = book.settings().number(Setting.FORGE_SETUP_MIN).doubleValue();
     return new WorkYear(
@@ -87,8 +86,8 @@ record WorkYear(
         new YearProjection(days, start, asAt),
         limits,
         ratings,
-        noise,
-        new YearScores(days.between(start, asAt), ratings, noise),
+        rules,
+        new YearScores(days.between(start, asAt), ratings, rules),
         past,
         stop(limits.lastYear(), past, ratings, setUp, hotLessCold),
         new ChangedWeek(past, ratings, setUp, hotLessCold).changes(limits.horsesPerDay()),

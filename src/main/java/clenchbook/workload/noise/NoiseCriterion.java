@@ -8,20 +8,41 @@ import java.util.Set;
 /** The rules by which a day's noise is judged. */
 public enum NoiseCriterion {
 
-  /** The United States regulation: 90 dBA for 8 hours, 5 dB halves the time. */
+  /**
+   * The permissible limit of the United States: 90 dBA for 8 hours, 5 dB halves the time. Its table
+   * begins at 90 dBA, so quieter periods are no part of it (29 CFR 1910.95(b), Table G-16).
+   */
   OSHA(
       new Method(
           "noise dose, OSHA",
-          "29 CFR 1910.95 and its Appendix A (in force since 1983)",
-          "80 to 130 dBA; quieter periods do not count; 0 to 24 hours",
+          "29 CFR 1910.95(b), Table G-16 (in force since 1983)",
+          "90 to 130 dBA; periods below 90 do not count toward this limit; 0 to 24 hours",
+          "peaks, hearing protection worn, noise outside work; the levels are the farrier's own"),
+      90,
+      5,
+      16.61,
+      90,
+      130,
+      100,
+      "permissible exposure limit; levels of 90 dBA and more"),
+
+  /**
+   * The action level of the United States: an eight-hour average of 85 dBA, which is half a dose;
+   * for it all levels from 80 to 130 dBA count (29 CFR 1910.95(c) and Appendix I).
+   */
+  OSHA_ACTION_LEVEL(
+      new Method(
+          "noise dose, OSHA action level",
+          "29 CFR 1910.95(c) and Appendix I (in force since 1983)",
+          "80 to 130 dBA; periods below 80 do not count; 0 to 24 hours",
           "peaks, hearing protection worn, noise outside work; the levels are the farrier's own"),
       90,
       5,
       16.61,
       80,
       130,
-      100,
-      "permissible exposure limit; action level at 50 %"),
+      50,
+      "action level; levels of 80 dBA and more"),
 
   /** The recommended limit: 85 dBA for 8 hours, 3 dB halves the time. */
   NIOSH(
@@ -38,14 +59,12 @@ public enum NoiseCriterion {
       100,
       "recommended exposure limit"),
 
-  /**
-   * The European daily level Lex,8h. Lower and upper action values 80 and 85 dB(A), limit 87 dB(A)
-   * under the protector: Directive 2003/10/EC, article 3 (from memory).
-   */
-  EUROPE(
+  /** The daily level of Great Britain's own regulations; the same numbers as the directive's. */
+  BRITAIN(
       new Method(
           "noise exposure Lex,8h",
-          "Directive 2003/10/EC, article 3; level as in ISO 9612:2009",
+          "Control of Noise at Work Regulations 2005 (SI 2005/1643), regulation 4; level as in ISO"
+              + " 9612:2009",
           "up to 140 dBA; above 0 to 24 hours",
           "peak pressure, hearing protection worn, noise outside work; the levels are the farrier's"
               + " own"),
@@ -55,13 +74,29 @@ public enum NoiseCriterion {
       0,
       140,
       85,
-      "upper action value; lower action value 80, limit 87 dB(A)");
+      "upper exposure action value; lower 80, limit 87 dB(A)"),
+
+  /** The European daily level Lex,8h, under whatever law a country carries the directive out. */
+  EUROPE(
+      new Method(
+          "noise exposure Lex,8h",
+          "the country's law under Directive 2003/10/EC, article 3 (from memory); level as in ISO"
+              + " 9612:2009",
+          "up to 140 dBA; above 0 to 24 hours",
+          "peak pressure, hearing protection worn, noise outside work; the levels are the farrier's"
+              + " own"),
+      85,
+      10 * Math.log10(2),
+      10,
+      0,
+      140,
+      85,
+      "upper action value; lower action value 80, limit 87 dB(A) (from memory)");
 
   private static final Set<String> UNDER_THE_DIRECTIVE =
       Set.of(
-          "AT", "BE", "BG", "CY", "CZ", "DE", "DK", "EE", "ES", "FI", "FR", "GB", "GR", "HR", "HU",
-          "IE", "IS", "IT", "LI", "LT", "LU", "LV", "MT", "NL", "NO", "PL", "PT", "RO", "SE", "SI",
-          "SK");
+          "AT", "BE", "BG", "CY", "CZ", "DE", "DK", "EE", "ES", "FI", "FR", "GR", "HR", "HU", "IE",
+          "IS", "IT", "LI", "LT", "LU", "LV", "MT", "NL", "NO", "PL", "PT", "RO", "SE", "SI", "SK");
 
   private final Method method;
   private final double criterionLevel;
@@ -100,7 +135,10 @@ public enum NoiseCriterion {
   public static List<NoiseCriterion> forCountry(String country) {
     String code = country.trim().toUpperCase(Locale.ROOT);
     if (code.equals("US")) {
-      return List.of(OSHA, NIOSH);
+      return List.of(OSHA, OSHA_ACTION_LEVEL, NIOSH);
+    }
+    if (code.equals("GB")) {
+      return List.of(BRITAIN, NIOSH);
     }
     return UNDER_THE_DIRECTIVE.contains(code) ? List.of(EUROPE, NIOSH) : List.of(NIOSH);
   }
@@ -115,12 +153,12 @@ public enum NoiseCriterion {
   }
 
   /**
-   * The unit of its score: per cent of the allowed dose, or decibels for the European level.
+   * The unit of its score: per cent of the allowed dose, or decibels for a daily level.
    *
    * @return the unit
    */
   public String unit() {
-    return this == EUROPE ? "dB(A)" : "%";
+    return isLevel() ? "dB(A)" : "%";
   }
 
   /**
@@ -160,6 +198,11 @@ public enum NoiseCriterion {
    */
   public double eightHourLevel(double dosePercent) {
     return criterionLevel + levelFactor * Math.log10(dosePercent / 100);
+  }
+
+  /** Whether its score is an eight-hour level rather than a share of a dose. */
+  boolean isLevel() {
+    return this == EUROPE || this == BRITAIN;
   }
 
   /** Whether a level counts at all. */

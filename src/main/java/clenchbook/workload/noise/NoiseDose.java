@@ -45,7 +45,7 @@ public final class NoiseDose {
    */
   public static Score of(NoiseCriterion criterion, List<NoiseHours> day) {
     Score percent = percent(criterion, day);
-    return criterion == NoiseCriterion.EUROPE ? percent.map(criterion::eightHourLevel) : percent;
+    return criterion.isLevel() ? percent.map(criterion::eightHourLevel) : percent;
   }
 
   private static String faultIn(NoiseCriterion criterion, List<NoiseHours> day) {

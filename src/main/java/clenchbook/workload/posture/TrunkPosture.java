@@ -23,7 +23,7 @@ public final class TrunkPosture {
   public static final Method METHOD =
       new Method(
           "bent-trunk holding time",
-          "ISO 11226:2000, table 1 and figure 2",
+          "ISO 11226:2000, table 1 and figure 2 (from memory)",
           "trunk bent forward 20 to 60 degrees, without support",
           "above 60 degrees the standard recommends no holding, so there is no time to compare"
               + " with; twisting, loads, a horse that leans or pulls, recovery between holds");

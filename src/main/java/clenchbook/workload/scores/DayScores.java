@@ -46,18 +46,18 @@ public final class DayScores {
 
   private final Load load;
   private final Ratings ratings;
-  private final List<NoiseCriterion> noise;
+  private final ExposureRules rules;
   private final List<MethodScore> scores = new ArrayList<>();
 
-  private DayScores(Load load, Ratings ratings, List<NoiseCriterion> noise) {
+  private DayScores(Load load, Ratings ratings, ExposureRules rules) {
     this.load = load;
     this.ratings = ratings;
-    this.noise = noise;
+    this.rules = rules;
   }
 
   /** Scores in a fixed order; a method whose ratings are not given, or without hours, is absent. */
-  static List<MethodScore> of(Load load, Ratings ratings, List<NoiseCriterion> noise) {
-    DayScores day = new DayScores(load, ratings, noise);
+  static List<MethodScore> of(Load load, Ratings ratings, ExposureRules rules) {
+    DayScores day = new DayScores(load, ratings, rules);
     day.addStrain();
     day.addVibration();
     day.addNoise();
@@ -66,16 +66,16 @@ public final class DayScores {
   }
 
   /** The names of all measures that could appear, in the order in which they are listed. */
-  static List<String> measures(List<NoiseCriterion> noise) {
+  static List<String> measures(ExposureRules rules) {
     List<String> names = new ArrayList<>();
     for (Task task : Task.values()) {
       names.add(ofTask(RevisedStrainIndex.METHOD, task));
       names.add(ofTask(CompositeStrainIndex.METHOD, task));
     }
     names.add(CumulativeStrainIndex.METHOD.name());
-    names.add(HandArmVibration.METHOD.name());
+    names.add(HandArmVibration.NAME);
     names.add(POINTS);
-    noise.forEach(criterion -> names.add(criterion.method().name()));
+    rules.noise().forEach(criterion -> names.add(criterion.method().name()));
     names.add(BENT_TIME);
     names.add(DEEPLY_BENT_TIME);
     return names;
@@ -124,7 +124,7 @@ public final class DayScores {
         score,
         "",
         OptionalDouble.of(RevisedStrainIndex.SAFE_UP_TO),
-        "safe up to here, say its authors",
+        "safe up to here, say its authors (from memory)",
         basis);
   }
 
@@ -139,8 +139,8 @@ public final class DayScores {
     String basis = "the grinder's rated vibration over " + hoursBasis(Task.GRIND);
     scores.add(
         new MethodScore(
-            HandArmVibration.METHOD.name(),
-            HandArmVibration.METHOD,
+            HandArmVibration.NAME,
+            rules.vibration(),
             HandArmVibration.dailyExposure(tools),
             "m/s2",
             OptionalDouble.of(HandArmVibration.ACTION_VALUE),
@@ -149,7 +149,7 @@ public final class DayScores {
     scores.add(
         new MethodScore(
             POINTS,
-            HandArmVibration.METHOD,
+            rules.vibration(),
             HandArmVibration.points(tools),
             "points",
             OptionalDouble.of(100),
@@ -166,7 +166,7 @@ public final class DayScores {
     if (day.isEmpty()) {
       return;
     }
-    for (NoiseCriterion criterion : noise) {
+    for (NoiseCriterion criterion : rules.noise()) {
       scores.add(
           new MethodScore(
               criterion.method().name(),

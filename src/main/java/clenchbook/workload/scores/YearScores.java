@@ -2,7 +2,6 @@ package clenchbook.workload.scores;
 
 import clenchbook.workload.hours.WorkDay;
 import clenchbook.workload.methods.MethodScore;
-import clenchbook.workload.noise.NoiseCriterion;
 import clenchbook.workload.strain.Ratings;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -53,12 +52,12 @@ public final class YearScores {
    *
    * @param worked its days, in order
    * @param ratings the farrier's ratings
-   * @param noise the criteria for noise
+   * @param rules the country's rules for vibration and noise
    */
-  public YearScores(Collection<WorkDay> worked, Ratings ratings, List<NoiseCriterion> noise) {
-    DayScores.measures(noise).forEach(measure -> byMeasure.put(measure, new ArrayList<>()));
+  public YearScores(Collection<WorkDay> worked, Ratings ratings, ExposureRules rules) {
+    DayScores.measures(rules).forEach(measure -> byMeasure.put(measure, new ArrayList<>()));
     for (WorkDay day : worked) {
-      for (MethodScore score : DayScores.of(day.load(), ratings, noise)) {
+      for (MethodScore score : DayScores.of(day.load(), ratings, rules)) {
         add(new DayScore(day.date(), score));
       }
     }

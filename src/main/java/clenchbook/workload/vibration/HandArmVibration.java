@@ -8,8 +8,9 @@ import java.util.List;
 /**
  * Hand-arm vibration of a day: the eight-hour value A(8) and the exposure points.
  *
- * <p>Sources: ISO 5349-1:2001 for A(8); Directive 2002/44/EC, article 3, for the action and limit
- * values; the points as in the HSE ready-reckoner (100 points = action value).
+ * <p>Sources: ISO 5349-1:2001 for A(8); SI 2005/1093, regulation 4, and Directive 2002/44/EC,
+ * article 3, for the action and limit values, which are the same; the points as in the HSE
+ * ready-reckoner (100 points = action value).
  */
 public final class HandArmVibration {
 
@@ -19,17 +20,30 @@ public final class HandArmVibration {
   /** The daily exposure limit value, metres per second squared A(8). */
   public static final double LIMIT_VALUE = 5.0;
 
-  /** What A(8) is and what it leaves out. */
-  public static final Method METHOD =
-      new Method(
-          "hand-arm vibration A(8)",
-          "ISO 5349-1:2001; action and limit values of Directive 2002/44/EC",
-          "the tool's measured or declared total value above 0 to 100 m/s2; above 0 to 24 hours a"
-              + " day",
-          "vibrating tools only: never driving (that shakes the whole body), never hammer blows"
-              + " (single shocks lie outside its validated range)");
+  /** What the measure is called. */
+  public static final String NAME = "hand-arm vibration A(8)";
 
   private HandArmVibration() {}
+
+  /**
+   * What A(8) is and what it leaves out, with the law that sets its action and limit values.
+   *
+   * @param country two-letter code, any case; any other country is shown the directive's values
+   * @return the method
+   */
+  public static Method method(String country) {
+    String law =
+        country.strip().equalsIgnoreCase("GB")
+            ? "Control of Vibration at Work Regulations 2005 (SI 2005/1093), regulation 4"
+            : "Directive 2002/44/EC, article 3 (the country's own law comes first)";
+    return new Method(
+        NAME,
+        "ISO 5349-1:2001; action and limit values of " + law,
+        "the tool's measured or declared total value above 0 to 100 m/s2; above 0 to 24 hours a"
+            + " day",
+        "vibrating tools only: never driving (that shakes the whole body), never hammer blows"
+            + " (single shocks lie outside its validated range)");
+  }
 
   /**
    * One tool's share of the day.

@@ -79,17 +79,57 @@ class NoiseDoseTest {
   void the_same_day_is_far_worse_under_the_recommended_rule() {
     double osha = number(NoiseDose.of(NoiseCriterion.OSHA, MIXED_DAY));
     double niosh = number(NoiseDose.of(NoiseCriterion.NIOSH, MIXED_DAY));
-    assertEquals(156.25, osha, 1e-9); // 100 x (2/2 + 4/8 + 2/32)
-    assertEquals(93.22, NoiseCriterion.OSHA.eightHourLevel(osha), 0.005);
+    assertEquals(150, osha, 1e-9); // 100 x (2/2 + 4/8); 80 dBA is no part of this limit
+    double action = number(NoiseDose.of(NoiseCriterion.OSHA_ACTION_LEVEL, MIXED_DAY));
+    assertEquals(156.25, action, 1e-9); // 100 x (2/2 + 4/8 + 2/32)
+    assertEquals(93.22, NoiseCriterion.OSHA.eightHourLevel(action), 0.005);
     assertEquals(966.61, niosh, 0.005);
     assertEquals(94.85, NoiseCriterion.NIOSH.eightHourLevel(niosh), 0.005);
+  }
+
+  /**
+   * 29 CFR 1910.95(b) and (c): 84 dBA for 200 minutes, 95 for 100 and 92 for 90. By hand: against
+   * the permissible limit 100 x (100/240 + 90/363.77) = 66.41; against the action level the 200
+   * minutes at 84 dBA count too, over 1,102.8 allowed: 84.54.
+   */
+  @Test
+  void the_label_of_a_limit_says_which_levels_count() {
+    List<NoiseHours> day =
+        List.of(
+            new NoiseHours(84, 200 / 60.0),
+            new NoiseHours(95, 100 / 60.0),
+            new NoiseHours(92, 90 / 60.0));
+    assertEquals(66.41, number(NoiseDose.of(NoiseCriterion.OSHA, day)), 0.005);
+    assertEquals(84.54, number(NoiseDose.of(NoiseCriterion.OSHA_ACTION_LEVEL, day)), 0.005);
+    assertEquals(100, NoiseCriterion.OSHA.guidance(), 0);
+    assertEquals(50, NoiseCriterion.OSHA_ACTION_LEVEL.guidance(), 0);
+  }
+
+  /**
+   * 29 CFR 1910.95(b), Table G-16, the whole hours it prints; a level under it is no part of it.
+   */
+  @ParameterizedTest
+  @CsvSource({"90,8", "92,6", "95,4", "97,3", "100,2", "102,1.5", "105,1", "110,0.5", "115,0.25"})
+  void the_printed_hours_of_table_g_16_are_near_one_dose(double dBA, double hours) {
+    double dose = number(NoiseDose.of(NoiseCriterion.OSHA, List.of(new NoiseHours(dBA, hours))));
+    assertEquals(100, dose, 2.0);
+    assertEquals(0, number(NoiseDose.of(NoiseCriterion.OSHA, List.of(new NoiseHours(89.9, 8)))), 0);
   }
 
   @Test
   void levels_below_eighty_do_not_count_in_the_american_doses() {
     List<NoiseHours> quiet = List.of(new NoiseHours(79.9, 8));
-    assertEquals(0, number(NoiseDose.of(NoiseCriterion.OSHA, quiet)), 0);
+    assertEquals(0, number(NoiseDose.of(NoiseCriterion.OSHA_ACTION_LEVEL, quiet)), 0);
     assertEquals(0, number(NoiseDose.of(NoiseCriterion.NIOSH, quiet)), 0);
+  }
+
+  /** HSE, noise exposure points for eight hours: 80 is 32, 85 is 100, 88 is 200, 90 is 315. */
+  @ParameterizedTest
+  @CsvSource({"80,32", "85,100", "88,200", "90,315"})
+  void british_exposure_points_as_published(double dBA, double points) {
+    double found =
+        number(NoiseDose.percent(NoiseCriterion.BRITAIN, List.of(new NoiseHours(dBA, 8))));
+    assertEquals(points, found, 0.015 * points);
   }
 
   /** Level of an energy mean: 8 h at one level is that level; half the time is 3 dB less. */
@@ -105,9 +145,10 @@ class NoiseDoseTest {
   @Test
   void a_country_gets_its_regulation_and_the_recommended_limit() {
     assertEquals(
-        List.of(NoiseCriterion.OSHA, NoiseCriterion.NIOSH), NoiseCriterion.forCountry("us"));
+        List.of(NoiseCriterion.OSHA, NoiseCriterion.OSHA_ACTION_LEVEL, NoiseCriterion.NIOSH),
+        NoiseCriterion.forCountry("us"));
     assertEquals(
-        List.of(NoiseCriterion.EUROPE, NoiseCriterion.NIOSH), NoiseCriterion.forCountry("GB"));
+        List.of(NoiseCriterion.BRITAIN, NoiseCriterion.NIOSH), NoiseCriterion.forCountry("GB"));
     assertEquals(
         List.of(NoiseCriterion.EUROPE, NoiseCriterion.NIOSH), NoiseCriterion.forCountry("SE"));
     assertEquals(List.of(NoiseCriterion.NIOSH), NoiseCriterion.forCountry("AU"));
