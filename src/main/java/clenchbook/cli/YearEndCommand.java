@@ -36,6 +36,13 @@ final class YearEndCommand implements Callable<Integer> {
   private Optional<Integer> quarter = Optional.empty();
 
   @Option(
+      names = "--calendar-quarters",
+      description =
+          "Quarters from the first of a month: in the United Kingdom to 30 June, 30 September, 31"
+              + " December and 31 March.")
+  private boolean calendarQuarters;
+
+  @Option(
       names = "--rates",
       paramLabel = "DIR",
       description = "Rate files laid over the program's; default: 'rates' beside the workbook.")
@@ -48,7 +55,8 @@ final class YearEndCommand implements Callable<Integer> {
           spec.commandLine(), "--year is four digits such as 2026, --quarter is 1, 2, 3 or 4");
     }
     YearEndRequest request =
-        new YearEndRequest(book.book, year, quarter, book.out, book.register, rates);
+        new YearEndRequest(
+            book.book, year, quarter, calendarQuarters, book.out, book.register, rates);
     return new YearEndRun(request, book.machine(), Terminal.ofProcess()).run();
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param book the workbook
  * @param year the calendar year in which the tax year starts
  * @param quarter only this quarter of it, 1 to 4
+ * @param calendarQuarters whether quarters begin on the first of a month although the year does not
  * @param out the folder of reports; empty for the one beside the book
  * @param register the register; empty for the one beside the book
  * @param rates a folder of rate files to lay over the program's; empty for {@code rates} beside the
@@ -18,6 +19,7 @@ public record YearEndRequest(
     Path book,
     int year,
     Optional<Integer> quarter,
+    boolean calendarQuarters,
     Optional<Path> out,
     Optional<Path> register,
     Optional<Path> rates) {}

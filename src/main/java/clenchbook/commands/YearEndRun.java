@@ -103,7 +103,8 @@ public final class YearEndRun {
             .findNumber(Setting.YEAR_STARTS)
             .map(number -> number.intValue())
             .filter(number -> number >= 1 && number <= 12);
-    return TaxYear.of(regime, request.year(), month, rates);
+    TaxYear year = TaxYear.of(regime, request.year(), month, rates);
+    return request.calendarQuarters() ? year.withCalendarQuarters() : year;
   }
 
   /** The regime of the book; no other ever stands in for one that is not known. */
@@ -155,7 +156,7 @@ public final class YearEndRun {
     terminal.progress("writing");
     Path folder = Places.reports(request.book(), request.out()).resolve(name());
     try {
-      OutputFolder.write(folder, files, RunFacts.of("year-end", asked(), open));
+      OutputFolder.write(folder, files, RunFacts.of("year-end", asked(year), open));
     } catch (IOException e) {
       throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
     }
@@ -179,10 +180,16 @@ public final class YearEndRun {
     work.put(report.name() + ".pdf", () -> documents.report(report));
   }
 
-  private Map<String, Object> asked() {
+  private Map<String, Object> asked(YearEndFindings year) {
     Map<String, Object> asked = new LinkedHashMap<>();
     asked.put("year", request.year());
     asked.put("quarter", request.quarter().map(String::valueOf).orElse(""));
+    if (request.calendarQuarters()) {
+      asked.put("calendar_quarters", true);
+    }
+    if (!year.coverage().whole()) {
+      asked.put("months", year.coverage().covered());
+    }
     return asked;
   }
 

@@ -5,6 +5,7 @@ import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.rates.RateLookup;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,11 +16,13 @@ import java.util.List;
 final class BesideLines {
   private BesideLines() {}
 
-  static void add(YearFigures figures, Jurisdiction jurisdiction, SummaryBuilder lines) {
+  static void add(
+      YearFigures figures, Jurisdiction jurisdiction, SummaryBuilder lines, RateLookup rates) {
     income(figures, lines);
     jurisdiction
         .mileageWay()
-        .ifPresent(way -> vehicle(way, figures, jurisdiction.besideActualCost(figures), lines));
+        .ifPresent(
+            way -> vehicle(way, figures, jurisdiction.besideActualCost(figures, rates), lines));
     left(figures, lines);
   }
 

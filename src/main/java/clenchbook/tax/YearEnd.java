@@ -15,6 +15,7 @@ import clenchbook.tax.income.Income;
 import clenchbook.tax.journal.JournalEntry;
 import clenchbook.tax.jurisdiction.CapitalItems;
 import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.rates.RateLookup;
@@ -25,6 +26,7 @@ import clenchbook.tax.vehicle.MileageLog;
 import clenchbook.tax.vehicle.Reconstructed;
 import clenchbook.tax.vehicle.Vehicle;
 import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxBasis;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.values.Period;
@@ -60,24 +62,39 @@ public final class YearEnd {
 
   private YearEndFindings findings() {
     LineScheme lines = new LineScheme(regime, lastDay, rates);
-    YearFigures figures = figures(lines);
+    YearFigures figures = figures(lines, input, input.period());
     SummaryBuilder builder = new SummaryBuilder(lines, unit, input.period().last());
     Explanations.add(figures, builder);
     jurisdiction.explain(figures, builder, rates);
     CapitalItems capital = jurisdiction.build(figures, builder, rates);
-    BesideLines.add(figures, jurisdiction, builder);
+    BesideLines.add(figures, jurisdiction, builder, rates);
     jurisdiction.addSalesTax(figures, builder, rates);
     List<JournalEntry> journal = YearJournal.of(figures, lines, capital);
     Reconciliation ties =
         Reconciliation.of(figures, OwnerDebts.of(input.jobs(), input.register(), input.period()));
     YearTables tables = new YearTables(figures, jurisdiction, lines, rates);
     return new YearEndReport(figures, jurisdiction, builder, journal, ties, tables, rates)
-        .findings();
+        .findings(files(lines));
   }
 
-  private YearFigures figures(LineScheme lines) {
+  /** What the regime writes for a quarter, from figures over its cumulative days. */
+  private List<TextFile> files(LineScheme lines) {
+    return input
+        .quarter()
+        .flatMap(quarter -> jurisdiction.cumulative(input.taxYear(), quarter))
+        .map(days -> files(lines, days))
+        .orElse(List.of());
+  }
+
+  private List<TextFile> files(LineScheme lines, Period days) {
+    YearFigures figures = figures(lines, input.withStock(StockValue.of(input.jobs(), days)), days);
+    SummaryBuilder builder = new SummaryBuilder(lines, unit, days.last());
+    jurisdiction.build(figures, builder, rates);
+    return jurisdiction.files(figures, builder, rates);
+  }
+
+  private YearFigures figures(LineScheme lines, YearEndInput input, Period period) {
     Book book = input.book();
-    Period period = input.period();
     TaxBasis basis = TaxBasis.of(book);
     List<Billed> billed = BilledBook.of(input.jobs(), input.register());
     Income income = Income.of(input, billed, period, basis, lines);
@@ -105,8 +122,10 @@ public final class YearEnd {
   }
 
   private MileageAllowance mileage(List<Trip> trips, DistanceUnit distance) {
-    List<Trip> ofYear =
-        trips.stream().filter(trip -> input.taxYear().days().holds(trip.date())).toList();
+    Period days = input.taxYear().toEndOfQuarter(4);
+    LocalDate last = days.last().isAfter(lastDay) ? days.last() : lastDay;
+    Period year = new Period(days.first(), last);
+    List<Trip> ofYear = trips.stream().filter(trip -> year.holds(trip.date())).toList();
     return jurisdiction.mileage(MileageAllowance.driven(ofYear), distance, rates, unit);
   }
 }

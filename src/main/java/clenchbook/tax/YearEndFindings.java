@@ -3,6 +3,7 @@ package clenchbook.tax;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.Report;
 import clenchbook.tax.jurisdiction.TextFile;
+import clenchbook.tax.year.Coverage;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.List;
  * Everything the year's end says.
  *
  * @param period the days it covers
+ * @param coverage how many of its months the book covers
  * @param report the tax summary as pages
  * @param mileageLog the table {@code mileage-log}: the rows of Trips only
  * @param figures the tables of the folder {@code figures}
@@ -23,6 +25,7 @@ import java.util.List;
  */
 public record YearEndFindings(
     Period period,
+    Coverage coverage,
     Report report,
     FigureTable mileageLog,
     List<FigureTable> figures,

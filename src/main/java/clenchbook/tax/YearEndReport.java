@@ -6,16 +6,20 @@ import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.Report;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.tax.assets.DepreciatedAsset;
+import clenchbook.tax.assets.TakenByMileage;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.journal.JournalEntry;
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.MissingRate;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.RateUnit;
+import clenchbook.tax.rates.Standing;
+import clenchbook.tax.year.Coverage;
 import clenchbook.tax.year.TaxYear;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -36,12 +40,12 @@ final class YearEndReport {
 
   private final YearFigures figures;
   private final Jurisdiction jurisdiction;
-  private final SummaryBuilder builder;
   private final List<SummaryLine> summary;
   private final List<JournalEntry> journal;
   private final Reconciliation ties;
   private final YearTables tables;
   private final RateLookup rates;
+  private final Coverage coverage;
   private final List<Block> blocks = new ArrayList<>();
 
   YearEndReport(
@@ -54,17 +58,20 @@ final class YearEndReport {
       RateLookup rates) {
     this.figures = figures;
     this.jurisdiction = jurisdiction;
-    this.builder = lines;
     this.summary = lines.lines();
     this.journal = journal;
     this.ties = ties;
     this.tables = tables;
     this.rates = rates;
+    this.coverage = Coverage.of(figures.input().jobs(), figures.period());
   }
 
-  YearEndFindings findings() {
-    List<TaxTable> tax = taxTables();
-    List<String> notes = YearNotes.of(figures, jurisdiction, ties, rates);
+  /** Everything together. */
+  YearEndFindings findings(List<TextFile> files) {
+    Gauges gauges = new Gauges(figures, rates);
+    List<TaxTable> tax = taxTables(gauges);
+    List<String> notes = new ArrayList<>(isRegistered() ? List.of() : gauges.sentences());
+    notes.addAll(YearNotes.of(figures, jurisdiction, ties, rates));
     List<String> errors = MissingRate.sentences(rates.missing());
     FigureTable lines = tables.summary(summary, errors);
     List<FigureTable> figureTables =
@@ -81,6 +88,7 @@ final class YearEndReport {
         List.of(tables.lines(summary), tables.journal(journal), tables.assets());
     return new YearEndFindings(
         figures.period(),
+        coverage,
         report,
         tables.mileageLog(),
         figureTables,
@@ -88,20 +96,27 @@ final class YearEndReport {
         errors,
         figures.billedForVisits(),
         notes,
-        jurisdiction.files(figures, builder, rates));
+        files);
+  }
+
+  /** Whether a Tax number is given: who is registered already needs no word about the limit. */
+  private boolean isRegistered() {
+    return !figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty();
   }
 
   /** What every regime shows, then its own; tables without rows are left out. */
-  private List<TaxTable> taxTables() {
+  private List<TaxTable> taxTables(Gauges gauges) {
     TaxYear year = figures.input().taxYear();
     List<TaxTable> tables =
         new ArrayList<>(new TaxTables(figures).all(summary, jurisdiction.quarters(year, rates)));
+    tables.add(gauges.table());
     tables.addAll(jurisdiction.tables(figures, summary, rates));
     return tables.stream().filter(table -> !table.table().rows().isEmpty()).toList();
   }
 
   private Report report(List<String> errors, List<String> notes, List<TaxTable> tax) {
     blocks.add(new Block.Caution(CAUTION));
+    coverage.sentence().ifPresent(sentence -> blocks.add(new Block.Caution(sentence)));
     errors.forEach(error -> blocks.add(new Block.Caution("No figure: " + error + ".")));
     keyFigures();
     lines();
@@ -163,20 +178,45 @@ final class YearEndReport {
 
   private void lines() {
     blocks.add(new Block.Heading(1, "Line by line"));
-    blocks.add(lineTable(summary.stream().filter(YearEndReport::isOfForm).toList()));
+    List<SummaryLine> ofForm = summary.stream().filter(YearEndReport::isOfForm).toList();
+    blocks.add(lineTable(ofForm));
+    carriedOver(ofForm);
   }
 
   private static boolean isOfForm(SummaryLine line) {
     return line.kind() != SummaryLine.Kind.BESIDE && line.kind() != SummaryLine.Kind.TABLED;
   }
 
+  /**
+   * The number of a line, starred where it or a rate in it is carried over from an earlier year.
+   */
+  private static String marked(SummaryLine line) {
+    boolean carried = line.head().mark().equals(Standing.CARRIED_OVER.mark());
+    return carried ? line.head().line() + " *" : line.head().line();
+  }
+
+  private static String basis(SummaryLine line) {
+    boolean memory = line.head().mark().equals(Standing.MEMORY.mark());
+    return memory ? line.basis() + "; from memory" : line.basis();
+  }
+
+  private void carriedOver(List<SummaryLine> lines) {
+    if (lines.stream().anyMatch(line -> line.head().mark().equals(Standing.CARRIED_OVER.mark()))) {
+      blocks.add(
+          new Block.Paragraph(
+              "* carried over from the last year seen: this year's form or rate was not seen when"
+                  + " the tables were made. Compare it before use; the last table gives the"
+                  + " source."));
+    }
+  }
+
   private static Block lineTable(List<SummaryLine> lines) {
     return TableOf.rows(lines)
-        .words("Line", 3, line -> line.head().line())
+        .words("Line", 3, YearEndReport::marked)
         .words("Name", 9, line -> line.head().name())
         .amount("Amount", 3, SummaryLine::amount)
         .number("Rows", 2, YearEndReport::rows)
-        .words("Basis", 5, SummaryLine::basis)
+        .words("Basis", 5, YearEndReport::basis)
         .totalsWhere(line -> line.kind() == SummaryLine.Kind.TOTAL)
         .plain();
   }
@@ -230,16 +270,17 @@ final class YearEndReport {
               .words("Class", 6, this::classOf)
               .amount("Before", 4, DepreciatedAsset::before)
               .amount("This year", 4, DepreciatedAsset::thisYear)
-              .amount("Left", 4, DepreciatedAsset::remaining)
+              .number("Left", 4, asset -> asset.remaining().map(this::money).orElse("not known"))
               .plain());
     }
   }
 
   private String classOf(DepreciatedAsset asset) {
     List<String> words = new ArrayList<>(List.of(asset.kind(), asset.convention()));
-    if (asset.vehicle() && asset.thisYear().signum() != 0 && figures.vehicle().byMileage()) {
-      words.add("not counted beside mileage");
-    }
+    asset
+        .mileage()
+        .filter(TakenByMileage::known)
+        .ifPresent(taken -> words.add("less " + money(taken.amount()) + " by mileage"));
     asset.asset().sold().ifPresent(day -> words.add("sold " + day));
     asset.gain(figures.period()).ifPresent(gain -> words.add("gain " + money(gain)));
     return words.stream().filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));

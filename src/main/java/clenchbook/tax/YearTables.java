@@ -276,7 +276,9 @@ final class YearTables {
             "remaining",
             "sold",
             "proceeds",
-            "gain"),
+            "gain",
+            "taken_by_mileage",
+            "not_known"),
         rows);
   }
 
@@ -293,10 +295,12 @@ final class YearTables {
         text(asset.basis()),
         text(asset.before()),
         text(asset.thisYear()),
-        text(asset.remaining()),
+        asset.remaining().map(YearTables::text).orElse(""),
         asset.asset().sold().map(LocalDate::toString).orElse(""),
         text(asset.asset().proceeds()),
-        asset.gain(figures.period()).map(YearTables::text).orElse(""));
+        asset.gain(figures.period()).map(YearTables::text).orElse(""),
+        asset.mileage().map(taken -> taken.known() ? text(taken.amount()) : "").orElse(""),
+        asset.mileage().map(taken -> taken.unknown()).orElse(""));
   }
 
   FigureTable rates() {

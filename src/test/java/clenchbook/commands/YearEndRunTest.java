@@ -67,6 +67,7 @@ class YearEndRunTest {
             book,
             year,
             quarter,
+            false,
             Optional.of(folder.resolve("out")),
             Optional.empty(),
             Optional.empty());
@@ -219,6 +220,40 @@ class YearEndRunTest {
                     line.startsWith("us,9,")
                         && line.contains(",20.00,")
                         && line.contains("your own rates file")));
+  }
+
+  /** Nothing stands in for a regime that is not known: no figure, no file, exit 2. */
+  @Test
+  void a_regime_that_is_not_known_stops_the_run_at_its_cell() throws IOException {
+    write("Settings", "Setting,Value\nCurrency,USD\nTax regime,atlantis\n");
+    RunFault fault = assertThrows(RunFault.class, () -> run(2026, Optional.empty()));
+    assertTrue(fault.getMessage().startsWith("Settings!B3: "), fault.getMessage());
+    assertTrue(fault.getMessage().contains("plain, us, uk"), fault.getMessage());
+    assertTrue(Files.notExists(folder.resolve("out")));
+  }
+
+  /** The book ends on 1 March, so three months of the year are there, on the page and as data. */
+  @Test
+  void a_year_that_is_not_over_says_how_many_months_it_covers() throws IOException {
+    run(2026, Optional.empty());
+    assertTrue(
+        lines("2026/run.json").stream()
+            .anyMatch(line -> line.replace(" ", "").contains("\"months\":3,")));
+    write("Payments", "Date,Owner,Amount\n2026-12-01,Birch,50\n");
+    run(2026, Optional.empty());
+    assertTrue(lines("2026/run.json").stream().noneMatch(line -> line.contains("\"months\"")));
+  }
+
+  /** The file stands in the quarter's own folder, whole and alone. */
+  @Test
+  void a_quarter_of_the_united_kingdom_has_its_update_as_data() throws IOException {
+    write(
+        "Settings", "Setting,Value\nTax regime,uk\nCurrency,GBP\nCountry,GB\nDistance unit,mile\n");
+    write("Payments", "Date,Owner,Amount\n2026-05-01,Birch,50\n");
+    run(2026, Optional.of(1));
+    String body = Files.readString(folder.resolve("out/2026-Q1/quarterly-update.json"));
+    assertTrue(body.startsWith("{\n  \"periodDates\""), body);
+    assertTrue(body.contains("\"turnover\": 50.00"), body);
   }
 
   @Test

@@ -97,7 +97,13 @@ class VatTest {
         List.of("2026-02", "50000.00", "90000", "no", "no"), months.get(months.size() - 2));
     assertEquals(
         List.of("2026-03", "90000.01", "90000", "yes", "no"), months.get(months.size() - 1));
-    assertTrue(findings.notes().stream().anyMatch(note -> note.contains("registration threshold")));
+    assertTrue(
+        findings.notes().stream()
+            .anyMatch(
+                note ->
+                    note.startsWith("VAT registration")
+                        && note.contains("90000 used, 100.0 %")
+                        && note.contains("passed at the end of 2026-03")));
     assertTrue(findings.figures().stream().noneMatch(table -> table.name().equals("vat")));
   }
 
@@ -118,22 +124,43 @@ class VatTest {
     assertEquals(List.of("2024-05", "0", "90000", "no", "yes"), next.get(1));
   }
 
+  /** Practitioners' guides of June 2026 (as reported): due 7 August, November, February, May. */
   @Test
   void quarterly_updates_add_up_from_the_years_first_day() {
     WrittenBook book =
         new WrittenBook()
             .setting(Setting.TAX_REGIME, "uk")
-            .payment("Date: 2025-07-05, Owner: Ash, Amount: 10")
-            .payment("Date: 2025-07-06, Owner: Ash, Amount: 5");
+            .payment("Date: 2026-07-05, Owner: Ash, Amount: 10")
+            .payment("Date: 2026-07-06, Owner: Ash, Amount: 5");
+    YearEndFindings findings = YearBook.end(book, List.of(), 2026);
     List<List<String>> turnover =
-        table(YearBook.end(book, List.of(), 2025), "quarterly-updates").rows().stream()
+        table(findings, "quarterly-updates").rows().stream()
             .filter(row -> row.get(4).equals("15"))
             .toList();
     assertEquals(
-        List.of("1", "2025-04-06", "2025-07-05", "2025-08-07", "15", "Turnover", "10.00"),
+        List.of("1", "2026-04-06", "2026-07-05", "2026-08-07", "15", "Turnover", "10.00"),
         turnover.get(0));
     assertEquals("15.00", turnover.get(1).get(6));
-    assertEquals("2026-05-07", turnover.get(3).get(3));
-    assertEquals(Optional.of("15.00"), YearBook.amount(YearBook.end(book, List.of(), 2025), "15"));
+    assertEquals("2027-05-07", turnover.get(3).get(3));
+    assertEquals(Optional.of("15.00"), YearBook.amount(findings, "15"));
+  }
+
+  /** The duty began on 6 April 2026 (SI 2026/336, as reported): the year before has no due day. */
+  @Test
+  void no_update_is_due_before_the_duty_began_and_its_thresholds_are_named() {
+    WrittenBook book =
+        new WrittenBook()
+            .setting(Setting.TAX_REGIME, "uk")
+            .payment("Date: 2025-07-05, Owner: Ash, Amount: 10");
+    YearEndFindings findings = YearBook.end(book, List.of(), 2025);
+    assertTrue(
+        findings.figures().stream().noneMatch(table -> table.name().equals("quarterly-updates")));
+    assertTrue(table(findings, "quarters").rows().stream().allMatch(row -> row.get(3).isEmpty()));
+    String note =
+        findings.notes().stream().filter(one -> one.startsWith("Quarterly")).findFirst().get();
+    for (String part :
+        List.of("50000", "30000", "20000", "2026-04-06", "2027-04-06", "not begun")) {
+      assertTrue(note.contains(part), note);
+    }
   }
 }

@@ -20,15 +20,16 @@ import java.util.List;
 import java.util.Optional;
 
 /** A year's end over a book written in a test, with a register filled by running its months. */
-final class YearBook {
+public final class YearBook {
   private YearBook() {}
 
   /** Runs a month over the book as it stands and issues everything. */
-  static List<BilledDocument> run(WrittenBook book, List<BilledDocument> register, String month) {
+  public static List<BilledDocument> run(
+      WrittenBook book, List<BilledDocument> register, String month) {
     return run(book.jobs(), register, month);
   }
 
-  static List<BilledDocument> run(Jobs jobs, List<BilledDocument> register, String month) {
+  public static List<BilledDocument> run(Jobs jobs, List<BilledDocument> register, String month) {
     BillingOptions options =
         new BillingOptions(YearMonth.parse(month), false, Optional.empty(), false);
     List<BilledDocument> after = new ArrayList<>();
@@ -39,11 +40,11 @@ final class YearBook {
     return after;
   }
 
-  static YearEndFindings end(WrittenBook book, List<BilledDocument> register, int year) {
+  public static YearEndFindings end(WrittenBook book, List<BilledDocument> register, int year) {
     return end(book, register, year, StockValue.NONE, Optional.empty());
   }
 
-  static YearEndFindings end(
+  public static YearEndFindings end(
       WrittenBook book,
       List<BilledDocument> register,
       int year,
@@ -59,7 +60,7 @@ final class YearBook {
         new YearEndInput(jobs, register, taxYear, quarter, RateFiles.bundled(), stock));
   }
 
-  static FigureTable table(YearEndFindings findings, String name) {
+  public static FigureTable table(YearEndFindings findings, String name) {
     return java.util.stream.Stream.concat(
             findings.figures().stream(), findings.accountant().stream())
         .filter(table -> table.name().equals(name))
@@ -68,14 +69,14 @@ final class YearBook {
   }
 
   /** The amount of a line of the summary; empty where it stands on none. */
-  static Optional<String> amount(YearEndFindings findings, String line) {
+  public static Optional<String> amount(YearEndFindings findings, String line) {
     return table(findings, "tax-summary").rows().stream()
         .filter(row -> row.get(1).equals(line))
         .map(row -> row.get(3))
         .findFirst();
   }
 
-  static BigDecimal column(FigureTable table, String column) {
+  public static BigDecimal column(FigureTable table, String column) {
     int at = table.columns().indexOf(column);
     return table.rows().stream()
         .map(row -> row.get(at))

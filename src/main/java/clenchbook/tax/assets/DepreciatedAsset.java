@@ -12,12 +12,14 @@ import java.util.Optional;
  * @param asset its row
  * @param kind the class it is depreciated in; empty where its word is unknown or the regime has no
  *     such tables
- * @param convention {@code half-year}, {@code quarter 1} to {@code 4}, {@code straight line}; empty
- *     without a class
- * @param vehicle whether the standard mileage rate already stands for it
+ * @param convention {@code half-year}, {@code quarter 1} to {@code 4}, {@code straight line},
+ *     {@code standard mileage}; empty without a class
+ * @param vehicle whether the money for a mile may stand for it
  * @param basis the business part of its cost
- * @param before depreciation of the years before
- * @param thisYear depreciation of this year
+ * @param before depreciation of the years before; nothing for a vehicle by mileage
+ * @param thisYear depreciation of this year; nothing for a vehicle by mileage
+ * @param mileage what the money for a mile took off its basis; empty for all that is no vehicle by
+ *     mileage
  */
 public record DepreciatedAsset(
     Asset asset,
@@ -26,31 +28,57 @@ public record DepreciatedAsset(
     boolean vehicle,
     BigDecimal basis,
     BigDecimal before,
-    BigDecimal thisYear) {
+    BigDecimal thisYear,
+    Optional<TakenByMileage> mileage) {
+  private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
+  /** An asset that no table depreciates. */
   public static DepreciatedAsset without(
       Asset asset, BigDecimal basis, String kind, boolean vehicle) {
     BigDecimal nothing = BigDecimal.ZERO.setScale(basis.scale());
-    return new DepreciatedAsset(asset, kind, "", vehicle, basis, nothing, nothing);
+    return new DepreciatedAsset(
+        asset, kind, "", vehicle, basis, nothing, nothing, Optional.empty());
+  }
+
+  /** A vehicle whose miles stand for its depreciation. */
+  public static DepreciatedAsset byMileage(
+      Asset asset, BigDecimal basis, String kind, TakenByMileage taken) {
+    BigDecimal nothing = BigDecimal.ZERO.setScale(basis.scale());
+    return new DepreciatedAsset(
+        asset, kind, "standard mileage", true, basis, nothing, nothing, Optional.of(taken));
   }
 
   /**
    * What a sale within the period brought above what was left: the business part of the proceeds
-   * less the rest of the basis. Empty without a sale, and where no class says what was left.
+   * less the rest of the basis; a loss is negative. Empty without a sale, and where nothing says
+   * what was left.
    */
   public Optional<BigDecimal> gain(Period period) {
     if (convention.isEmpty() || asset.sold().filter(period::holds).isEmpty()) {
       return Optional.empty();
     }
-    BigDecimal percent = asset.businessUsePercent().orElse(BigDecimal.valueOf(100));
+    BigDecimal percent = asset.businessUsePercent().orElse(HUNDRED);
     BigDecimal proceeds =
-        asset.proceeds().orElse(BigDecimal.ZERO).multiply(percent).movePointLeft(2);
-    return Optional.of(
-        proceeds.setScale(basis.scale(), RoundingMode.HALF_UP).subtract(remaining()));
+        asset
+            .proceeds()
+            .orElse(BigDecimal.ZERO)
+            .multiply(percent)
+            .movePointLeft(2)
+            .setScale(basis.scale(), RoundingMode.HALF_UP);
+    return remaining().map(proceeds::subtract);
   }
 
-  /** What is left of the basis after this year. */
-  public BigDecimal remaining() {
-    return basis.subtract(before).subtract(thisYear);
+  /**
+   * What is left of the basis after this year, never below nothing by mileage; empty for a vehicle
+   * whose miles since it was bought are not known.
+   */
+  public Optional<BigDecimal> remaining() {
+    if (mileage.isPresent()) {
+      return mileage
+          .filter(TakenByMileage::known)
+          .map(
+              taken -> basis.subtract(taken.amount()).max(BigDecimal.ZERO.setScale(basis.scale())));
+    }
+    return Optional.of(basis.subtract(before).subtract(thisYear));
   }
 }

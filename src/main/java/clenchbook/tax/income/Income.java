@@ -66,10 +66,11 @@ public record Income(
 
     Income income() {
       List<Receipt> all = Receipt.all(input);
-      ReceiptTax taxes = ReceiptTax.of(all, billed, unit);
+      ReceiptTax taxes = ReceiptTax.of(all, billed, input.taxYear()::yearOf, unit);
       List<Receipt> received =
           all.stream().filter(receipt -> period.holds(receipt.date())).toList();
       received.forEach(receipt -> receive(receipt, taxes));
+      taxes.heldTaxes().stream().filter(tax -> period.holds(tax.day())).forEach(this::takeHeldTax);
       if (!basis.cashIncome()) {
         billed.stream()
             .filter(bill -> bill.isIncome() && period.holds(bill.date()))
@@ -150,6 +151,36 @@ public record Income(
         return "received on account";
       }
       return receipt.atTruck() ? "taken at the truck" : "payments";
+    }
+
+    /**
+     * Money held on account since an earlier year paid a bill of this one: its tax is no income.
+     */
+    private void takeHeldTax(ReceiptTax.HeldTax held) {
+      if (!basis.cashIncome()) {
+        return;
+      }
+      Receipt receipt = held.receipt();
+      String code = codes.work();
+      LineItem item =
+          new LineItem(
+              code,
+              receipt.source().sheet(),
+              receipt.source().row(),
+              held.day(),
+              receipt.owner(),
+              held.tax().negate(),
+              held.tax(),
+              unit.zero());
+      add(item, "tax within money held since an earlier year");
+      journal.add(
+          JournalEntry.of(
+              held.day(),
+              "tax within money held on account, " + receipt.owner(),
+              receipt.source().sheet(),
+              receipt.source().row(),
+              Posting.debit(account(code), held.tax()),
+              Posting.credit(AccountNames.TAX_DUE, held.tax())));
     }
 
     private void bill(Billed bill) {

@@ -15,6 +15,7 @@ import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +78,7 @@ public interface Jurisdiction {
   List<String> keyFigures();
 
   /** What the actual cost of a vehicle has beside its purchases, where both ways are shown. */
-  default List<LineItem> besideActualCost(YearFigures figures) {
+  default List<LineItem> besideActualCost(YearFigures figures, RateLookup rates) {
     return List.of();
   }
 
@@ -99,7 +100,21 @@ public interface Jurisdiction {
   /** What the farrier or preparer should look at, in plain sentences. */
   List<String> notes(YearFigures figures, RateLookup rates);
 
-  /** Files of its own beside the tables. */
+  /**
+   * The days over which its files of a quarter run, where they are not the quarter's own.
+   *
+   * @return empty where it has no such file
+   */
+  default Optional<Period> cumulative(TaxYear year, int quarter) {
+    return Optional.empty();
+  }
+
+  /**
+   * Files of its own beside the tables of a quarter.
+   *
+   * @param figures the figures of the cumulative days
+   * @param lines the lines built from them
+   */
   default List<TextFile> files(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
     return List.of();
   }

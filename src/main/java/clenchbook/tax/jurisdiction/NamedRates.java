@@ -8,16 +8,19 @@ import clenchbook.tax.rates.RateUnit;
 import clenchbook.values.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Elections, allowances and limits that are named for the preparer and never computed. */
 public final class NamedRates {
   private NamedRates() {}
 
-  /** The rows of a table that hold on any day of the tax year, each with its value and source. */
-  public static TaxTable of(YearFigures figures, RateLookup rates, String table) {
+  /** The rows of tables that hold on any day of the tax year, each with its value and source. */
+  public static TaxTable of(YearFigures figures, RateLookup rates, String... tables) {
     List<List<String>> rows = new ArrayList<>();
     Period year = figures.input().taxYear().days();
-    for (Rate rate : rates.within(table, year)) {
+    List<Rate> named =
+        Stream.of(tables).flatMap(table -> rates.within(table, year).stream()).toList();
+    for (Rate rate : named) {
       String unit =
           rate.unit() == RateUnit.MONEY
               ? figures.input().book().settings().currency()
@@ -25,7 +28,7 @@ public final class NamedRates {
       rows.add(List.of(nameWithin(rate, year), rate.value(), unit, rate.citation()));
     }
     return TaxTable.asIs(
-        "Named, not computed",
+        "Named for the preparer, with their limits",
         new FigureTable("allowances", List.of("name", "value", "unit", "source"), rows));
   }
 

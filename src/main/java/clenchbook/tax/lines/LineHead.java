@@ -1,5 +1,7 @@
 package clenchbook.tax.lines;
 
+import clenchbook.tax.rates.Standing;
+
 /**
  * A line of the summary as the regime names it.
  *
@@ -7,4 +9,12 @@ package clenchbook.tax.lines;
  * @param name its name
  * @param source where number and name come from
  */
-public record LineHead(String line, String name, String source) {}
+public record LineHead(String line, String name, String source) {
+  /**
+   * What must stand beside a figure on this line: that its number or a rate in it was written from
+   * memory, or carried over from an earlier year; blank where neither is so.
+   */
+  public String mark() {
+    return Standing.of(source).mark();
+  }
+}

@@ -139,7 +139,8 @@ public final class SummaryBuilder {
     return List.copyOf(lines);
   }
 
-  Optional<SummaryLine> find(String code) {
+  /** The line on which a code stands; empty where none was built. */
+  public Optional<SummaryLine> find(String code) {
     String number = scheme.head(code).line();
     return lines.stream().filter(line -> line.head().line().equals(number)).findFirst();
   }

@@ -124,6 +124,11 @@ public record Rate(
     return overlaid ? text.append(", from your own rates file").toString() : text.toString();
   }
 
+  /** How far the row was compared with its source, as the source itself tells. */
+  public Standing standing() {
+    return Standing.of(source);
+  }
+
   /** The same row cut to the days from {@code first} to {@code last}, both inclusive. */
   Rate within(LocalDate first, LocalDate last) {
     return new Rate(

@@ -48,6 +48,16 @@ public final class RateLookup {
     return tables.table(table).inForce(day);
   }
 
+  /** Whether there is such a table at all. */
+  public boolean hasRows(String table) {
+    return !tables.table(table).rows().isEmpty();
+  }
+
+  /** Every row of a code, whatever the day, oldest first; none of them remembered. */
+  public List<Rate> all(String table, String code) {
+    return tables.table(table).rows().stream().filter(row -> row.code().equals(code)).toList();
+  }
+
   /**
    * The rows of a table of words, one for each code, none of them remembered. Words do not expire:
    * where no row of a code is in force on the day the last one before it counts, else the first

@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param regime the regime
  * @param year the calendar year in which it starts
  * @param days its first and last day
+ * @param calendarQuarters whether its quarters begin on the first of a month although the year
+ *     begins within one
  */
-public record TaxYear(Regime regime, int year, Period days) {
+public record TaxYear(Regime regime, int year, Period days, boolean calendarQuarters) {
 
   /**
    * The tax year that starts in {@code year}.
@@ -37,7 +39,13 @@ public record TaxYear(Regime regime, int year, Period days) {
             .filter(month -> month != regimes.getMonthValue())
             .map(month -> LocalDate.of(year, month, 1))
             .orElse(regimes);
-    return new TaxYear(regime, year, new Period(first, first.plusYears(1).minusDays(1)));
+    return new TaxYear(regime, year, new Period(first, first.plusYears(1).minusDays(1)), false);
+  }
+
+  /** The tax year in which a day lies, by the calendar year in which it starts. */
+  public int yearOf(LocalDate day) {
+    LocalDate start = first().withYear(day.getYear());
+    return day.isBefore(start) ? day.getYear() - 1 : day.getYear();
   }
 
   /** The first day. */
@@ -50,18 +58,27 @@ public record TaxYear(Regime regime, int year, Period days) {
     return days.last();
   }
 
-  /** The quarter 1 to 4 of this year, three months from its first day on. */
+  /** The same year with quarters that begin on the first of a month. */
+  public TaxYear withCalendarQuarters() {
+    return new TaxYear(regime, year, days, true);
+  }
+
+  /**
+   * The quarter 1 to 4 of this year: three months from its first day on, or from the first of that
+   * day's month.
+   */
   public Period quarter(int number) {
     if (number < 1 || number > 4) {
       throw new IllegalArgumentException("quarter " + number);
     }
-    LocalDate start = first().plusMonths(3L * (number - 1));
-    return new Period(start, first().plusMonths(3L * number).minusDays(1));
+    LocalDate first = calendarQuarters ? first().withDayOfMonth(1) : first();
+    LocalDate start = first.plusMonths(3L * (number - 1));
+    return new Period(start, first.plusMonths(3L * number).minusDays(1));
   }
 
-  /** From the first day to the end of quarter {@code number}. */
+  /** From the first day of the first quarter to the end of quarter {@code number}. */
   public Period toEndOfQuarter(int number) {
-    return new Period(first(), quarter(number).last());
+    return new Period(quarter(1).first(), quarter(number).last());
   }
 
   /** {@code 2026}, or {@code 2025-26} for a year that spans two. */

@@ -30,6 +30,11 @@ public record YearEndInput(
     register = List.copyOf(register);
   }
 
+  /** The same with another stock, for figures over other days. */
+  public YearEndInput withStock(StockValue other) {
+    return new YearEndInput(jobs, register, taxYear, quarter, rates, other);
+  }
+
   /** The farrier's book. */
   public Book book() {
     return jobs.index().book();

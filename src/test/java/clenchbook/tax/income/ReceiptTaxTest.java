@@ -46,7 +46,11 @@ class ReceiptTaxTest {
     Receipt first = receipt(2, PaymentKind.PAYMENT, "33.33", "");
     Receipt second = receipt(3, PaymentKind.PAYMENT, "66.68", "");
     ReceiptTax tax =
-        ReceiptTax.of(List.of(first, second), List.of(bill("1", "83.34", "16.67")), CENTS);
+        ReceiptTax.of(
+            List.of(first, second),
+            List.of(bill("1", "83.34", "16.67")),
+            LocalDate::getYear,
+            CENTS);
     assertEquals(new BigDecimal("5.56"), tax.taxOf(first));
     assertEquals(new BigDecimal("11.11"), tax.taxOf(second));
     assertEquals(0, tax.unmatched(second).signum());
@@ -59,6 +63,7 @@ class ReceiptTaxTest {
         ReceiptTax.of(
             List.of(named),
             List.of(bill("1", "100.00", "20.00"), bill("2", "50.00", "0.00")),
+            LocalDate::getYear,
             CENTS);
     assertEquals(0, tax.taxOf(named).signum());
   }
@@ -68,7 +73,8 @@ class ReceiptTaxTest {
     Receipt paid = receipt(2, PaymentKind.PAYMENT, "150", "");
     Receipt back = receipt(3, PaymentKind.REFUND, "42", "");
     ReceiptTax tax =
-        ReceiptTax.of(List.of(paid, back), List.of(bill("1", "100.00", "20.00")), CENTS);
+        ReceiptTax.of(
+            List.of(paid, back), List.of(bill("1", "100.00", "20.00")), LocalDate::getYear, CENTS);
     assertEquals(new BigDecimal("20.00"), tax.taxOf(paid));
     assertEquals(0, new BigDecimal("30").compareTo(tax.unmatched(paid)));
     assertEquals(new BigDecimal("-2.00"), tax.taxOf(back));
@@ -82,6 +88,7 @@ class ReceiptTaxTest {
         ReceiptTax.of(
             List.of(paid),
             List.of(bill("1", "100.00", "20.00"), bill("2", "-50.00", "-10.00")),
+            LocalDate::getYear,
             CENTS);
     assertEquals(new BigDecimal("10.00"), tax.taxOf(paid));
   }
@@ -96,7 +103,10 @@ class ReceiptTaxTest {
       List<Receipt> receipts = parts(net.add(tax), random);
       ReceiptTax found =
           ReceiptTax.of(
-              receipts, List.of(bill("1", net.toPlainString(), tax.toPlainString())), CENTS);
+              receipts,
+              List.of(bill("1", net.toPlainString(), tax.toPlainString())),
+              LocalDate::getYear,
+              CENTS);
       BigDecimal sum = receipts.stream().map(found::taxOf).reduce(BigDecimal.ZERO, BigDecimal::add);
       assertEquals(0, tax.compareTo(sum), "run " + run + ", net " + net);
     }

@@ -23,6 +23,7 @@ import java.util.Map;
  */
 record RollingTurnover(
     YearMonth month, BigDecimal turnover, BigDecimal threshold, boolean complete) {
+  private static final int MONTHS = 12;
 
   /**
    * One row for each month that ends within {@code year}; months without a threshold are left out
@@ -52,22 +53,9 @@ record RollingTurnover(
       Map<String, TaxKind> kinds,
       RateLookup rates,
       List<RollingTurnover> rows) {
-    LocalDate end = month.atEndOfMonth();
     rates
-        .find("uk/vat", "registration", end)
-        .flatMap(
-            threshold ->
-                rates
-                    .find("uk/vat", "months", end)
-                    .map(
-                        months ->
-                            row(
-                                month,
-                                months.amount().intValueExact(),
-                                threshold.amount(),
-                                earliest,
-                                billed,
-                                kinds)))
+        .find("uk/turnover", "limit", month.atEndOfMonth())
+        .map(limit -> row(month, MONTHS, limit.amount(), earliest, billed, kinds))
         .ifPresent(rows::add);
   }
 

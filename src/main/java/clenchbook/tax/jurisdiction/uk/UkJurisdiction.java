@@ -4,11 +4,13 @@ import clenchbook.book.Trip;
 import clenchbook.tax.assets.AssetClasses;
 import clenchbook.tax.assets.AssetList;
 import clenchbook.tax.assets.DepreciatedAsset;
+import clenchbook.tax.expenses.CostRule;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.CapitalItems;
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.RateLookup;
@@ -17,10 +19,11 @@ import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** The United Kingdom: the self-employment pages, simplified mileage, VAT. */
 public final class UkJurisdiction implements Jurisdiction {
@@ -39,6 +42,12 @@ public final class UkJurisdiction implements Jurisdiction {
               "car and travel",
               true));
 
+  /** The code of gifts to clients. */
+  static final String GIFTS = "client gifts";
+
+  /** The code of entertaining clients. */
+  static final String ENTERTAINMENT = "entertainment";
+
   @Override
   public Regime regime() {
     return REGIME;
@@ -54,6 +63,12 @@ public final class UkJurisdiction implements Jurisdiction {
   @Override
   public Optional<String> mileageWay() {
     return Optional.of("simplified mileage");
+  }
+
+  /** Gifts and entertaining never count; both are listed (ITTOIA 2005 s.45). */
+  @Override
+  public Map<String, CostRule> costRules(RateLookup rates, MinorUnit unit) {
+    return Map.of(GIFTS, CostRule.never(GIFTS), ENTERTAINMENT, CostRule.never(ENTERTAINMENT));
   }
 
   @Override
@@ -93,23 +108,23 @@ public final class UkJurisdiction implements Jurisdiction {
 
   @Override
   public Quarters quarters(TaxYear year, RateLookup rates) {
-    return new Quarters(
-        "quarterly-updates",
-        "Quarterly updates, each from the year's first day",
-        true,
-        IntStream.rangeClosed(1, 4).mapToObj(quarter -> due(year, quarter, rates)).toList());
-  }
-
-  private static String due(TaxYear year, int quarter, RateLookup rates) {
-    return rates
-        .find("uk/year", "update " + quarter, year.first())
-        .map(rate -> rate.dayIn(year.first().getYear()).toString())
-        .orElse("");
+    return QuarterlyUpdates.begun(year, rates) ? QuarterlyUpdates.of(year, rates) : Quarters.APART;
   }
 
   @Override
   public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
     return new UkTables(figures, rates).all(summary);
+  }
+
+  @Override
+  public Optional<Period> cumulative(TaxYear year, int quarter) {
+    return Optional.of(year.toEndOfQuarter(quarter));
+  }
+
+  @Override
+  public List<TextFile> files(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    return new UpdateBody(figures, lines, rates)
+        .json().stream().map(json -> new TextFile("quarterly-update.json", json)).toList();
   }
 
   @Override

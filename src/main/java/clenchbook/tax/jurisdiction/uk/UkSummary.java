@@ -3,6 +3,7 @@ package clenchbook.tax.jurisdiction.uk;
 import clenchbook.book.Asset;
 import clenchbook.tax.assets.AssetClasses;
 import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
@@ -38,7 +39,17 @@ final class UkSummary {
     counted.addAll(LineItem.of("bad debts", figures.income().items()));
     List<SummaryLine> costs = lines.costs(counted, figures.basis().costWord());
     SummaryLine total = lines.total("total expenses", costs, List.of());
-    lines.total("net profit", List.of(turnover, other), List.of(total));
+    SummaryLine profit = lines.total("net profit", List.of(turnover, other), List.of(total));
+    if (figures.wholeYear()) {
+      NationalInsurance.of(profit.amount(), figures.input().taxYear().last(), rates, figures.unit())
+          .ifPresent(this::addClass4);
+    }
+  }
+
+  private void addClass4(NationalInsurance class4) {
+    LineHead head =
+        new LineHead("Class 4", "Class 4 National Insurance (estimate)", class4.source());
+    lines.estimate(head, class4.amount(), class4.rule());
   }
 
   private List<LineItem> goods() {

@@ -8,6 +8,7 @@ import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.year.TaxYear;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -33,7 +34,32 @@ final class UkTables {
             List.of("1", "4", "5", "6", "7")),
         TaxTable.asIs("Twelve months' turnover and the registration threshold", turnover()),
         TaxTable.asIs("The same in the boxes of the short form", shortForm(summary)),
-        NamedRates.of(figures, rates, "uk/allowances"));
+        paymentsOnAccount(),
+        NamedRates.of(figures, rates, "uk/allowances", "uk/national-insurance"));
+  }
+
+  /**
+   * When the tax of this year is paid: two halves of the bill of the year before, then the rest.
+   */
+  private TaxTable paymentsOnAccount() {
+    TaxYear year = figures.input().taxYear();
+    List<List<String>> rows = new ArrayList<>();
+    addPayment(rows, "first payment", year.year(), "half of the bill of the year before");
+    addPayment(rows, "second payment", year.year(), "half of the bill of the year before");
+    addPayment(rows, "balance", year.year() + 1, "what is left of this year's bill");
+    return TaxTable.asIs(
+        "Payments on account of this tax year",
+        new FigureTable(
+            "payments-on-account", List.of("payment", "due", "how_much", "source"), rows));
+  }
+
+  private void addPayment(List<List<String>> rows, String code, int year, String howMuch) {
+    rates
+        .ask("uk/payments-on-account", code, figures.input().taxYear().first())
+        .ifPresent(
+            rate ->
+                rows.add(
+                    List.of(rate.name(), rate.dayIn(year).toString(), howMuch, rate.citation())));
   }
 
   private FigureTable turnover() {

@@ -47,7 +47,8 @@ final class Depreciation {
     return AssetList.until(taxYear.last(), assets).stream().map(this::depreciated).toList();
   }
 
-  private DepreciatedAsset depreciated(Asset asset) {
+  /** One asset by the tables. */
+  DepreciatedAsset depreciated(Asset asset) {
     Optional<String> found = classes.find(asset);
     boolean vehicle = classes.isVehicle(asset);
     if (found.isEmpty() || rates.beginsAfter("us/depreciation", asset.bought())) {
@@ -61,7 +62,8 @@ final class Depreciation {
     }
     BigDecimal thisYear = years.isEmpty() ? unit.zero() : years.remove(years.size() - 1);
     BigDecimal before = years.stream().reduce(unit.zero(), BigDecimal::add);
-    return new DepreciatedAsset(asset, kind, convention, vehicle, basis(asset), before, thisYear);
+    return new DepreciatedAsset(
+        asset, kind, convention, vehicle, basis(asset), before, thisYear, Optional.empty());
   }
 
   private String convention(Asset asset, boolean vehicle) {
@@ -148,8 +150,7 @@ final class Depreciation {
   }
 
   private int yearOf(LocalDate day) {
-    LocalDate start = taxYear.first().withYear(day.getYear());
-    return day.isBefore(start) ? day.getYear() - 1 : day.getYear();
+    return taxYear.yearOf(day);
   }
 
   private int quarterOf(LocalDate day) {

@@ -42,7 +42,11 @@ public final class UsJurisdiction implements Jurisdiction {
               "car and truck",
               true));
 
+  /** The code of gifts to clients. */
+  static final String GIFTS = "client gifts";
+
   private static final String MEALS_LEFT = "meals that do not count";
+  private static final String GIFTS_LEFT = "client gifts above the limit";
 
   @Override
   public Regime regime() {
@@ -72,7 +76,28 @@ public final class UsJurisdiction implements Jurisdiction {
 
   @Override
   public Map<String, CostRule> costRules(RateLookup rates, MinorUnit unit) {
-    return Map.of("meals", meals(rates, unit), "restaurant meals", meals(rates, unit));
+    return Map.of(
+        "meals",
+        meals(rates, unit),
+        "restaurant meals",
+        meals(rates, unit),
+        GIFTS,
+        gifts(rates, unit));
+  }
+
+  /**
+   * The book does not know the persons, so each purchase counts up to the limit for one
+   * (Publication 463, chapter 3).
+   */
+  private static CostRule gifts(RateLookup rates, MinorUnit unit) {
+    return new CostRule(
+        GIFTS,
+        GIFTS_LEFT,
+        item ->
+            rates
+                .find("us/limits", GIFTS, item.date())
+                .map(limit -> item.net().min(unit.round(limit.amount())))
+                .orElse(unit.zero()));
   }
 
   private static CostRule meals(RateLookup rates, MinorUnit unit) {
@@ -88,8 +113,7 @@ public final class UsJurisdiction implements Jurisdiction {
 
   @Override
   public List<DepreciatedAsset> assets(YearEndInput input, boolean byMileage, RateLookup rates) {
-    MinorUnit unit = input.book().settings().minorUnit();
-    return new Depreciation(input.book().assets(), input.taxYear(), rates, unit).register();
+    return new UsAssets(input, rates).register(byMileage);
   }
 
   @Override
@@ -125,12 +149,13 @@ public final class UsJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<LineItem> besideActualCost(YearFigures figures) {
+  public List<LineItem> besideActualCost(YearFigures figures, RateLookup rates) {
     return figures.wholeYear()
-        ? figures.assets().stream()
-            .filter(asset -> asset.vehicle() && asset.thisYear().signum() != 0)
-            .map(figures::depreciationItem)
-            .toList()
+        ? new UsAssets(figures.input(), rates)
+            .byTables().stream()
+                .filter(asset -> asset.vehicle() && asset.thisYear().signum() != 0)
+                .map(figures::depreciationItem)
+                .toList()
         : List.of();
   }
 
@@ -140,11 +165,12 @@ public final class UsJurisdiction implements Jurisdiction {
         TaxTable.asIs(
             "Instalments of estimated tax: due days",
             new Instalments(figures, rates).table(summary)),
-        NamedRates.of(figures, rates, "us/allowances"));
+        NamedRates.of(
+            figures, rates, "us/allowances", "us/limits", "us/qualified-business-income"));
   }
 
   @Override
   public List<String> notes(YearFigures figures, RateLookup rates) {
-    return UsNotes.of(figures);
+    return UsNotes.of(figures, rates);
   }
 }

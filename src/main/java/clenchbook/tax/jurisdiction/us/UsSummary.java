@@ -98,6 +98,19 @@ final class UsSummary {
     figure("medicare", tax.medicare(), percent("medicare") + " of net earnings");
     figure("tax", tax.tax(), "the two lines above; nothing below the threshold of net earnings");
     figure("deductible part", tax.deductible(), percent("deductible part") + " of the tax");
+    LocalDate yearEnd = figures.input().taxYear().last();
+    QualifiedIncome.of(profit.amount(), tax.deductible(), yearEnd, rates, figures.unit())
+        .ifPresent(
+            found ->
+                lines.estimate(
+                    new LineHead(
+                        "QBI",
+                        "Deduction for qualified business income (estimate)",
+                        found.source()),
+                    found.deduction(),
+                    "of net profit less the deductible part of self-employment tax, "
+                        + found.income().toPlainString()
+                        + "; the limit by taxable income is not in it"));
   }
 
   private String percent(String code) {

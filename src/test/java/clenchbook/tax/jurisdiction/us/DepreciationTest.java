@@ -78,7 +78,7 @@ class DepreciationTest {
   void nothing_is_left_to_take_after_the_last_year() {
     DepreciatedAsset done = in(2026, asset(2, "2020-02-10", "1000", "5-year", "", "")).get(0);
     assertEquals(new BigDecimal("0.00"), done.thisYear());
-    assertEquals(new BigDecimal("0.00"), done.remaining());
+    assertEquals(Optional.of(new BigDecimal("0.00")), done.remaining());
   }
 
   @Test
