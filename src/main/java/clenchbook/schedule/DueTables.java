@@ -1,6 +1,7 @@
 package clenchbook.schedule;
 
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.schedule.due.ComingVisit;
 import clenchbook.schedule.due.DueDates;
 import clenchbook.schedule.due.DueHorse;
@@ -20,83 +21,47 @@ final class DueTables {
   private DueTables() {}
 
   static FigureTable due(DueDates due) {
-    return new FigureTable(
-        "due",
-        List.of(
-            "horse",
-            "owner",
-            "place",
-            "last",
-            "interval_weeks",
-            "due",
-            "days_overdue",
-            "state",
-            "interval_from",
-            "week",
-            "last_seen",
-            "usual_work",
-            "usual_minutes"),
-        due.horses().stream().map(DueTables::dueRow).toList());
-  }
-
-  private static List<String> dueRow(DueHorse horse) {
-    UsualVisit usual = UsualVisit.of(horse);
-    return List.of(
-        horse.id().name(),
-        horse.owner(),
-        horse.place(),
-        horse.last().toString(),
-        horse.interval().weeks(),
-        horse.due().toString(),
-        Long.toString(horse.daysOverdue()),
-        horse.state(),
-        horse.interval().source().words(),
-        ComingVisit.monday(horse.due()).toString(),
-        horse.lastSeen().toString(),
-        usual.workNames(),
-        usual.workMinutes().setScale(0, RoundingMode.HALF_UP).toPlainString());
+    return FiguresOf.rows(due.horses())
+        .column("horse", horse -> horse.id().name())
+        .column("owner", DueHorse::owner)
+        .column("place", DueHorse::place)
+        .column("last", horse -> horse.last().toString())
+        .column("interval_weeks", horse -> horse.interval().weeks())
+        .column("due", horse -> horse.due().toString())
+        .count("days_overdue", horse -> horse.daysOverdue())
+        .column("state", DueHorse::state)
+        .column("interval_from", horse -> horse.interval().source().words())
+        .column("week", horse -> ComingVisit.monday(horse.due()).toString())
+        .column("last_seen", horse -> horse.lastSeen().toString())
+        .column("usual_work", horse -> UsualVisit.of(horse).workNames())
+        .column(
+            "usual_minutes",
+            horse ->
+                UsualVisit.of(horse)
+                    .workMinutes()
+                    .setScale(0, RoundingMode.HALF_UP)
+                    .toPlainString())
+        .named("due");
   }
 
   static FigureTable horses(List<HorseCard> cards) {
-    return new FigureTable(
-        "horses",
-        List.of(
-            "horse",
-            "owner",
-            "place",
-            "last",
-            "work",
-            "shoe",
-            "size",
-            "shoes",
-            "nails",
-            "extras",
-            "notes",
-            "due",
-            "horse_notes",
-            "nail",
-            "shaping"),
-        cards.stream().map(DueTables::horseRow).toList());
-  }
-
-  private static List<String> horseRow(HorseCard card) {
-    DueHorse horse = card.due();
-    return List.of(
-        horse.id().name(),
-        horse.owner(),
-        horse.place(),
-        horse.last().toString(),
-        card.work(),
-        card.shoe(),
-        card.size(),
-        Integer.toString(card.shoes()),
-        Integer.toString(card.nails()),
-        card.extras(),
-        card.notes(),
-        horse.due().toString(),
-        horse.horseNotes(),
-        card.nail(),
-        card.shaping());
+    return FiguresOf.rows(cards)
+        .column("horse", card -> card.due().id().name())
+        .column("owner", card -> card.due().owner())
+        .column("place", card -> card.due().place())
+        .column("last", card -> card.due().last().toString())
+        .column("work", HorseCard::work)
+        .column("shoe", HorseCard::shoe)
+        .column("size", HorseCard::size)
+        .count("shoes", card -> card.shoes())
+        .count("nails", card -> card.nails())
+        .column("extras", HorseCard::extras)
+        .column("notes", HorseCard::notes)
+        .column("due", card -> card.due().due().toString())
+        .column("horse_notes", card -> card.due().horseNotes())
+        .column("nail", HorseCard::nail)
+        .column("shaping", HorseCard::shaping)
+        .named("horses");
   }
 
   static FigureTable summary(DueDates due, List<WeekAhead> weeks) {
@@ -171,21 +136,17 @@ final class DueTables {
   }
 
   static FigureTable rounds(List<Round> rounds) {
-    return new FigureTable(
-        "rounds",
-        List.of("place", "from", "to", "horses", "names", "work_minutes", "neighbours"),
-        rounds.stream()
-            .map(
-                round ->
-                    List.of(
-                        round.place(),
-                        round.from().toString(),
-                        round.to().toString(),
-                        Integer.toString(round.horses().size()),
-                        names(round.horses()),
-                        round.workMinutes().setScale(0, RoundingMode.HALF_UP).toPlainString(),
-                        String.join("; ", round.neighbours())))
-            .toList());
+    return FiguresOf.rows(rounds)
+        .column("place", Round::place)
+        .column("from", round -> round.from().toString())
+        .column("to", round -> round.to().toString())
+        .count("horses", round -> round.horses().size())
+        .column("names", round -> names(round.horses()))
+        .column(
+            "work_minutes",
+            round -> round.workMinutes().setScale(0, RoundingMode.HALF_UP).toPlainString())
+        .column("neighbours", round -> String.join("; ", round.neighbours()))
+        .named("rounds");
   }
 
   static String names(List<DueHorse> horses) {

@@ -3,6 +3,7 @@ package clenchbook.stock;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.stock.bar.BarCuts;
 import clenchbook.stock.bar.BarNeed;
 import clenchbook.stock.bar.BarPlan;
@@ -50,85 +51,50 @@ final class StockTables {
   }
 
   private static FigureTable stock(StockMonth month) {
-    List<String> columns =
-        List.of(
-            "item",
-            "size",
-            "bought",
-            "used",
-            "counted",
-            "expected",
-            "difference",
-            "reorder",
-            "kind",
-            "unit",
-            "supplier",
-            "opening",
-            "closing",
+    return FiguresOf.rows(month.lines())
+        .column("item", line -> line.month().shelf().item())
+        .column("size", line -> line.month().shelf().size())
+        .column("bought", line -> Quantity.text(line.month().bought()))
+        .column("used", line -> Quantity.text(line.month().used()))
+        .column("counted", line -> text(line.month().counted()))
+        .column("expected", line -> Quantity.text(line.month().expected()))
+        .column("difference", line -> text(line.month().difference()))
+        .column("reorder", line -> text(line.reorder()))
+        .column("kind", line -> line.row().map(row -> row.kind().word()).orElse(""))
+        .column("unit", StockLine::unit)
+        .column("supplier", StockLine::supplier)
+        .column("opening", line -> Quantity.text(line.month().opening()))
+        .column("closing", line -> Quantity.text(line.month().closing()))
+        .column(
             "beyond_known_stock",
-            "counted_on",
-            "opening_value",
-            "bought_value",
-            "taken_on_value",
-            "difference_value",
-            "used_value",
-            "closing_value",
-            "fifo_opening_value",
-            "fifo_difference_value",
-            "fifo_used_value",
-            "fifo_closing_value",
-            "use_per_week",
-            "spread_per_week",
-            "weeks_looked_at",
-            "interval_use",
-            "weeks_left",
+            line ->
+                line.made() && !line.month().priced() ? "" : Quantity.text(line.month().beyond()))
+        .column("counted_on", line -> line.month().countedOn().map(Object::toString).orElse(""))
+        .column("opening_value", line -> line.month().average().opening().toPlainString())
+        .column("bought_value", line -> line.month().average().bought().toPlainString())
+        .column("taken_on_value", line -> line.month().average().takenOn().toPlainString())
+        .column("difference_value", line -> line.month().average().difference().toPlainString())
+        .column("used_value", line -> line.month().average().used().toPlainString())
+        .column("closing_value", line -> line.month().average().closing().toPlainString())
+        .column("fifo_opening_value", line -> line.month().fifo().opening().toPlainString())
+        .column("fifo_difference_value", line -> line.month().fifo().difference().toPlainString())
+        .column("fifo_used_value", line -> line.month().fifo().used().toPlainString())
+        .column("fifo_closing_value", line -> line.month().fifo().closing().toPlainString())
+        .column("use_per_week", line -> tenths(line.use().mean()))
+        .column("spread_per_week", line -> line.use().spread().map(StockTables::tenths).orElse(""))
+        .count("weeks_looked_at", line -> line.use().weeks())
+        .column("interval_use", line -> tenths(line.intervalUse()))
+        .column("weeks_left", line -> weeksLeft(line).map(StockTables::tenths).orElse(""))
+        .column(
             "reorder_basis",
-            "order",
-            "economic_order",
-            "unit_cost");
-    return new FigureTable(
-        "stock", columns, month.lines().stream().map(StockTables::stockRow).toList());
-  }
-
-  private static List<String> stockRow(StockLine line) {
-    ShelfMonth shelf = line.month();
-    Worth average = shelf.average();
-    Worth fifo = shelf.fifo();
-    return List.of(
-        shelf.shelf().item(),
-        shelf.shelf().size(),
-        Quantity.text(shelf.bought()),
-        Quantity.text(shelf.used()),
-        text(shelf.counted()),
-        Quantity.text(shelf.expected()),
-        text(shelf.difference()),
-        text(line.reorder()),
-        line.row().map(row -> row.kind().word()).orElse(""),
-        line.unit(),
-        line.supplier(),
-        Quantity.text(shelf.opening()),
-        Quantity.text(shelf.closing()),
-        line.made() && !shelf.priced() ? "" : Quantity.text(shelf.beyond()),
-        shelf.countedOn().map(Object::toString).orElse(""),
-        average.opening().toPlainString(),
-        average.bought().toPlainString(),
-        average.takenOn().toPlainString(),
-        average.difference().toPlainString(),
-        average.used().toPlainString(),
-        average.closing().toPlainString(),
-        fifo.opening().toPlainString(),
-        fifo.difference().toPlainString(),
-        fifo.used().toPlainString(),
-        fifo.closing().toPlainString(),
-        tenths(line.use().mean()),
-        line.use().spread().map(StockTables::tenths).orElse(""),
-        Integer.toString(line.use().weeks()),
-        tenths(line.intervalUse()),
-        weeksLeft(line).map(StockTables::tenths).orElse(""),
-        line.reorder().isPresent() ? line.reorderBasis().name().toLowerCase(Locale.ROOT) : "",
-        Quantity.text(line.order()),
-        line.economic().map(StockTables::whole).orElse(""),
-        unitCost(line));
+            line ->
+                line.reorder().isPresent()
+                    ? line.reorderBasis().name().toLowerCase(Locale.ROOT)
+                    : "")
+        .column("order", line -> Quantity.text(line.order()))
+        .column("economic_order", line -> line.economic().map(StockTables::whole).orElse(""))
+        .column("unit_cost", line -> unitCost(line))
+        .named("stock");
   }
 
   /** How many weeks the shelf will last at its mean use; empty without use or known stock. */
@@ -162,70 +128,37 @@ final class StockTables {
   }
 
   private static FigureTable orders(StockMonth month) {
-    List<String> columns =
-        List.of(
-            "supplier",
-            "item",
-            "size",
-            "order",
-            "unit",
-            "packs",
-            "per_pack",
-            "cost",
-            "on_hand",
-            "reorder",
-            "use_per_week");
-    return new FigureTable(
-        "order",
-        columns,
-        month.orders().stream()
-            .map(
-                line ->
-                    List.of(
-                        line.supplier(),
-                        line.month().shelf().item(),
-                        line.month().shelf().size(),
-                        Quantity.text(line.order()),
-                        line.unit(),
-                        line.packs().toPlainString(),
-                        Quantity.text(line.pack()),
-                        line.orderCost().toPlainString(),
-                        Quantity.text(line.month().closing()),
-                        text(line.reorder()),
-                        tenths(line.use().mean())))
-            .toList());
+    return FiguresOf.rows(month.orders())
+        .column("supplier", StockLine::supplier)
+        .column("item", line -> line.month().shelf().item())
+        .column("size", line -> line.month().shelf().size())
+        .column("order", line -> Quantity.text(line.order()))
+        .column("unit", StockLine::unit)
+        .amount("packs", StockLine::packs)
+        .column("per_pack", line -> Quantity.text(line.pack()))
+        .amount("cost", StockLine::orderCost)
+        .column("on_hand", line -> Quantity.text(line.month().closing()))
+        .column("reorder", line -> text(line.reorder()))
+        .column("use_per_week", line -> tenths(line.use().mean()))
+        .named("order");
   }
 
   private static FigureTable gas(StockMonth month) {
-    List<String> columns =
-        List.of(
-            "period",
-            "unit",
-            "bought",
-            "forge_minutes",
-            "burn_per_hour",
-            "explained",
-            "difference",
-            "burn_that_explains",
-            "basis",
-            "purchases_not_counted");
     Mass mass = Mass.of(month.settings());
-    return new FigureTable(
-        "gas", columns, month.gas().stream().map(gas -> gasRow(gas, mass)).toList());
-  }
-
-  private static List<String> gasRow(GasMonth gas, Mass mass) {
-    return List.of(
-        gas.period(),
-        mass.word(),
-        mass.text(gas.boughtKg()),
-        Quantity.text(gas.burn().totalMinutes()),
-        mass.text(gas.burn().kgPerHour()),
-        mass.text(gas.burn().explainedKg()),
-        mass.text(gas.differenceKg()),
-        gas.burn().rateFor(gas.boughtKg()).map(mass::text).orElse(""),
-        gas.basis().name().toLowerCase(Locale.ROOT),
-        Integer.toString(gas.uncounted()));
+    return FiguresOf.rows(month.gas())
+        .column("period", GasMonth::period)
+        .column("unit", gas -> mass.word())
+        .column("bought", gas -> mass.text(gas.boughtKg()))
+        .column("forge_minutes", gas -> Quantity.text(gas.burn().totalMinutes()))
+        .column("burn_per_hour", gas -> mass.text(gas.burn().kgPerHour()))
+        .column("explained", gas -> mass.text(gas.burn().explainedKg()))
+        .column("difference", gas -> mass.text(gas.differenceKg()))
+        .column(
+            "burn_that_explains",
+            gas -> gas.burn().rateFor(gas.boughtKg()).map(mass::text).orElse(""))
+        .column("basis", gas -> gas.basis().name().toLowerCase(Locale.ROOT))
+        .count("purchases_not_counted", gas -> gas.uncounted())
+        .named("gas");
   }
 
   private static FigureTable barNeeds(StockMonth month) {

@@ -6,6 +6,7 @@ import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -93,21 +94,15 @@ public final class BookFigures {
    * @return one row each
    */
   public static FigureTable problems(List<Problem> problems) {
-    return new FigureTable(
-        "problems",
-        List.of("sheet", "cell", "row", "severity", "problem", "expected", "value", "kind"),
-        problems.stream()
-            .map(
-                problem ->
-                    List.of(
-                        problem.at().sheet(),
-                        problem.at().cell(),
-                        problem.at().row() > 0 ? Figures.count(problem.at().row()) : "",
-                        problem.severity().word(),
-                        problem.problem(),
-                        problem.expected(),
-                        problem.value(),
-                        problem.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')))
-            .toList());
+    return FiguresOf.rows(problems)
+        .column("sheet", problem -> problem.at().sheet())
+        .column("cell", problem -> problem.at().cell())
+        .column("row", problem -> problem.at().row() > 0 ? Figures.count(problem.at().row()) : "")
+        .column("severity", problem -> problem.severity().word())
+        .column("problem", Problem::problem)
+        .column("expected", Problem::expected)
+        .column("value", Problem::value)
+        .column("kind", problem -> problem.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+        .named("problems");
   }
 }

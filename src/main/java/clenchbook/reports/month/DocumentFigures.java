@@ -8,6 +8,7 @@ import clenchbook.billing.documents.TaxTotal;
 import clenchbook.book.Names;
 import clenchbook.jobs.charge.ChargeLine;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,88 +25,60 @@ final class DocumentFigures {
   }
 
   FigureTable invoices() {
-    return new FigureTable(
-        "invoices",
-        List.of(
-            "number",
-            "date",
-            "due",
-            "owner",
-            "net",
-            "tax",
-            "gross",
-            "state",
-            "kind",
-            "corrects",
-            "open"),
-        documents.stream().map(this::invoice).toList());
+    return FiguresOf.rows(documents)
+        .column("number", BilledDocument::number)
+        .column("date", document -> document.date().toString())
+        .column("due", document -> document.due().toString())
+        .column("owner", BilledDocument::owner)
+        .amount("net", BilledDocument::net)
+        .amount("tax", BilledDocument::tax)
+        .amount("gross", BilledDocument::gross)
+        .column("state", document -> state(document))
+        .column("kind", document -> document.invoice() ? "invoice" : "credit note")
+        .column("corrects", BilledDocument::corrects)
+        .column("open", document -> open(document))
+        .named("invoices");
   }
 
-  private List<String> invoice(BilledDocument document) {
+  private String state(BilledDocument document) {
     Account account = accounts.get(Names.key(document.owner()));
-    String state = account == null ? document.state().word() : PaidState.of(document, account);
-    String open =
-        account == null || !document.counts() || !document.invoice()
-            ? Figures.money(document.net().subtract(document.net()))
-            : Figures.money(account.open().getOrDefault(document.number(), document.gross()));
-    return List.of(
-        document.number(),
-        document.date().toString(),
-        document.due().toString(),
-        document.owner(),
-        Figures.money(document.net()),
-        Figures.money(document.tax()),
-        Figures.money(document.gross()),
-        state,
-        document.invoice() ? "invoice" : "credit note",
-        document.corrects(),
-        open);
+    return account == null ? document.state().word() : PaidState.of(document, account);
   }
+
+  private String open(BilledDocument document) {
+    Account account = accounts.get(Names.key(document.owner()));
+    return account == null || !document.counts() || !document.invoice()
+        ? Figures.money(document.net().subtract(document.net()))
+        : Figures.money(account.open().getOrDefault(document.number(), document.gross()));
+  }
+
+  /** A line with the document it stands on and its place there, from 1. */
+  private record NumberedLine(BilledDocument document, int number, DocumentLine line) {}
 
   FigureTable lines() {
-    List<List<String>> rows = new ArrayList<>();
+    List<NumberedLine> rows = new ArrayList<>();
     for (BilledDocument document : documents) {
-      int line = 1;
-      for (DocumentLine each : document.lines()) {
-        rows.add(line(document, line++, each));
+      int number = 1;
+      for (DocumentLine line : document.lines()) {
+        rows.add(new NumberedLine(document, number++, line));
       }
     }
-    return new FigureTable(
-        "invoice-lines",
-        List.of(
-            "number",
-            "line",
-            "row",
-            "date",
-            "horse",
-            "work",
-            "description",
-            "share",
-            "net",
-            "tax_code",
-            "tax_rate",
-            "amount",
-            "discount",
-            "sheet"),
-        rows);
-  }
-
-  private static List<String> line(BilledDocument document, int number, DocumentLine line) {
-    return List.of(
-        document.number(),
-        Figures.count(number),
-        Figures.count(line.row()),
-        line.visit().date().toString(),
-        line.horse(),
-        line.work(),
-        description(line),
-        Figures.plain(line.sharePercent()),
-        Figures.money(line.net()),
-        line.tax().code(),
-        Figures.plain(line.tax().ratePercent()),
-        Figures.money(line.amount()),
-        Figures.plain(line.discountPercent()),
-        line.sheet());
+    return FiguresOf.rows(rows)
+        .column("number", row -> row.document().number())
+        .count("line", row -> row.number())
+        .count("row", row -> row.line().row())
+        .column("date", row -> row.line().visit().date().toString())
+        .column("horse", row -> row.line().horse())
+        .column("work", row -> row.line().work())
+        .column("description", row -> description(row.line()))
+        .column("share", row -> Figures.plain(row.line().sharePercent()))
+        .column("net", row -> Figures.money(row.line().net()))
+        .column("tax_code", row -> row.line().tax().code())
+        .column("tax_rate", row -> Figures.plain(row.line().tax().ratePercent()))
+        .column("amount", row -> Figures.money(row.line().amount()))
+        .column("discount", row -> Figures.plain(row.line().discountPercent()))
+        .column("sheet", row -> row.line().sheet())
+        .named("invoice-lines");
   }
 
   static String description(DocumentLine line) {
@@ -118,48 +91,34 @@ final class DocumentFigures {
     };
   }
 
+  /** A tax total with the document it stands on. */
+  private record TaxRow(BilledDocument document, TaxTotal total) {}
+
   FigureTable tax() {
-    List<List<String>> rows = new ArrayList<>();
+    List<TaxRow> rows = new ArrayList<>();
     for (BilledDocument document : documents) {
-      for (TaxTotal total : document.taxes()) {
-        rows.add(
-            List.of(
-                document.number(),
-                total.code(),
-                Figures.plain(total.ratePercent()),
-                Figures.money(total.net()),
-                Figures.money(total.tax())));
-      }
+      document.taxes().forEach(total -> rows.add(new TaxRow(document, total)));
     }
-    return new FigureTable("tax", List.of("number", "tax_code", "rate", "net", "tax"), rows);
+    return FiguresOf.rows(rows)
+        .column("number", row -> row.document().number())
+        .column("tax_code", row -> row.total().code())
+        .column("rate", row -> Figures.plain(row.total().ratePercent()))
+        .column("net", row -> Figures.money(row.total().net()))
+        .column("tax", row -> Figures.money(row.total().tax()))
+        .named("tax");
   }
 
   static FigureTable balances(List<Account> accounts) {
-    return new FigureTable(
-        "balances",
-        List.of(
-            "owner",
-            "brought_forward",
-            "invoiced",
-            "paid",
-            "balance",
-            "current",
-            "past_due_1_30",
-            "past_due_31_60",
-            "past_due_over_60"),
-        accounts.stream()
-            .map(
-                account ->
-                    List.of(
-                        account.owner(),
-                        Figures.money(account.broughtForward()),
-                        Figures.money(account.invoiced()),
-                        Figures.money(account.paid()),
-                        Figures.money(account.balance()),
-                        Figures.money(account.ageing().current()),
-                        Figures.money(account.ageing().pastDue1To30()),
-                        Figures.money(account.ageing().pastDue31To60()),
-                        Figures.money(account.ageing().pastDueOver60())))
-            .toList());
+    return FiguresOf.rows(accounts)
+        .column("owner", Account::owner)
+        .amount("brought_forward", Account::broughtForward)
+        .amount("invoiced", Account::invoiced)
+        .amount("paid", Account::paid)
+        .amount("balance", Account::balance)
+        .column("current", account -> Figures.money(account.ageing().current()))
+        .column("past_due_1_30", account -> Figures.money(account.ageing().pastDue1To30()))
+        .column("past_due_31_60", account -> Figures.money(account.ageing().pastDue31To60()))
+        .column("past_due_over_60", account -> Figures.money(account.ageing().pastDueOver60()))
+        .named("balances");
   }
 }

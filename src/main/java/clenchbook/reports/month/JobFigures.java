@@ -10,7 +10,7 @@ import clenchbook.jobs.Horse;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Payer;
 import clenchbook.reports.blocks.FigureTable;
-import java.util.ArrayList;
+import clenchbook.reports.blocks.FiguresOf;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,40 +20,6 @@ import java.util.stream.Collectors;
 
 /** The table {@code jobs}: each of the month's visits with what it cost and left. */
 final class JobFigures {
-  private static final List<String> COLUMNS =
-      List.of(
-          "row",
-          "date",
-          "owner",
-          "horse",
-          "place",
-          "work",
-          "shoe",
-          "size",
-          "shoes",
-          "shaping",
-          "reason",
-          "charge_net",
-          "materials",
-          "gas",
-          "sundries",
-          "travel",
-          "overhead",
-          "labour",
-          "margin_before_labour",
-          "margin_after_labour",
-          "job_minutes",
-          "drive_minutes",
-          "earned_per_hour",
-          "measured",
-          "sheet",
-          "making_minutes",
-          "helper_minutes",
-          "setup_minutes",
-          "materials_basis",
-          "time_basis",
-          "travel_basis");
-
   private final BookIndex index;
 
   JobFigures(BookIndex index) {
@@ -61,49 +27,47 @@ final class JobFigures {
   }
 
   FigureTable table(List<JobCost> costs) {
-    return new FigureTable("jobs", COLUMNS, costs.stream().map(this::row).toList());
-  }
-
-  private List<String> row(JobCost cost) {
-    Job job = cost.job();
-    List<String> row = new ArrayList<>();
-    row.add(Figures.count(job.visit().source().row()));
-    row.add(job.date().toString());
-    row.add(owner(job));
-    row.add(job.horse().name());
-    row.add(job.place());
-    row.add(job.workName());
-    row.add(listed(job.parts(), FittedPart::item));
-    row.add(listed(job.parts(), FittedPart::size));
-    row.add(Figures.count(job.cancelled() ? 0 : job.shoes()));
-    row.add(job.shaping().map(Shaping::word).orElse(""));
-    row.add(job.visit().reason().word());
-    row.addAll(amounts(cost));
-    row.add(Figures.minutes(cost.jobMinutes()));
-    row.add(Figures.minutes(cost.driveMinutes()));
-    row.add(job.cancelled() ? "0" : Figures.money(cost.earnedPerHour()));
-    row.add(job.cancelled() ? "no" : job.minutes().measured().word());
-    row.add(job.visit().source().sheet());
-    row.add(job.cancelled() ? "0" : Figures.minutes(job.minutes().making()));
-    row.add(job.cancelled() ? "0" : Figures.minutes(job.minutes().helper()));
-    row.add(Figures.minutes(cost.setupMinutes()));
-    row.add(BasisText.basis(cost.materialsBasis()));
-    row.add(BasisText.basis(cost.timeBasis()));
-    row.add(BasisText.basis(cost.travelBasis()));
-    return row;
-  }
-
-  private static List<String> amounts(JobCost cost) {
-    return List.of(
-        Figures.money(cost.chargeNet()),
-        Figures.money(cost.materials()),
-        Figures.money(cost.gas()),
-        Figures.money(cost.sundries()),
-        Figures.money(cost.travel()),
-        Figures.money(cost.overhead()),
-        Figures.money(cost.labour()),
-        Figures.money(cost.marginBeforeLabour()),
-        Figures.money(cost.marginAfterLabour()));
+    return FiguresOf.rows(costs)
+        .column("row", cost -> Figures.count(cost.job().visit().source().row()))
+        .column("date", cost -> cost.job().date().toString())
+        .column("owner", cost -> owner(cost.job()))
+        .column("horse", cost -> cost.job().horse().name())
+        .column("place", cost -> cost.job().place())
+        .column("work", cost -> cost.job().workName())
+        .column("shoe", cost -> listed(cost.job().parts(), FittedPart::item))
+        .column("size", cost -> listed(cost.job().parts(), FittedPart::size))
+        .column("shoes", cost -> Figures.count(cost.job().cancelled() ? 0 : cost.job().shoes()))
+        .column("shaping", cost -> cost.job().shaping().map(Shaping::word).orElse(""))
+        .column("reason", cost -> cost.job().visit().reason().word())
+        .amount("charge_net", JobCost::chargeNet)
+        .amount("materials", JobCost::materials)
+        .amount("gas", JobCost::gas)
+        .amount("sundries", JobCost::sundries)
+        .amount("travel", JobCost::travel)
+        .amount("overhead", JobCost::overhead)
+        .amount("labour", JobCost::labour)
+        .amount("margin_before_labour", JobCost::marginBeforeLabour)
+        .amount("margin_after_labour", JobCost::marginAfterLabour)
+        .column("job_minutes", cost -> Figures.minutes(cost.jobMinutes()))
+        .column("drive_minutes", cost -> Figures.minutes(cost.driveMinutes()))
+        .column(
+            "earned_per_hour",
+            cost -> cost.job().cancelled() ? "0" : Figures.money(cost.earnedPerHour()))
+        .column(
+            "measured",
+            cost -> cost.job().cancelled() ? "no" : cost.job().minutes().measured().word())
+        .column("sheet", cost -> cost.job().visit().source().sheet())
+        .column(
+            "making_minutes",
+            cost -> cost.job().cancelled() ? "0" : Figures.minutes(cost.job().minutes().making()))
+        .column(
+            "helper_minutes",
+            cost -> cost.job().cancelled() ? "0" : Figures.minutes(cost.job().minutes().helper()))
+        .column("setup_minutes", cost -> Figures.minutes(cost.setupMinutes()))
+        .column("materials_basis", cost -> BasisText.basis(cost.materialsBasis()))
+        .column("time_basis", cost -> BasisText.basis(cost.timeBasis()))
+        .column("travel_basis", cost -> BasisText.basis(cost.travelBasis()))
+        .named("jobs");
   }
 
   /** The named owner, else the horse's owners of that day, else who pays. */
