@@ -1,6 +1,8 @@
 package clenchbook;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -13,16 +15,23 @@ import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
 
-/** The core touches no file, clock, locale, environment, spreadsheet or PDF library. */
+/**
+ * Which part of the program may use which. The core touches no file, clock, locale, environment,
+ * spreadsheet or PDF library. That each rule refuses what it forbids is seen in {@link
+ * PlantedFaultTest}.
+ */
 class LayerTest {
   /** The core from the bottom up: a part may use those before it. */
-  private static final List<String> ORDER =
+  static final List<String> ORDER =
       List.of(
           "values",
           "statistics",
@@ -41,7 +50,7 @@ class LayerTest {
           "reports.month",
           "tax");
 
-  private static final List<String> SHELL =
+  static final List<String> SHELL =
       List.of("reading", "writing", "print", "register", "delivery", "commands", "cli");
 
   private static final String[] CORE = packages(ORDER);
@@ -50,50 +59,125 @@ class LayerTest {
     return parts.stream().map(part -> "clenchbook." + part + "..").toArray(String[]::new);
   }
 
+  /** A shell part that may know another beside its own. */
+  private static final Map<String, List<String>> KNOWN =
+      Map.of("writing", List.of("reading"), "register", List.of("delivery"));
+
+  /** The parts in which an amount may be: nothing in them is binary floating point. */
+  private static final String[] MONEY =
+      packages(List.of("values.money", "book", "jobs", "costing", "billing", "tax"));
+
+  private static final int MOST_TYPES_IN_A_PACKAGE = 30;
+
   private static JavaClasses classes;
 
   @BeforeAll
   static void read() {
-    // The place of one main class is the place of all of them, and of no test.
-    classes =
-        new ClassFileImporter()
-            .importUrl(
-                clenchbook.cli.Clenchbook.class
-                    .getProtectionDomain()
-                    .getCodeSource()
-                    .getLocation());
+    classes = mainClasses();
   }
 
-  @Test
-  void the_core_uses_no_file_network_database_spreadsheet_pdf_or_mail_library() {
-    ArchRule rule =
+  static JavaClasses mainClasses() {
+    // The place of one main class is the place of all of them, and of no test.
+    return new ClassFileImporter()
+        .importUrl(
+            clenchbook.cli.Clenchbook.class.getProtectionDomain().getCodeSource().getLocation());
+  }
+
+  /** Every rule by its name. */
+  static Map<String, ArchRule> rules() {
+    Map<String, ArchRule> rules = new LinkedHashMap<>();
+    rules.put("the core uses no outside library of the shell", coreUsesNoOutsideLibrary());
+    rules.put("the core asks nothing of the machine", coreAsksNothingOfTheMachine());
+    for (int place = 0; place < ORDER.size() - 1; place++) {
+      rules.put(
+          ORDER.get(place) + " uses only what is beneath it",
+          noClasses()
+              .that(resideInAnyPackage("clenchbook." + ORDER.get(place) + ".."))
+              .should()
+              .dependOnClassesThat(
+                  resideInAnyPackage(packages(ORDER.subList(place + 1, ORDER.size())))));
+    }
+    rules.put("no two packages use each other", noTwoPackagesUseEachOther());
+    rules.put(
+        "the core knows nothing of the shell",
         noClasses()
             .that(resideInAnyPackage(CORE))
             .should()
-            .dependOnClassesThat(
-                resideInAnyPackage(
-                    "java.io..",
-                    "java.nio.file..",
-                    "java.nio.channels..",
-                    "java.net..",
-                    "java.sql..",
-                    "javax.sql..",
-                    "java.awt..",
-                    "org.apache.poi..",
-                    "org.apache.commons.csv..",
-                    "com.fasterxml..",
-                    "net.sf.jasperreports..",
-                    "com.lowagie..",
-                    "org.jfree..",
-                    "org.apache.batik..",
-                    "org.sqlite..",
-                    "jakarta..",
-                    "picocli.."));
-    rule.check(classes);
+            .dependOnClassesThat(resideInAnyPackage(packages(SHELL))));
+    for (String part : SHELL.subList(0, SHELL.size() - 2)) {
+      List<String> others = new ArrayList<>(SHELL);
+      others.remove(part);
+      others.removeAll(KNOWN.getOrDefault(part, List.of()));
+      rules.put(
+          part + " knows no other part of the shell",
+          noClasses()
+              .that(resideInAnyPackage("clenchbook." + part + ".."))
+              .should()
+              .dependOnClassesThat(resideInAnyPackage(packages(others))));
+    }
+    rules.put(
+        "only the register speaks to a database",
+        noClasses()
+            .that(DescribedPredicate.not(resideInAnyPackage("clenchbook.register..")))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..")));
+    rules.put(
+        "only the command line ends the process",
+        noClasses()
+            .that(DescribedPredicate.not(resideInAnyPackage("clenchbook.cli..")))
+            .should()
+            .callMethod(System.class, "exit", int.class));
+    rules.put(
+        "a country is known only in its own room and where regimes are listed",
+        noClasses()
+            .that(
+                DescribedPredicate.not(
+                    resideInAnyPackage("clenchbook.tax.jurisdiction..")
+                        .or(
+                            describe(
+                                "the list of regimes",
+                                type -> type.getSimpleName().equals("Jurisdictions")))))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("clenchbook.tax.jurisdiction.*..")));
+    rules.put(
+        "money is never a binary fraction",
+        classes().that(resideInAnyPackage(MONEY)).should(new NoBinaryFractions()));
+    rules.put("no package is a hall", classes().should(new NoHalls(MOST_TYPES_IN_A_PACKAGE)));
+    return rules;
   }
 
-  @Test
-  void the_core_asks_no_clock_locale_zone_or_environment() {
+  @TestFactory
+  Stream<DynamicTest> every_rule_holds() {
+    return rules().entrySet().stream()
+        .map(rule -> DynamicTest.dynamicTest(rule.getKey(), () -> rule.getValue().check(classes)));
+  }
+
+  private static ArchRule coreUsesNoOutsideLibrary() {
+    return noClasses()
+        .that(resideInAnyPackage(CORE))
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage(
+                "java.io..",
+                "java.nio.file..",
+                "java.nio.channels..",
+                "java.net..",
+                "java.sql..",
+                "javax.sql..",
+                "java.awt..",
+                "org.apache.poi..",
+                "org.apache.commons.csv..",
+                "com.fasterxml..",
+                "net.sf.jasperreports..",
+                "com.lowagie..",
+                "org.jfree..",
+                "org.apache.batik..",
+                "org.sqlite..",
+                "jakarta..",
+                "picocli.."));
+  }
+
+  private static ArchRule coreAsksNothingOfTheMachine() {
     Set<String> machine =
         Set.of(
             "java.lang.System.currentTimeMillis",
@@ -122,23 +206,11 @@ class LayerTest {
             return machine.contains(name) || now || chance || stream;
           }
         };
-    noClasses().that(resideInAnyPackage(CORE)).should().accessTargetWhere(asks).check(classes);
+    return noClasses().that(resideInAnyPackage(CORE)).should().accessTargetWhere(asks);
   }
 
-  @Test
-  void every_core_part_uses_only_those_beneath_it() {
-    for (int place = 0; place < ORDER.size() - 1; place++) {
-      noClasses()
-          .that(resideInAnyPackage("clenchbook." + ORDER.get(place) + ".."))
-          .should()
-          .dependOnClassesThat(resideInAnyPackage(packages(ORDER.subList(place + 1, ORDER.size()))))
-          .check(classes);
-    }
-  }
-
-  @Test
-  void no_two_packages_use_each_other() {
-    SlicesRuleDefinition.slices()
+  private static ArchRule noTwoPackagesUseEachOther() {
+    return SlicesRuleDefinition.slices()
         .assignedFrom(
             new SliceAssignment() {
               @Override
@@ -152,55 +224,6 @@ class LayerTest {
               }
             })
         .should()
-        .beFreeOfCycles()
-        .check(classes);
-  }
-
-  @Test
-  void the_core_knows_nothing_of_the_shell() {
-    noClasses()
-        .that(resideInAnyPackage(CORE))
-        .should()
-        .dependOnClassesThat(resideInAnyPackage(packages(SHELL)))
-        .check(classes);
-  }
-
-  @Test
-  void only_commands_and_cli_know_the_other_parts_of_the_shell() {
-    Map<String, List<String>> known =
-        Map.of("writing", List.of("reading"), "register", List.of("delivery"));
-    for (String part : SHELL.subList(0, SHELL.size() - 2)) {
-      List<String> others = new ArrayList<>(SHELL);
-      others.remove(part);
-      others.removeAll(known.getOrDefault(part, List.of()));
-      noClasses()
-          .that(resideInAnyPackage("clenchbook." + part + ".."))
-          .should()
-          .dependOnClassesThat(resideInAnyPackage(packages(others)))
-          .check(classes);
-    }
-  }
-
-  @Test
-  void money_is_never_a_double() {
-    noClasses()
-        .that(
-            resideInAnyPackage(
-                "clenchbook.values.money..",
-                "clenchbook.book..",
-                "clenchbook.jobs..",
-                "clenchbook.costing..",
-                "clenchbook.billing..",
-                "clenchbook.tax.."))
-        .should()
-        .dependOnClassesThat(
-            new DescribedPredicate<JavaClass>("are binary floating point") {
-              @Override
-              public boolean test(JavaClass type) {
-                return Set.of("double", "float", "java.lang.Double", "java.lang.Float")
-                    .contains(type.getName());
-              }
-            })
-        .check(classes);
+        .beFreeOfCycles();
   }
 }
