@@ -1,5 +1,6 @@
 package clenchbook.book;
 
+import clenchbook.book.einvoice.EInvoiceWish;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;

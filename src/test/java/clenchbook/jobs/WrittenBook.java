@@ -2,8 +2,6 @@ package clenchbook.jobs;
 
 import clenchbook.book.Asset;
 import clenchbook.book.Book;
-import clenchbook.book.EInvoiceForm;
-import clenchbook.book.EInvoiceWish;
 import clenchbook.book.HorseRow;
 import clenchbook.book.Material;
 import clenchbook.book.MaterialKind;
@@ -26,6 +24,8 @@ import clenchbook.book.Trip;
 import clenchbook.book.Unit;
 import clenchbook.book.Visit;
 import clenchbook.book.WorkItem;
+import clenchbook.book.einvoice.EInvoiceForm;
+import clenchbook.book.einvoice.EInvoiceWish;
 import clenchbook.problem.CellRef;
 import clenchbook.values.Section;
 import java.math.BigDecimal;

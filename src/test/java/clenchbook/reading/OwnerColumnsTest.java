@@ -2,13 +2,13 @@ package clenchbook.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import clenchbook.book.EInvoiceForm;
-import clenchbook.book.EInvoiceWish;
 import clenchbook.book.Owner;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.book.TaxKind;
 import clenchbook.book.TaxRate;
+import clenchbook.book.einvoice.EInvoiceForm;
+import clenchbook.book.einvoice.EInvoiceWish;
 import clenchbook.problem.Problem;
 import java.nio.file.Path;
 import java.util.List;

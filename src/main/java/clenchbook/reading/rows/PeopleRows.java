@@ -1,11 +1,11 @@
 package clenchbook.reading.rows;
 
-import clenchbook.book.EInvoiceWish;
 import clenchbook.book.HorseRow;
 import clenchbook.book.Owner;
 import clenchbook.book.Place;
 import clenchbook.book.StrainRating;
 import clenchbook.book.Task;
+import clenchbook.book.einvoice.EInvoiceWish;
 import clenchbook.problem.ProblemKind;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.words.Choices;

@@ -1,6 +1,5 @@
 package clenchbook.reading.words;
 
-import clenchbook.book.EInvoiceForm;
 import clenchbook.book.MaterialKind;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.Reason;
@@ -8,6 +7,7 @@ import clenchbook.book.Shaping;
 import clenchbook.book.Task;
 import clenchbook.book.TaxKind;
 import clenchbook.book.Unit;
+import clenchbook.book.einvoice.EInvoiceForm;
 import java.util.HashMap;
 import java.util.Map;
 

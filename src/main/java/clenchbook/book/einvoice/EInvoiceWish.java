@@ -1,4 +1,4 @@
-package clenchbook.book;
+package clenchbook.book.einvoice;
 
 import java.util.Optional;
 

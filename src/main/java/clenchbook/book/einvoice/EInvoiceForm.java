@@ -1,4 +1,4 @@
-package clenchbook.book;
+package clenchbook.book.einvoice;
 
 /** The form of structured invoice that an owner gets. */
 public enum EInvoiceForm {
