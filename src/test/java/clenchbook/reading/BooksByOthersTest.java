@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Files that other writers wrote, by src/test/node/write-books.js. */
 class BooksByOthersTest {
   private static final Path FOLDER =
-      Path.of("src", "test", "resources", "clenchbook", "workbook", "npm");
+      Path.of("src", "test", "resources", "clenchbook", "reading", "npm");
 
   @ParameterizedTest
   @ValueSource(

@@ -78,7 +78,7 @@ class MutationTest {
 
   private List<Seed> seeds() throws IOException {
     List<Seed> seeds = new ArrayList<>();
-    Path npm = Path.of("src", "test", "resources", "clenchbook", "workbook", "npm");
+    Path npm = Path.of("src", "test", "resources", "clenchbook", "reading", "npm");
     for (String name :
         List.of(
             "exceljs.xlsx",
