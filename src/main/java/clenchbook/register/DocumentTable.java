@@ -13,6 +13,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -21,6 +22,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 
 /** Documents as rows: a draft that changes gets a new version, older versions stay. */
 final class DocumentTable {
@@ -30,7 +33,21 @@ final class DocumentTable {
     this.connection = connection;
   }
 
+  /**
+   * Every document.
+   *
+   * @throws SQLException also where a value is none of its kind: then the register is damaged
+   */
   List<BilledDocument> all() throws SQLException {
+    try {
+      return read();
+    } catch (IllegalArgumentException | DateTimeException unreadable) {
+      throw new SQLiteException(
+          String.valueOf(unreadable.getMessage()), SQLiteErrorCode.SQLITE_CORRUPT);
+    }
+  }
+
+  private List<BilledDocument> read() throws SQLException {
     Map<String, List<DocumentLine>> lines = lines();
     Map<String, List<TaxTotal>> taxes = taxes();
     List<BilledDocument> documents = new ArrayList<>();
@@ -137,13 +154,18 @@ final class DocumentTable {
     return taxes;
   }
 
-  /** Stores a document: new, or a draft's next version, or only its state. */
-  void store(BilledDocument document, Optional<byte[]> pdf) throws SQLException {
+  /**
+   * Stores a document: new, or a draft's next version, or only its state.
+   *
+   * @param before the document as it is stored; empty for a new one
+   */
+  void store(BilledDocument document, Optional<byte[]> pdf, Optional<BilledDocument> before)
+      throws SQLException {
     Optional<Stored> stored = stored(document.number());
-    if (stored.isEmpty()) {
+    if (stored.isEmpty() || before.isEmpty()) {
       insert(document, pdf);
     } else if (!stored.get().state().fixed()) {
-      replace(document, pdf, stored.get());
+      replace(document, pdf, stored.get(), before.get());
     } else {
       move(document.number(), document.state());
     }
@@ -172,7 +194,7 @@ final class DocumentTable {
   private void insert(BilledDocument document, Optional<byte[]> pdf) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement(
-            "INSERT INTO document VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 1, ?)")) {
+            "INSERT INTO document VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 1, ?, '')")) {
       insert.setString(1, document.number());
       insert.setString(2, document.series());
       insert.setInt(3, document.sequence());
@@ -190,13 +212,14 @@ final class DocumentTable {
       insert.executeUpdate();
     }
     insertParts(document, 1);
+    StoredCheck.digest(connection, document, pdf.orElse(new byte[0]));
     change(document.number(), 1, document.state());
   }
 
   /** A draft as the run left it. Its version moves on only when what it says has changed. */
-  private void replace(BilledDocument document, Optional<byte[]> pdf, Stored stored)
+  private void replace(
+      BilledDocument document, Optional<byte[]> pdf, Stored stored, BilledDocument before)
       throws SQLException {
-    BilledDocument before = find(document.number());
     boolean sameContent = before.in(document.state()).equals(document);
     boolean samePdf = pdf.isEmpty() || Arrays.equals(pdf.get(), stored.pdf());
     if (sameContent && samePdf && before.state() == document.state()) {
@@ -221,16 +244,10 @@ final class DocumentTable {
     if (!sameContent) {
       insertParts(document, version);
     }
+    StoredCheck.digest(connection, document, pdf.orElse(stored.pdf()));
     if (before.state() != document.state() || !sameContent) {
       change(document.number(), version, document.state());
     }
-  }
-
-  private BilledDocument find(String number) throws SQLException {
-    return all().stream()
-        .filter(document -> document.number().equals(number))
-        .findFirst()
-        .orElseThrow();
   }
 
   private void insertParts(BilledDocument document, int version) throws SQLException {

@@ -10,7 +10,10 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,8 +50,7 @@ public final class Register implements AutoCloseable {
         throw RegisterTrouble.damaged(file);
       }
       Register register = new Register(file, connect(file, false));
-      register.begin();
-      RegisterSchema.migrate(register.connection, file);
+      register.locked();
       return register;
     } catch (SQLException e) {
       throw RegisterTrouble.of(file, e);
@@ -61,6 +63,36 @@ public final class Register implements AutoCloseable {
               + "); mend the folder's rights or name another with --register",
           e);
     }
+  }
+
+  /** Locks, brings up to date and checks; closed again where one of them fails. */
+  private void locked() throws SQLException {
+    boolean sound = false;
+    try {
+      begin();
+      boolean upgraded = RegisterSchema.migrate(connection, file);
+      checked(connection, file);
+      if (upgraded) {
+        committed();
+      }
+      sound = true;
+    } finally {
+      if (!sound) {
+        close();
+      }
+    }
+  }
+
+  /** The documents, once it is known that all is as it was stored. */
+  private static List<BilledDocument> checked(Connection connection, Path file)
+      throws SQLException {
+    List<BilledDocument> documents = new DocumentTable(connection).all();
+    List<String> faults = new ArrayList<>(RegisterCheck.faults(documents));
+    faults.addAll(StoredCheck.faults(connection, documents));
+    if (!faults.isEmpty()) {
+      throw RegisterTrouble.damaged(file, faults);
+    }
+    return documents;
   }
 
   /**
@@ -96,13 +128,28 @@ public final class Register implements AutoCloseable {
     if (!Files.exists(file)) {
       return List.of();
     }
-    try (Connection connection = connect(file, true)) {
-      if (RegisterSchema.version(connection) > RegisterSchema.VERSION) {
-        RegisterSchema.migrate(connection, file);
+    if (RegisterFile.leftOpen(file)) {
+      // A run was killed while it wrote: the opening brings the file back to its last commit.
+      try (Register register = open(file)) {
+        return register.documents();
       }
-      return new DocumentTable(connection).all();
+    }
+    try (Connection connection = connect(file, true)) {
+      if (RegisterSchema.version(connection) == RegisterSchema.VERSION) {
+        return checked(connection, file);
+      }
+      return older(file);
     } catch (SQLException e) {
       throw RegisterTrouble.of(file, e);
+    }
+  }
+
+  /** Reads an older register from a copy in memory, which alone is brought up to date. */
+  private static List<BilledDocument> older(Path file) throws SQLException {
+    try (Connection memory = new SQLiteConfig().createConnection("jdbc:sqlite::memory:")) {
+      execute(memory, "restore from '" + file.toAbsolutePath().toString().replace("'", "''") + "'");
+      RegisterSchema.upgrade(memory, file);
+      return checked(memory, file);
     }
   }
 
@@ -186,12 +233,36 @@ public final class Register implements AutoCloseable {
    */
   public void record(
       List<BilledDocument> documents, Map<String, byte[]> pdfs, List<SeenPayment> payments) {
+    record(documents, pdfs, payments, Map.of());
+  }
+
+  /**
+   * Records a month's documents and what was told of them in one durable step.
+   *
+   * @param documents as above
+   * @param pdfs as above
+   * @param payments as above
+   * @param told differences that a run tells, with the month it is run for; one already told stays
+   *     with its first month
+   * @throws RegisterFault when it can't be written; then nothing was changed
+   */
+  public void record(
+      List<BilledDocument> documents,
+      Map<String, byte[]> pdfs,
+      List<SeenPayment> payments,
+      Map<String, YearMonth> told) {
     try {
       DocumentTable table = new DocumentTable(connection);
+      Map<String, BilledDocument> before = new HashMap<>();
+      table.all().forEach(document -> before.put(document.number(), document));
       for (BilledDocument document : documents) {
-        table.store(document, Optional.ofNullable(pdfs.get(document.number())));
+        table.store(
+            document,
+            Optional.ofNullable(pdfs.get(document.number())),
+            Optional.ofNullable(before.get(document.number())));
       }
       new PaymentTable(connection).add(payments);
+      new ToldTable(connection).add(told);
       committed();
     } catch (SQLException e) {
       throw RegisterTrouble.of(file, e);
@@ -225,6 +296,20 @@ public final class Register implements AutoCloseable {
   public List<SeenPayment> payments() {
     try {
       return new PaymentTable(connection).all();
+    } catch (SQLException e) {
+      throw RegisterTrouble.of(file, e);
+    }
+  }
+
+  /**
+   * The differences that earlier runs have told.
+   *
+   * @return by what {@code Difference.line()} says of them, the month of the run that told it first
+   * @throws RegisterFault when the register is damaged
+   */
+  public Map<String, YearMonth> told() {
+    try {
+      return new ToldTable(connection).all();
     } catch (SQLException e) {
       throw RegisterTrouble.of(file, e);
     }
@@ -274,7 +359,7 @@ public final class Register implements AutoCloseable {
 
   /** The tables of the register, none left out. */
   public static final List<String> TABLES =
-      List.of("document", "line", "tax_total", "state_change", "payment_seen", "mail");
+      List.of("document", "line", "tax_total", "state_change", "payment_seen", "mail", "difference_told");
 
   /**
    * A whole table as texts, PDFs as their length in bytes.

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /** Verifies a register: no gap, no repeat, sums agree, credits name an invoice. */
 public final class RegisterCheck {
@@ -39,23 +38,51 @@ public final class RegisterCheck {
 
   private static void numbers(List<BilledDocument> documents, List<String> faults) {
     Set<String> numbers = new HashSet<>();
-    Map<String, Set<Integer>> series = new TreeMap<>();
+    Map<String, Map<Integer, String>> series = new TreeMap<>();
     for (BilledDocument document : documents) {
       if (!numbers.add(document.number())) {
         faults.add(document.number() + " was given twice");
       }
-      series.computeIfAbsent(document.series(), unused -> new TreeSet<>()).add(document.sequence());
+      series
+          .computeIfAbsent(document.series(), unused -> new TreeMap<>())
+          .put(document.sequence(), document.number());
     }
     series.forEach(
         (name, sequence) -> {
-          int expected = sequence.iterator().next();
-          for (int number : sequence) {
-            if (number != expected) {
-              faults.add("series " + name + " has a gap before " + number);
+          int expected = sequence.keySet().iterator().next();
+          for (Map.Entry<Integer, String> given : sequence.entrySet()) {
+            if (!skipped(expected, given, numbers)) {
+              faults.add("series " + name + " has a gap before " + given.getKey());
             }
-            expected = number + 1;
+            expected = given.getKey() + 1;
           }
         });
+  }
+
+  /** Numbers are passed over only where another series has given them already. */
+  private static boolean skipped(
+      int first, Map.Entry<Integer, String> given, Set<String> numbers) {
+    String last = given.getKey().toString();
+    int at = given.getValue().lastIndexOf(last);
+    for (int missing = first; missing < given.getKey(); missing++) {
+      int digits = Math.max(0, last.length() - Integer.toString(missing).length());
+      String number =
+          at < 0
+              ? ""
+              : given.getValue().substring(0, at)
+                  + "0".repeat(digits)
+                  + missing
+                  + given.getValue().substring(at + last.length());
+      boolean taken = numbers.contains(number) || numbers.contains(unpadded(number, missing));
+      if (!taken) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String unpadded(String number, int sequence) {
+    return number.replaceFirst("0+(?=" + sequence + "(\\D|$))", "");
   }
 
   private static void sums(BilledDocument document, List<String> faults) {

@@ -59,6 +59,12 @@ public final class RegisterFile {
     }
   }
 
+  /** Whether a run that was killed has left a side file with what it had not finished. */
+  static boolean leftOpen(Path file) {
+    return Stream.of("-journal", "-wal")
+        .anyMatch(ending -> Files.exists(file.resolveSibling(file.getFileName() + ending)));
+  }
+
   /** An empty file for the database that only its owner can read, or the existing one. */
   static Path making(Path file) throws IOException {
     Path making = file.resolveSibling("." + file.getFileName() + ".making");

@@ -17,6 +17,9 @@ final class RegisterSchema {
   /** The version this program writes. */
   static final int VERSION = 3;
 
+  /** The first version that keeps a digest of each document. */
+  private static final int DIGESTS = 3;
+
   /** Marks the file as a register of this program; the letters "Clnc". */
   static final int APPLICATION = 0x436c6e63;
 
@@ -32,9 +35,34 @@ final class RegisterSchema {
     }
   }
 
-  /** Brings a register up to this version, after a copy of the file has been made beside it. */
-  static void migrate(Connection connection, Path file) throws SQLException {
+  /**
+   * Brings a register up to this version, after a copy of the file has been made beside it.
+   *
+   * @return whether there was anything to do
+   */
+  static boolean migrate(Connection connection, Path file) throws SQLException {
     int version = version(connection);
+    refuse(connection, version, file);
+    if (version < VERSION) {
+      copy(file, version);
+      upgrade(connection, file);
+    }
+    return version < VERSION;
+  }
+
+  /** Runs the scripts that a register still lacks; no copy is made. */
+  static void upgrade(Connection connection, Path file) throws SQLException {
+    int version = version(connection);
+    refuse(connection, version, file);
+    for (int step = version + 1; step <= VERSION; step++) {
+      run(connection, step);
+    }
+    if (version < DIGESTS) {
+      StoredCheck.digestAll(connection, new DocumentTable(connection).all());
+    }
+  }
+
+  private static void refuse(Connection connection, int version, Path file) throws SQLException {
     if (application(connection) != APPLICATION || version == 0) {
       throw new RegisterFault(
           file.getFileName() + " is no register of this program; name another with --register");
@@ -44,12 +72,6 @@ final class RegisterSchema {
           file.getFileName()
               + " was written by a newer version of the program; use that version, nothing was"
               + " changed");
-    }
-    if (version < VERSION) {
-      copy(file, version);
-      for (int step = version + 1; step <= VERSION; step++) {
-        run(connection, step);
-      }
     }
   }
 

@@ -2,11 +2,14 @@ package clenchbook.register;
 
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** What the database complains of, in one line that says what to do. */
 final class RegisterTrouble {
+  private static final int MOST_NAMED = 5;
+
   private RegisterTrouble() {}
 
   /** The database's word in one line that says what to do. */
@@ -40,6 +43,18 @@ final class RegisterTrouble {
   /** What is said of a register that is no register any more. */
   static RegisterFault damaged(Path file) {
     return new RegisterFault(damage(file));
+  }
+
+  /** What is said of a register whose documents are not as they were stored. */
+  static RegisterFault damaged(Path file, List<String> faults) {
+    int more = faults.size() - MOST_NAMED;
+    return new RegisterFault(
+        "the register "
+            + file.getFileName()
+            + " is damaged: "
+            + String.join("; ", faults.subList(0, Math.min(MOST_NAMED, faults.size())))
+            + (more > 0 ? " and " + more + " more" : "")
+            + "; put back a copy of it, nothing was written or sent");
   }
 
   private static String damage(Path file) {

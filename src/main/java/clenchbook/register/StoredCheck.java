@@ -1,0 +1,118 @@
+package clenchbook.register;
+
+import clenchbook.billing.documents.BilledDocument;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Compares what a register stores with what it wrote down about it: each document and its PDF with
+ * their digest, its state with the last change of it, and the numbers with those that ever had one.
+ */
+final class StoredCheck {
+  private final Connection connection;
+  private final List<String> faults = new ArrayList<>();
+
+  private StoredCheck(Connection connection) {
+    this.connection = connection;
+  }
+
+  /** What is wrong, one line each, documents by series and sequence first. */
+  static List<String> faults(Connection connection, List<BilledDocument> documents)
+      throws SQLException {
+    StoredCheck check = new StoredCheck(connection);
+    check.digests(documents);
+    check.states(documents);
+    check.changes();
+    return check.faults;
+  }
+
+  private void digests(List<BilledDocument> documents) throws SQLException {
+    try (PreparedStatement query =
+        connection.prepareStatement("SELECT pdf, digest FROM document WHERE number = ?")) {
+      for (BilledDocument document : documents) {
+        query.setString(1, document.number());
+        try (ResultSet row = query.executeQuery()) {
+          row.next();
+          String now = DocumentDigest.of(document, pdf(row.getBytes(1)));
+          if (!now.equals(row.getString(2))) {
+            faults.add(document.number() + " is not as it was stored");
+          }
+        }
+      }
+    }
+  }
+
+  private static byte[] pdf(byte @org.jspecify.annotations.Nullable [] bytes) {
+    return bytes == null ? new byte[0] : bytes;
+  }
+
+  private void states(List<BilledDocument> documents) throws SQLException {
+    Map<String, String> states = new HashMap<>();
+    documents.forEach(document -> states.put(document.number(), document.state().name()));
+    Map<String, String> last = new HashMap<>();
+    try (Statement statement = connection.createStatement();
+        ResultSet row =
+            statement.executeQuery("SELECT number, state FROM state_change ORDER BY position")) {
+      while (row.next()) {
+        last.put(row.getString(1), row.getString(2));
+      }
+    }
+    for (String number : last.keySet().stream().sorted().toList()) {
+      if (!states.containsKey(number)) {
+        faults.add(number + " is missing");
+      }
+    }
+    for (BilledDocument document : documents) {
+      if (!document.state().name().equals(last.get(document.number()))) {
+        faults.add(document.number() + " has a state that no run gave it");
+      }
+    }
+  }
+
+  /** Changes of state are only ever added: their positions count up without a gap. */
+  private void changes() throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet row =
+            statement.executeQuery(
+                "SELECT count(*), coalesce((SELECT seq FROM sqlite_sequence"
+                    + " WHERE name = 'state_change'), 0) FROM state_change")) {
+      row.next();
+      if (row.getLong(1) != row.getLong(2)) {
+        faults.add("changes of state are missing");
+      }
+    }
+  }
+
+  /** Gives a digest to each document that has none, as after bringing an older register up. */
+  static void digestAll(Connection connection, List<BilledDocument> documents)
+      throws SQLException {
+    try (PreparedStatement query =
+        connection.prepareStatement("SELECT pdf FROM document WHERE number = ?")) {
+      for (BilledDocument document : documents) {
+        query.setString(1, document.number());
+        try (ResultSet row = query.executeQuery()) {
+          row.next();
+          digest(connection, document, pdf(row.getBytes(1)));
+        }
+      }
+    }
+  }
+
+  /** Writes a document's digest down. */
+  static void digest(Connection connection, BilledDocument document, byte[] pdf)
+      throws SQLException {
+    try (PreparedStatement update =
+        connection.prepareStatement("UPDATE document SET digest = ? WHERE number = ?")) {
+      update.setString(1, DocumentDigest.of(document, pdf));
+      update.setString(2, document.number());
+      update.executeUpdate();
+    }
+  }
+}

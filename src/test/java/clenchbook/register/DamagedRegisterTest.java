@@ -1,0 +1,166 @@
+package clenchbook.register;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import clenchbook.billing.MonthBilling;
+import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.book.Setting;
+import clenchbook.jobs.WrittenBook;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Whatever is changed in a register behind the program's back is named, and nothing goes on. */
+class DamagedRegisterTest {
+  @TempDir private Path folder;
+
+  private Path file() {
+    return folder.resolve("book.register.db");
+  }
+
+  @BeforeEach
+  void three_documents() {
+    try (Register register = Register.open(file())) {
+      register.record(documents(), pdfs(), List.of());
+      register.move(List.of("2026-0001", "2026-0002"), DocumentState.ISSUED);
+    }
+  }
+
+  private static List<BilledDocument> documents() {
+    WrittenBook book =
+        new WrittenBook()
+            .setting(Setting.CURRENCY, "GBP")
+            .visit("Date: 2026-10-05, Horse: Jet, Owner: Adam, Work: Trim, Charge: 30")
+            .visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 40")
+            .visit("Date: 2026-10-05, Horse: Dot, Owner: Zoe, Work: Trim, Charge: 0");
+    return MonthBilling.decide(
+            book.jobs(),
+            List.of(),
+            new BillingOptions(YearMonth.of(2026, 10), false, Optional.empty(), false))
+        .documents();
+  }
+
+  private static Map<String, byte[]> pdfs() {
+    return Map.of("2026-0001", bytes("one"), "2026-0002", bytes("two"), "2026-0003", bytes("3"));
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "UPDATE document SET pdf = x'6f6e66' WHERE number = '2026-0001' | 2026-0001 is not as",
+        "UPDATE document SET pdf = NULL WHERE number = '2026-0001' | 2026-0001 is not as",
+        "UPDATE document SET gross = '41.00' WHERE number = '2026-0002' | 2026-0002: net and tax",
+        "UPDATE document SET owner = 'Rut' WHERE number = '2026-0002' | 2026-0002 is not as",
+        "DELETE FROM line WHERE number = '2026-0002' | 2026-0002: its lines do not add",
+        "DELETE FROM line WHERE number = '2026-0003' | 2026-0003 is not as",
+        "DELETE FROM document WHERE number = '2026-0002' | 2026-0002 is missing",
+        "DELETE FROM document WHERE number = '2026-0003' | 2026-0003 is missing",
+        "UPDATE document SET state = 'DRAFT' WHERE number = '2026-0001' | a state that no run",
+        "DELETE FROM state_change WHERE number = '2026-0003' | changes of state are missing",
+        "UPDATE document SET net = 'forty' WHERE number = '2026-0002' | is damaged",
+        "UPDATE document SET month = 'October' WHERE number = '2026-0002' | is damaged",
+      })
+  void what_is_damaged_is_named_at_each_opening(String damage, String named)
+      throws SQLException, IOException {
+    change(damage);
+    byte[] before = Files.readAllBytes(file());
+
+    for (RegisterFault fault :
+        List.of(
+            assertThrows(RegisterFault.class, () -> Register.open(file())),
+            assertThrows(RegisterFault.class, () -> Register.read(file())))) {
+      assertTrue(fault.getMessage().contains(named), fault.getMessage());
+      assertTrue(fault.getMessage().contains("put back a copy"), fault.getMessage());
+      assertEquals(1, fault.getMessage().lines().count());
+    }
+
+    assertArrayEquals(before, Files.readAllBytes(file()));
+    nothingBeside();
+  }
+
+  private void nothingBeside() throws IOException {
+    try (var files = Files.list(folder)) {
+      assertEquals(List.of(file()), files.toList());
+    }
+  }
+
+  @Test
+  void a_register_of_an_older_version_gets_its_digests_and_is_read_without_being_touched()
+      throws SQLException, IOException {
+    change("ALTER TABLE document DROP COLUMN digest");
+    change("ALTER TABLE line DROP COLUMN visit_owner");
+    change("ALTER TABLE line DROP COLUMN formerly");
+    change("DROP TABLE difference_told");
+    change("PRAGMA user_version = 2");
+    byte[] before = Files.readAllBytes(file());
+
+    assertEquals(3, Register.read(file()).size());
+    assertArrayEquals(before, Files.readAllBytes(file()), "reading changes nothing");
+    nothingBeside();
+
+    Register.open(file()).close();
+    assertArrayEquals(
+        before, Files.readAllBytes(folder.resolve("book.register.db.version-2-copy")));
+    change("UPDATE document SET pdf = x'00' WHERE number = '2026-0001'");
+    assertThrows(RegisterFault.class, () -> Register.open(file()));
+  }
+
+  @Test
+  void a_number_that_another_series_has_given_leaves_no_gap() {
+    List<BilledDocument> all = documents();
+    assertTrue(RegisterCheck.faults(List.of(all.get(0), all.get(1))).isEmpty());
+    assertEquals(
+        List.of("series 2026 has a gap before 3"),
+        RegisterCheck.faults(List.of(all.get(0), all.get(2))));
+    BilledDocument second = all.get(1);
+    BilledDocument other =
+        new BilledDocument(
+            second.number(),
+            "",
+            1,
+            second.kind(),
+            second.owner(),
+            second.month(),
+            second.date(),
+            second.due(),
+            second.corrects(),
+            second.state(),
+            second.lines(),
+            second.taxes(),
+            second.net(),
+            second.tax(),
+            second.gross());
+    assertTrue(RegisterCheck.faults(List.of(other, all.get(0), all.get(2))).isEmpty());
+  }
+
+  private void change(String command) throws SQLException {
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file());
+        Statement statement = connection.createStatement()) {
+      statement.execute(command);
+    }
+  }
+}
