@@ -359,7 +359,14 @@ public final class Register implements AutoCloseable {
 
   /** The tables of the register, none left out. */
   public static final List<String> TABLES =
-      List.of("document", "line", "tax_total", "state_change", "payment_seen", "mail", "difference_told");
+      List.of(
+          "document",
+          "line",
+          "tax_total",
+          "state_change",
+          "payment_seen",
+          "mail",
+          "difference_told");
 
   /**
    * A whole table as texts, PDFs as their length in bytes.

@@ -60,8 +60,7 @@ public final class RegisterCheck {
   }
 
   /** Numbers are passed over only where another series has given them already. */
-  private static boolean skipped(
-      int first, Map.Entry<Integer, String> given, Set<String> numbers) {
+  private static boolean skipped(int first, Map.Entry<Integer, String> given, Set<String> numbers) {
     String last = given.getKey().toString();
     int at = given.getValue().lastIndexOf(last);
     for (int missing = first; missing < given.getKey(); missing++) {

@@ -91,8 +91,7 @@ final class StoredCheck {
   }
 
   /** Gives a digest to each document that has none, as after bringing an older register up. */
-  static void digestAll(Connection connection, List<BilledDocument> documents)
-      throws SQLException {
+  static void digestAll(Connection connection, List<BilledDocument> documents) throws SQLException {
     try (PreparedStatement query =
         connection.prepareStatement("SELECT pdf FROM document WHERE number = ?")) {
       for (BilledDocument document : documents) {
