@@ -4,6 +4,7 @@ import clenchbook.billing.accounts.Account;
 import clenchbook.billing.accounts.Account.Movement;
 import clenchbook.billing.accounts.Account.Source;
 import clenchbook.billing.accounts.Settling;
+import clenchbook.billing.accounts.TruckShares;
 import clenchbook.billing.corrections.UnbilledVisits;
 import clenchbook.billing.corrections.VisitMatching;
 import clenchbook.billing.documents.BilledDocument;
@@ -15,8 +16,6 @@ import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
-import clenchbook.jobs.Payer;
-import clenchbook.values.money.LargestRemainder;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -104,22 +103,9 @@ public final class Accounts {
     return !day.isAfter(last) && !day.isBefore(billing.openingDate());
   }
 
-  /** Who handed the money over: the named owner when among the payers, else all by their shares. */
   private void truck(Job job) {
-    BigDecimal paid = job.visit().paid().map(unit::round).orElse(unit.zero());
-    if (paid.signum() == 0 || !counts(job.date()) || job.payers().isEmpty()) {
-      return;
-    }
-    boolean named =
-        job.payers().stream().anyMatch(payer -> Names.same(payer.name(), job.visit().owner()));
-    if (named) {
-      truck(job, job.visit().owner(), paid);
-      return;
-    }
-    List<BigDecimal> shares =
-        LargestRemainder.split(paid, job.payers().stream().map(Payer::sharePercent).toList(), unit);
-    for (int turn = 0; turn < shares.size(); turn++) {
-      truck(job, job.payers().get(turn).name(), shares.get(turn));
+    if (counts(job.date())) {
+      TruckShares.of(job, unit).forEach((owner, paid) -> truck(job, owner, paid));
     }
   }
 

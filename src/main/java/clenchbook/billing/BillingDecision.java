@@ -2,6 +2,7 @@ package clenchbook.billing;
 
 import clenchbook.billing.corrections.Difference;
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.book.Names;
 import clenchbook.jobs.Job;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,5 +31,21 @@ public record BillingDecision(
     differences = List.copyOf(differences);
     unbilled = List.copyOf(unbilled);
     included = List.copyOf(included);
+  }
+
+  /**
+   * The owner's other invoices of the month that bear what is treated otherwise for tax, because
+   * lines outside its scope stand apart.
+   *
+   * @param document an invoice of the month
+   * @return their numbers, in order; mostly none
+   */
+  public List<String> beside(BilledDocument document) {
+    return month.stream()
+        .filter(other -> other.counts() && other.invoice())
+        .filter(other -> Names.same(other.owner(), document.owner()))
+        .filter(other -> other.outsideScope() != document.outsideScope())
+        .map(BilledDocument::number)
+        .toList();
   }
 }

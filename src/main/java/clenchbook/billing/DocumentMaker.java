@@ -11,9 +11,11 @@ import clenchbook.jobs.BookIndex;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Puts lines on documents: under the number of the month's draft or void one of the same owner
@@ -49,17 +51,38 @@ final class DocumentMaker {
     replaceable.sort(MonthBilling.ORDER);
   }
 
+  /** Lines outside the scope of tax stand on an invoice of their own, after the others. */
   void invoice(String owner, List<DocumentLine> lines) {
-    add(Kind.INVOICE, owner, "", lines);
+    List<DocumentLine> outside = lines.stream().filter(line -> line.tax().outsideScope()).toList();
+    List<DocumentLine> others = lines.stream().filter(line -> !line.tax().outsideScope()).toList();
+    boolean split = !outside.isEmpty() && !others.isEmpty();
+    if (!split) {
+      add(Kind.INVOICE, owner, "", lines, unused -> true);
+      return;
+    }
+    add(Kind.INVOICE, owner, "", others, document -> !document.outsideScope());
+    add(
+        Kind.INVOICE,
+        owner,
+        "",
+        outside,
+        document -> !document.counts() || document.outsideScope());
   }
 
   void creditNote(Corrections.Credit credit) {
     String owner = index.ownerName(credit.invoice().owner());
-    add(Kind.CREDIT_NOTE, owner, credit.invoice().number(), credit.lines());
+    add(Kind.CREDIT_NOTE, owner, credit.invoice().number(), credit.lines(), unused -> true);
   }
 
-  private void add(Kind kind, String owner, String corrects, List<DocumentLine> lines) {
-    Numbering.Given given = number(kind, owner, corrects);
+  private void add(
+      Kind kind,
+      String owner,
+      String corrects,
+      List<DocumentLine> lines,
+      Predicate<BilledDocument> fits) {
+    boolean outside = !lines.isEmpty() && lines.get(0).tax().outsideScope();
+    Numbering.Given given =
+        number(kind, owner, corrects, fits, document -> document.outsideScope() == outside);
     LineMaker.Reckoned reckoned = maker.reckon(lines);
     LocalDate date = month.atEndOfMonth();
     finished.add(
@@ -81,13 +104,19 @@ final class DocumentMaker {
             reckoned.net().add(reckoned.tax())));
   }
 
-  private Numbering.Given number(Kind kind, String owner, String corrects) {
+  private Numbering.Given number(
+      Kind kind,
+      String owner,
+      String corrects,
+      Predicate<BilledDocument> fits,
+      Predicate<BilledDocument> rather) {
     Optional<BilledDocument> own =
         replaceable.stream()
             .filter(document -> document.kind() == kind)
             .filter(document -> Names.same(index.ownerName(document.owner()), owner))
             .filter(document -> document.corrects().equals(corrects))
-            .findFirst();
+            .filter(fits)
+            .min(Comparator.comparing(document -> !rather.test(document)));
     own.ifPresent(replaceable::remove);
     return own.map(
             document ->

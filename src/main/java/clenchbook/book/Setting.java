@@ -25,7 +25,7 @@ public enum Setting {
   /** How to pay, in words. */
   PAYMENT_TEXT("Payment text", Type.TEXT, ""),
   /** Bank account. */
-  IBAN("IBAN", Type.TEXT, ""),
+  IBAN("IBAN", Type.IBAN, ""),
   /** The bank's code. */
   BIC("BIC", Type.TEXT, ""),
   /** The sender of mails. */
@@ -142,7 +142,9 @@ public enum Setting {
     /** ISO 4217. */
     CURRENCY,
     /** ISO 639-1, or a language's name. */
-    LANGUAGE
+    LANGUAGE,
+    /** An account's number by ISO 13616, read without its blanks. */
+    IBAN
   }
 
   private final String title;

@@ -22,10 +22,11 @@ public final class Settings {
 
   private final Map<Setting, String> given;
   private final Map<Setting, CellRef> cells;
+  private final Map<Setting, CellRef> blanks;
   private final Map<Setting, String> machine;
 
   /**
-   * Makes settings.
+   * Makes settings of which none has a blank row.
    *
    * @param given usable values the farrier gave, canonical; none blank
    * @param cells where they stand; a cell without a value in {@code given} can't be used
@@ -33,8 +34,25 @@ public final class Settings {
    */
   public Settings(
       Map<Setting, String> given, Map<Setting, CellRef> cells, Map<Setting, String> machine) {
+    this(given, cells, Map.of(), machine);
+  }
+
+  /**
+   * Makes settings.
+   *
+   * @param given usable values the farrier gave, canonical; none blank
+   * @param cells where they stand; a cell without a value in {@code given} can't be used
+   * @param blanks the value cells of rows that were left blank
+   * @param machine country, currency and language of the machine's locale, used where not given
+   */
+  public Settings(
+      Map<Setting, String> given,
+      Map<Setting, CellRef> cells,
+      Map<Setting, CellRef> blanks,
+      Map<Setting, String> machine) {
     this.given = copy(given);
     this.cells = copy(cells);
+    this.blanks = copy(blanks);
     this.machine = copy(machine);
   }
 
@@ -62,6 +80,19 @@ public final class Settings {
    */
   public Optional<CellRef> cell(Setting setting) {
     return Optional.ofNullable(cells.get(setting)).filter(at -> isGiven(setting));
+  }
+
+  /**
+   * Where a value stands or is to stand.
+   *
+   * @param setting the setting
+   * @return its value cell, usable, unusable or blank; where the book has no row of it, the sheet
+   *     Settings without a cell
+   */
+  public CellRef place(Setting setting) {
+    return Optional.ofNullable(cells.get(setting))
+        .or(() -> Optional.ofNullable(blanks.get(setting)))
+        .orElse(CellRef.ofSheet("Settings"));
   }
 
   /**
@@ -166,6 +197,15 @@ public final class Settings {
    */
   public boolean chargesTax() {
     return !(text(Setting.TAX_REGIME).equals("uk") && text(Setting.TAX_NUMBER).isEmpty());
+  }
+
+  /**
+   * Whether the business is registered for the tax that it charges.
+   *
+   * @return true with a tax number, where tax is charged at all
+   */
+  public boolean taxRegistered() {
+    return chargesTax() && !text(Setting.TAX_NUMBER).isEmpty();
   }
 
   /**

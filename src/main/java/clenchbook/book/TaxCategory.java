@@ -15,5 +15,22 @@ public enum TaxCategory {
   /** Reverse charge: the buyer owes the tax. */
   AE,
   /** Outside the scope of tax. */
-  O
+  O;
+
+  /**
+   * The category of a code's kind, for an owner who is not exempt and a rate above zero where the
+   * kind charges one.
+   *
+   * @param kind the kind
+   * @return its category
+   */
+  public static TaxCategory of(TaxKind kind) {
+    return switch (kind) {
+      case STANDARD, REDUCED -> S;
+      case ZERO -> Z;
+      case EXEMPT -> E;
+      case REVERSE_CHARGE -> AE;
+      case OUTSIDE_SCOPE -> O;
+    };
+  }
 }

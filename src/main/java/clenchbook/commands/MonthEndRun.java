@@ -22,6 +22,7 @@ import clenchbook.reports.blocks.Report;
 import clenchbook.reports.month.BilledMonth;
 import clenchbook.reports.month.MonthFindings;
 import clenchbook.reports.month.PaymentRules;
+import clenchbook.reports.month.ReferenceRules;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -100,7 +101,9 @@ public final class MonthEndRun {
       register.record(
           billed.billing().documents(),
           letters.printed(terminal),
-          SeenPayment.of(open.book().payments()));
+          letters.eInvoices(terminal),
+          SeenPayment.of(open.book().payments()),
+          Map.of());
       write(open, month, files);
       register.forget(new RegisterNews(month, seen, open.book().payments()).tell(terminal));
       if (request.exportRegister().isPresent()) {
@@ -123,6 +126,7 @@ public final class MonthEndRun {
     problems.addAll(
         PaymentRules.problems(
             open.book().payments(), billed.billing().documents(), billed.billing().openingDate()));
+    problems.addAll(ReferenceRules.problems(open.book().settings(), billed.references(), problems));
     return MonthFindings.of(billed, problems, decided);
   }
 

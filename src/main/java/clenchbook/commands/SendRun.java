@@ -129,7 +129,12 @@ public final class SendRun {
         return;
       }
       List<BilledDocument> documents = printed.month().billing().documents();
-      register.record(documents, printed.drafts(), SeenPayment.of(open.book().payments()));
+      register.record(
+          documents,
+          printed.drafts(),
+          printed.eInvoices(),
+          SeenPayment.of(open.book().payments()),
+          Map.of());
       write(open, room, printed);
       markIssued(printed.month(), register);
     }

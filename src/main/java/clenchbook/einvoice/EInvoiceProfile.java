@@ -1,5 +1,6 @@
 package clenchbook.einvoice;
 
+import clenchbook.book.einvoice.EInvoiceForm;
 import java.util.Optional;
 
 /**
@@ -10,30 +11,18 @@ import java.util.Optional;
  */
 public enum EInvoiceProfile {
   /** The invoice's PDF with the structured invoice inside. */
-  FACTUR_X("factur-x", "urn:cen.eu:en16931:2017", Optional.empty()),
+  FACTUR_X("urn:cen.eu:en16931:2017", Optional.empty()),
   /** The structured invoice alone, as German public bodies take it. */
   XRECHNUNG(
-      "xrechnung",
       "urn:cen.eu:en16931:2017#compliant#urn:xeinkauf.de:kosit:xrechnung_3.0",
       Optional.of("urn:fdc:peppol.eu:2017:poacc:billing:01:1.0"));
 
-  private final String word;
   private final String guideline;
   private final Optional<String> process;
 
-  EInvoiceProfile(String word, String guideline, Optional<String> process) {
-    this.word = word;
+  EInvoiceProfile(String guideline, Optional<String> process) {
     this.guideline = guideline;
     this.process = process;
-  }
-
-  /**
-   * The word used in the workbook.
-   *
-   * @return in lower case
-   */
-  public String word() {
-    return word;
   }
 
   /**
@@ -55,17 +44,16 @@ public enum EInvoiceProfile {
   }
 
   /**
-   * The profile of a word.
+   * The profile of a form.
    *
-   * @param word as the workbook has it, in lower case
-   * @return the profile; empty for {@code no} and anything else
+   * @param form what the owner gets
+   * @return the profile; empty for none
    */
-  public static Optional<EInvoiceProfile> of(String word) {
-    for (EInvoiceProfile profile : values()) {
-      if (profile.word.equals(word)) {
-        return Optional.of(profile);
-      }
-    }
-    return Optional.empty();
+  public static Optional<EInvoiceProfile> of(EInvoiceForm form) {
+    return switch (form) {
+      case NO -> Optional.empty();
+      case FACTUR_X -> Optional.of(FACTUR_X);
+      case XRECHNUNG -> Optional.of(XRECHNUNG);
+    };
   }
 }

@@ -5,6 +5,8 @@ import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.billing.documents.TaxTotal;
 import clenchbook.billing.documents.VisitKey;
+import clenchbook.book.TaxCategory;
+import clenchbook.book.TaxKind;
 import clenchbook.jobs.charge.ChargeLine;
 import clenchbook.jobs.charge.LineTax;
 import java.math.BigDecimal;
@@ -128,6 +130,8 @@ final class DocumentTable {
             row.getString("tax_code"),
             row.getString("tax_name"),
             new BigDecimal(row.getString("tax_rate")),
+            TaxKind.valueOf(row.getString("tax_kind")),
+            row.getString("tax_reason"),
             row.getBoolean("tax_exempt"),
             row.getBoolean("tax_included")));
   }
@@ -148,7 +152,9 @@ final class DocumentTable {
                     row.getString("name"),
                     new BigDecimal(row.getString("rate")),
                     new BigDecimal(row.getString("net")),
-                    new BigDecimal(row.getString("tax"))));
+                    new BigDecimal(row.getString("tax")),
+                    TaxCategory.valueOf(row.getString("category")),
+                    row.getString("reason")));
       }
     }
     return taxes;
@@ -252,7 +258,7 @@ final class DocumentTable {
 
   private void insertParts(BilledDocument document, int version) throws SQLException {
     try (PreparedStatement insert =
-        connection.prepareStatement("INSERT INTO line VALUES (" + "?, ".repeat(28) + "?)")) {
+        connection.prepareStatement("INSERT INTO line VALUES (" + "?, ".repeat(30) + "?)")) {
       int position = 1;
       for (DocumentLine line : document.lines()) {
         bind(insert, document.number(), version, position++, line);
@@ -261,7 +267,8 @@ final class DocumentTable {
       insert.executeBatch();
     }
     try (PreparedStatement insert =
-        connection.prepareStatement("INSERT INTO tax_total VALUES (?, ?, ?, ?, ?, ?, ?, ?)")) {
+        connection.prepareStatement(
+            "INSERT INTO tax_total VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
       int position = 1;
       for (TaxTotal total : document.taxes()) {
         insert.setString(1, document.number());
@@ -272,6 +279,8 @@ final class DocumentTable {
         insert.setString(6, total.ratePercent().toPlainString());
         insert.setString(7, total.net().toPlainString());
         insert.setString(8, total.tax().toPlainString());
+        insert.setString(9, total.category().name());
+        insert.setString(10, total.reason());
         insert.addBatch();
       }
       insert.executeBatch();
@@ -310,7 +319,9 @@ final class DocumentTable {
       line.tax().exempt(),
       line.tax().included(),
       line.visit().owner(),
-      line.formerly()
+      line.formerly(),
+      line.tax().kind().name(),
+      line.tax().reason()
     };
     for (int index = 0; index < values.length; index++) {
       insert.setObject(index + 1, values[index]);

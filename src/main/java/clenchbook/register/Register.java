@@ -223,6 +223,21 @@ public final class Register implements AutoCloseable {
   }
 
   /**
+   * The stored structured invoice of a document.
+   *
+   * @param number its number
+   * @return its XML; empty when none is stored
+   * @throws RegisterFault when the register is damaged
+   */
+  public Optional<byte[]> eInvoice(String number) {
+    try {
+      return new EInvoiceTable(connection).find(number);
+    } catch (SQLException e) {
+      throw RegisterTrouble.of(file, e);
+    }
+  }
+
+  /**
    * Records a month's documents in one durable step: new ones are added, drafts get a new version,
    * states move on; fixed documents keep their lines and bytes.
    *
@@ -233,7 +248,7 @@ public final class Register implements AutoCloseable {
    */
   public void record(
       List<BilledDocument> documents, Map<String, byte[]> pdfs, List<SeenPayment> payments) {
-    record(documents, pdfs, payments, Map.of());
+    record(documents, pdfs, Map.of(), payments, Map.of());
   }
 
   /**
@@ -241,6 +256,7 @@ public final class Register implements AutoCloseable {
    *
    * @param documents as above
    * @param pdfs as above
+   * @param eInvoices the structured invoice of each draft that has one as a file, by number
    * @param payments as above
    * @param told differences that a run tells, with the month it is run for; one already told stays
    *     with its first month
@@ -249,17 +265,21 @@ public final class Register implements AutoCloseable {
   public void record(
       List<BilledDocument> documents,
       Map<String, byte[]> pdfs,
+      Map<String, byte[]> eInvoices,
       List<SeenPayment> payments,
       Map<String, YearMonth> told) {
     try {
       DocumentTable table = new DocumentTable(connection);
+      EInvoiceTable files = new EInvoiceTable(connection);
       Map<String, BilledDocument> before = new HashMap<>();
       table.all().forEach(document -> before.put(document.number(), document));
       for (BilledDocument document : documents) {
-        table.store(
-            document,
-            Optional.ofNullable(pdfs.get(document.number())),
-            Optional.ofNullable(before.get(document.number())));
+        Optional<BilledDocument> earlier = Optional.ofNullable(before.get(document.number()));
+        table.store(document, Optional.ofNullable(pdfs.get(document.number())), earlier);
+        boolean fixed = earlier.filter(stored -> stored.state().fixed()).isPresent();
+        if (!fixed && pdfs.containsKey(document.number())) {
+          files.store(document.number(), Optional.ofNullable(eInvoices.get(document.number())));
+        }
       }
       new PaymentTable(connection).add(payments);
       new ToldTable(connection).add(told);
@@ -366,7 +386,8 @@ public final class Register implements AutoCloseable {
           "state_change",
           "payment_seen",
           "mail",
-          "difference_told");
+          "difference_told",
+          "e_invoice");
 
   /**
    * A whole table as texts, PDFs as their length in bytes.

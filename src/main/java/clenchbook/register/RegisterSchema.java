@@ -15,7 +15,7 @@ import java.sql.Statement;
 /** The register's versions: each is the one before it and a script. */
 final class RegisterSchema {
   /** The version this program writes. */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   /** The first version that keeps a digest of each document. */
   private static final int DIGESTS = 3;

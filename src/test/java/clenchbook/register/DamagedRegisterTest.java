@@ -115,6 +115,11 @@ class DamagedRegisterTest {
     change("ALTER TABLE line DROP COLUMN visit_owner");
     change("ALTER TABLE line DROP COLUMN formerly");
     change("DROP TABLE difference_told");
+    change("ALTER TABLE line DROP COLUMN tax_kind");
+    change("ALTER TABLE line DROP COLUMN tax_reason");
+    change("ALTER TABLE tax_total DROP COLUMN category");
+    change("ALTER TABLE tax_total DROP COLUMN reason");
+    change("DROP TABLE e_invoice");
     change("PRAGMA user_version = 2");
     byte[] before = Files.readAllBytes(file());
 

@@ -102,6 +102,16 @@ public record BilledDocument(
   }
 
   /**
+   * Whether all it bears is outside the scope of tax, and so stands apart from the owner's other
+   * lines.
+   *
+   * @return false for a document without lines
+   */
+  public boolean outsideScope() {
+    return !lines.isEmpty() && lines.stream().allMatch(line -> line.tax().outsideScope());
+  }
+
+  /**
    * Whether it is an invoice.
    *
    * @return false for a credit note

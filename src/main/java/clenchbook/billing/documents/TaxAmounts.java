@@ -59,7 +59,13 @@ public record TaxAmounts(List<BigDecimal> nets, List<TaxTotal> totals) {
           }
           totals.add(
               new TaxTotal(
-                  tax.code(), tax.name(), tax.ratePercent(), sum(group.nets()), group.tax()));
+                  tax.code(),
+                  tax.name(),
+                  tax.chargedPercent(),
+                  sum(group.nets()),
+                  group.tax(),
+                  tax.category(),
+                  tax.reason()));
         });
     return new TaxAmounts(nets, totals);
   }
@@ -68,7 +74,9 @@ public record TaxAmounts(List<BigDecimal> nets, List<TaxTotal> totals) {
       Comparator.comparing(LineTax::code)
           .thenComparing(LineTax::ratePercent)
           .thenComparing(LineTax::exempt)
-          .thenComparing(LineTax::included);
+          .thenComparing(LineTax::included)
+          .thenComparing(LineTax::kind)
+          .thenComparing(LineTax::reason);
 
   private record Group(List<BigDecimal> nets, BigDecimal tax) {}
 

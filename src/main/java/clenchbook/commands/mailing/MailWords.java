@@ -55,6 +55,11 @@ final class MailWords {
       words.put(MailWord.OPEN, formats.money(invoice.amountDue()));
       words.put(MailWord.DUE, formats.longDate(invoice.due()));
       invoice.pay().link().ifPresent(link -> words.put(MailWord.LINK, link));
+      invoice
+          .pay()
+          .reference()
+          .filter(unused -> invoice.pay().iban().isPresent())
+          .ifPresent(reference -> words.put(MailWord.REFERENCE, reference.inFours()));
     }
   }
 

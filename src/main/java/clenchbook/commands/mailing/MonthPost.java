@@ -30,7 +30,7 @@ public final class MonthPost {
   /** The letters of this month, ready to be put into mails. */
   public MonthPost(BilledMonth month) {
     this.month = month;
-    letters = new Letters(month.jobs().index(), new NextVisits(month));
+    letters = new Letters(month.jobs().index(), new NextVisits(month), month.references());
     month.accounts().forEach(account -> accounts.put(Names.key(account.owner()), account));
     month.billing().documents().forEach(each -> byNumber.put(each.number(), each));
   }
@@ -55,12 +55,20 @@ public final class MonthPost {
     byOwner.forEach(
         (owner, own) -> {
           Map<String, byte[]> files = new LinkedHashMap<>();
-          own.forEach(each -> put(files, documents.getOrDefault(each.number(), ""), "", pdfs));
+          own.forEach(each -> put(files, documents.getOrDefault(each.number(), ""), pdfs));
           Optional<String> statement = Optional.ofNullable(statements.get(owner));
           statement.ifPresent(path -> put(files, path, month.month() + " ", pdfs));
           posts.add(post(owner, own, statement.isPresent(), files));
         });
     return posts;
+  }
+
+  /** A document, and the structured invoice that goes with it. */
+  private static void put(Map<String, byte[]> files, String path, Map<String, byte[]> printed) {
+    put(files, path, "", printed);
+    if (printed.containsKey(DocumentNames.eInvoice(path))) {
+      put(files, DocumentNames.eInvoice(path), "", printed);
+    }
   }
 
   /** The file by its bare name; the owner of a statement is told its month by the name. */
@@ -82,11 +90,11 @@ public final class MonthPost {
         own.stream()
             .filter(BilledDocument::invoice)
             .findFirst()
-            .map(each -> letters.invoice(each, account(owner))),
+            .map(each -> letters.invoice(each, account(owner), month.billing().beside(each))),
         own.stream().filter(each -> !each.invoice()).map(this::creditNote).toList(),
         statement ? Optional.of(statement(account(owner))) : Optional.empty(),
         files.entrySet().stream()
-            .map(file -> Attachment.pdf(file.getKey(), file.getValue()))
+            .map(file -> Attachment.of(file.getKey(), file.getValue()))
             .toList());
   }
 

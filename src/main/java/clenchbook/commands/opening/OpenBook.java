@@ -2,6 +2,7 @@ package clenchbook.commands.opening;
 
 import clenchbook.book.Book;
 import clenchbook.book.SheetKind;
+import clenchbook.einvoice.EInvoiceRules;
 import clenchbook.jobs.JobResolver;
 import clenchbook.jobs.Jobs;
 import clenchbook.problem.Problem;
@@ -59,6 +60,7 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
       problems.addAll(jobs.problems());
       problems.addAll(SettingFaults.of(result.book(), folder(file)));
       problems.addAll(NameFaults.of(result.book()));
+      problems.addAll(EInvoiceRules.problems(jobs));
       return new OpenBook(file, result.sha256(), jobs, problems);
     } catch (UnreadableWorkbook e) {
       throw new RunFault(file.getFileName() + ": " + e.getMessage(), e);

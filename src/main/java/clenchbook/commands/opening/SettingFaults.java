@@ -8,8 +8,10 @@ import clenchbook.print.invoice.LogoImage;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.values.CreditorReference;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +30,7 @@ public final class SettingFaults {
     faults.pattern();
     faults.link();
     faults.logo(folder);
+    faults.reference();
     return faults.problems;
   }
 
@@ -79,6 +82,21 @@ public final class SettingFaults {
           Setting.LOGO,
           "the logo is left off: " + e.getMessage(),
           "a PNG or JPEG in the workbook's folder or below, at most 5 MB");
+    }
+  }
+
+  /** Numbers grow: one of six digits has to fit too. */
+  private void reference() {
+    NumberPattern pattern =
+        NumberPattern.parse(settings.text(Setting.INVOICE_PATTERN)).orElse(NumberPattern.DEFAULT);
+    String number = pattern.number(LocalDate.of(2026, 1, 1), 999_999);
+    boolean asked = settings.text(Setting.PAYMENT_REFERENCE).equals("rf");
+    if (asked && CreditorReference.of(number).isEmpty()) {
+      warn(
+          ProblemKind.REFERENCE_REFUSED,
+          Setting.PAYMENT_REFERENCE,
+          "the number itself is the reference: " + number + " has too many letters and digits",
+          "an Invoice pattern of at most " + CreditorReference.LONGEST_BODY + " of them");
     }
   }
 

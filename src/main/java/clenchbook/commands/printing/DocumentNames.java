@@ -22,4 +22,9 @@ public final class DocumentNames {
     }
     return paths;
   }
+
+  /** The path of the structured invoice that goes with a document's PDF. */
+  public static String eInvoice(String path) {
+    return path.replaceFirst("^invoices/", "e-invoices/").replaceFirst("\\.pdf$", ".xml");
+  }
 }

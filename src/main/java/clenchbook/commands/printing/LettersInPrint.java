@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
 
 /**
  * A month's letters while they are being printed: issued ones with the bytes they went out with.
@@ -19,16 +21,22 @@ public final class LettersInPrint {
   private final Map<String, byte[]> stored;
   private final Printing.Sheets drafts;
   private final Printing.Sheets statements;
+  private final Map<String, byte[]> storedEInvoices;
+  private final Printing.Sheets eInvoices;
 
   private LettersInPrint(
       MonthLetters letters,
       Map<String, byte[]> stored,
       Printing.Sheets drafts,
-      Printing.Sheets statements) {
+      Printing.Sheets statements,
+      Map<String, byte[]> storedEInvoices,
+      Printing.Sheets eInvoices) {
     this.letters = letters;
     this.stored = stored;
     this.drafts = drafts;
     this.statements = statements;
+    this.storedEInvoices = storedEInvoices;
+    this.eInvoices = eInvoices;
   }
 
   /**
@@ -39,21 +47,23 @@ public final class LettersInPrint {
   public static LettersInPrint begin(
       BilledMonth month, Optional<Register> register, PdfDocuments documents, Printing printing) {
     MonthLetters letters = new MonthLetters(month, documents);
-    Map<String, byte[]> stored = stored(month, register);
+    Map<String, byte[]> stored = stored(month, number -> register.flatMap(r -> r.pdf(number)));
+    Map<String, Callable<byte[]>> work = letters.letters(stored);
     return new LettersInPrint(
         letters,
         stored,
-        printing.begin(letters.letters(stored)),
-        printing.begin(letters.statements()));
+        printing.begin(work),
+        printing.begin(letters.statements()),
+        stored(month, number -> register.flatMap(r -> r.eInvoice(number))),
+        printing.begin(letters.eInvoices(work.keySet())));
   }
 
-  private static Map<String, byte[]> stored(BilledMonth month, Optional<Register> register) {
+  private static Map<String, byte[]> stored(
+      BilledMonth month, Function<String, Optional<byte[]>> find) {
     Map<String, byte[]> stored = new HashMap<>();
     for (BilledDocument document : month.billing().month()) {
       if (document.state().fixed()) {
-        register
-            .flatMap(open -> open.pdf(document.number()))
-            .ifPresent(pdf -> stored.put(document.number(), pdf));
+        find.apply(document.number()).ifPresent(bytes -> stored.put(document.number(), bytes));
       }
     }
     return stored;
@@ -68,6 +78,9 @@ public final class LettersInPrint {
   public Set<String> paths() {
     Set<String> paths = new TreeSet<>(names().values());
     paths.addAll(statements.names());
+    Set<String> apart = new TreeSet<>(storedEInvoices.keySet());
+    apart.addAll(eInvoices.names());
+    apart.forEach(number -> paths.add(DocumentNames.eInvoice(names().getOrDefault(number, ""))));
     return paths;
   }
 
@@ -76,12 +89,20 @@ public final class LettersInPrint {
     return drafts.done(terminal);
   }
 
+  /** Waits, and gives the structured invoices made now that are files of their own, by number. */
+  public Map<String, byte[]> eInvoices(Terminal terminal) {
+    return eInvoices.done(terminal);
+  }
+
   /** Waits, and gives all letters by their path. */
   public Map<String, byte[]> files(Terminal terminal) {
     Map<String, byte[]> byNumber = new HashMap<>(stored);
     byNumber.putAll(printed(terminal));
     Map<String, byte[]> files = new HashMap<>(letters.named(byNumber));
     files.putAll(statements.done(terminal));
+    Map<String, byte[]> apart = new HashMap<>(storedEInvoices);
+    apart.putAll(eInvoices(terminal));
+    files.putAll(letters.eInvoicesNamed(apart));
     return files;
   }
 }

@@ -4,7 +4,10 @@ import clenchbook.billing.accounts.Account;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Names;
 import clenchbook.print.files.SafeFileNames;
+import clenchbook.print.invoice.LetterWords;
 import clenchbook.print.pdf.PdfDocuments;
+import clenchbook.reports.letters.CreditNoteDocument;
+import clenchbook.reports.letters.InvoiceDocument;
 import clenchbook.reports.month.BilledMonth;
 import clenchbook.reports.month.Letters;
 import clenchbook.reports.month.NextVisits;
@@ -15,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 
@@ -23,13 +27,15 @@ public final class MonthLetters {
   private final BilledMonth month;
   private final PdfDocuments documents;
   private final Letters letters;
+  private final MonthEInvoices eInvoices;
   private final Map<String, Account> accounts = new HashMap<>();
   private final Map<String, BilledDocument> byNumber = new HashMap<>();
 
   MonthLetters(BilledMonth month, PdfDocuments documents) {
     this.month = month;
     this.documents = documents;
-    letters = new Letters(month.jobs().index(), new NextVisits(month));
+    letters = new Letters(month.jobs().index(), new NextVisits(month), month.references());
+    eInvoices = new MonthEInvoices(month);
     month.accounts().forEach(account -> accounts.put(Names.key(account.owner()), account));
     month.billing().documents().forEach(each -> byNumber.put(each.number(), each));
   }
@@ -48,10 +54,46 @@ public final class MonthLetters {
 
   private byte[] letter(BilledDocument document) {
     if (document.invoice()) {
-      return documents.invoice(letters.invoice(document, account(document.owner())));
+      InvoiceDocument letter = invoice(document);
+      return documents.invoice(letter, inside(document, LetterWords.of(letter)));
     }
+    CreditNoteDocument letter = creditNote(document);
+    return documents.creditNote(letter, inside(document, LetterWords.of(letter)));
+  }
+
+  private Optional<byte[]> inside(BilledDocument document, LetterWords words) {
+    return eInvoices.inside(document)
+        ? Optional.of(eInvoices.xml(document, words))
+        : Optional.empty();
+  }
+
+  /**
+   * Structured invoices that are files of their own, of those letters that are printed, by number.
+   */
+  Map<String, Callable<byte[]>> eInvoices(Set<String> printed) {
+    Map<String, Callable<byte[]>> work = new LinkedHashMap<>();
+    for (String number : eInvoices.apart()) {
+      BilledDocument document = Optional.ofNullable(byNumber.get(number)).orElseThrow();
+      if (printed.contains(number)) {
+        work.put(number, () -> eInvoices.xml(document, words(document)));
+      }
+    }
+    return work;
+  }
+
+  private LetterWords words(BilledDocument document) {
+    return document.invoice()
+        ? LetterWords.of(invoice(document))
+        : LetterWords.of(creditNote(document));
+  }
+
+  private InvoiceDocument invoice(BilledDocument document) {
+    return letters.invoice(document, account(document.owner()), month.billing().beside(document));
+  }
+
+  private CreditNoteDocument creditNote(BilledDocument document) {
     LocalDate invoiceDate = byNumber.getOrDefault(document.corrects(), document).date();
-    return documents.creditNote(letters.creditNote(document, invoiceDate));
+    return letters.creditNote(document, invoiceDate);
   }
 
   private Account account(String owner) {
@@ -92,6 +134,20 @@ public final class MonthLetters {
   Map<String, byte[]> named(Map<String, byte[]> byNumber) {
     Map<String, byte[]> files = new TreeMap<>();
     names().forEach((number, path) -> files.put(path, byNumber.get(number)));
+    return files;
+  }
+
+  /** Structured invoices under their file names, beside the letters' own. */
+  Map<String, byte[]> eInvoicesNamed(Map<String, byte[]> byNumber) {
+    Map<String, byte[]> files = new TreeMap<>();
+    names()
+        .forEach(
+            (number, path) -> {
+              byte[] xml = byNumber.get(number);
+              if (xml != null) {
+                files.put(DocumentNames.eInvoice(path), xml);
+              }
+            });
     return files;
   }
 

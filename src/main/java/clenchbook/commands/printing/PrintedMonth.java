@@ -12,10 +12,14 @@ import java.util.Optional;
  *
  * @param month the month
  * @param drafts what was printed now, by number
+ * @param eInvoices structured invoices made now that are files of their own, by number
  * @param files all letters, by their path among the month's files
  */
 public record PrintedMonth(
-    BilledMonth month, Map<String, byte[]> drafts, Map<String, byte[]> files) {
+    BilledMonth month,
+    Map<String, byte[]> drafts,
+    Map<String, byte[]> eInvoices,
+    Map<String, byte[]> files) {
   /**
    * Prints what is not kept.
    *
@@ -25,7 +29,8 @@ public record PrintedMonth(
       BilledMonth month, Optional<Register> register, PdfDocuments documents, Terminal terminal) {
     try (Printing printing = new Printing()) {
       LettersInPrint letters = LettersInPrint.begin(month, register, documents, printing);
-      return new PrintedMonth(month, letters.printed(terminal), letters.files(terminal));
+      return new PrintedMonth(
+          month, letters.printed(terminal), letters.eInvoices(terminal), letters.files(terminal));
     }
   }
 }

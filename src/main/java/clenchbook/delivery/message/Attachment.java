@@ -28,6 +28,19 @@ public record Attachment(String fileName, String mediaType, byte[] bytes) {
     return new Attachment(fileName, "application/pdf", bytes);
   }
 
+  /**
+   * A file whose kind its name tells.
+   *
+   * @param fileName the name, ending in {@code .xml} for a structured invoice
+   * @param bytes the file
+   * @return a structured invoice, else a PDF
+   */
+  public static Attachment of(String fileName, byte[] bytes) {
+    return fileName.endsWith(".xml")
+        ? new Attachment(fileName, "application/xml", bytes)
+        : pdf(fileName, bytes);
+  }
+
   /** The file's bytes, a fresh copy. */
   @Override
   public byte[] bytes() {

@@ -32,6 +32,8 @@ public enum MailWord {
   DATE,
   /** The address for paying online. */
   LINK,
+  /** What a transfer shall say, where it is not the number itself. */
+  REFERENCE,
   /** The business's telephone. */
   PHONE;
 

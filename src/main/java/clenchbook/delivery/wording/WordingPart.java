@@ -29,6 +29,8 @@ public enum WordingPart {
   FAVOUR,
   /** Where to pay online. */
   LINK,
+  /** What a transfer shall say. */
+  REFERENCE,
   /** Whom to ask. */
   QUESTION,
   /** The telephone. */

@@ -27,6 +27,7 @@ public final class JobCharges {
   private final BookIndex index;
   private final Settings settings;
   private final MinorUnit unit;
+  private final LineTax uncoded;
 
   /**
    * Makes the rules of one book.
@@ -37,6 +38,7 @@ public final class JobCharges {
     this.index = index;
     this.settings = index.book().settings();
     this.unit = settings.minorUnit();
+    this.uncoded = settings.taxRegistered() ? LineTax.UNCODED : LineTax.NONE;
   }
 
   /**
@@ -96,7 +98,7 @@ public final class JobCharges {
       lines.add(line.of(Part.GOODS, goods, tax));
     }
     if (part.compareTo(BigDecimal.ONE) < 0) {
-      lines.add(line.of(Part.REST, rest, LineTax.NONE));
+      lines.add(line.of(Part.REST, rest, uncoded));
     }
   }
 
@@ -133,16 +135,21 @@ public final class JobCharges {
     String code = job.work().map(WorkItem::taxCode).orElse("");
     Optional<TaxRate> rate =
         settings.chargesTax() ? index.tax().find(code, job.date()) : Optional.empty();
-    boolean exempt = index.owner(payer.name()).map(Owner::taxExempt).orElse(false);
-    return rate.map(
-            found ->
-                new LineTax(
-                    found.code(),
-                    found.name(),
-                    found.ratePercent(),
-                    exempt,
-                    settings.yes(Setting.PRICES_INCLUDE_TAX)))
-        .orElse(LineTax.NONE);
+    return rate.map(found -> tax(found, index.owner(payer.name()))).orElse(uncoded);
+  }
+
+  private LineTax tax(TaxRate rate, Optional<Owner> owner) {
+    boolean exempt = owner.map(Owner::taxExempt).orElse(false);
+    LineTax tax =
+        new LineTax(
+            rate.code(),
+            rate.name(),
+            rate.kind().charged() ? rate.ratePercent() : BigDecimal.ZERO,
+            rate.kind(),
+            rate.reason(),
+            exempt,
+            settings.yes(Setting.PRICES_INCLUDE_TAX));
+    return tax.because(exempt ? owner.map(Owner::exemptReason) : Optional.empty());
   }
 
   /** What the parts of one payer's line have in common. */

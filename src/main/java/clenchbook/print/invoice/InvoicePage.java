@@ -8,6 +8,7 @@ import clenchbook.reports.letters.NextVisit;
 import clenchbook.reports.letters.PrintedLine;
 import clenchbook.reports.letters.PrintedTotals;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,10 @@ public final class InvoicePage {
     Map<String, Object> parts = parts(title, facts, invoice.totals());
     Optional<BigDecimal> discount = commonDiscount(invoice.lines());
     put(parts, "subtitle", subtitle(invoice, discount));
-    put(parts, "remarks", String.join("\n", invoice.remarks()));
+    List<String> remarks = new ArrayList<>(TaxGround.remarks(invoice.totals(), wording));
+    invoice.beside().forEach(number -> remarks.add(wording.say("remark.beside", number)));
+    remarks.addAll(invoice.remarks());
+    put(parts, "remarks", String.join("\n", remarks));
     addPayment(parts, invoice);
     addNextVisits(parts, invoice.nextVisits());
     InvoiceRows rows = new InvoiceRows(wording, formats);
@@ -87,7 +91,9 @@ public final class InvoicePage {
             note.invoiceNumber(),
             formats.longDate(note.invoiceDate()),
             formats.money(takenBack)));
-    put(parts, "payText", String.join("\n", note.remarks()));
+    List<String> remarks = new ArrayList<>(TaxGround.remarks(note.totals(), wording));
+    remarks.addAll(note.remarks());
+    put(parts, "payText", String.join("\n", remarks));
     InvoiceRows rows = new InvoiceRows(wording, formats);
     rows.lines(note.lines(), showsTax(note.totals()), false);
     rows.sums(note.totals());
@@ -103,9 +109,15 @@ public final class InvoicePage {
     put(parts, "columnHorse", wording.say("column.horse"));
     put(parts, "columnWork", wording.say("column.work"));
     put(parts, "columnTax", showsTax(totals) ? wording.say("column.tax") : "");
-    String amount = totals.linesIncludeTax() ? "column.amountWithTax" : "column.amount";
-    put(parts, "columnAmount", wording.say(amount, formats.currencySign()));
+    put(parts, "columnAmount", wording.say(amountHeading(totals), formats.currencySign()));
     return parts;
+  }
+
+  private static String amountHeading(PrintedTotals totals) {
+    if (totals.linesExempt()) {
+      return "column.amountExempt";
+    }
+    return totals.linesIncludeTax() ? "column.amountWithTax" : "column.amount";
   }
 
   private void addTaxNumber(Map<String, String> facts) {
@@ -134,7 +146,10 @@ public final class InvoicePage {
     String please =
         wording.say(
             "pay.please", formats.money(invoice.amountDue()), formats.longDate(invoice.due()));
-    put(parts, "payText", PaymentLines.of(please, invoice.pay(), head.number(), wording));
+    put(
+        parts,
+        "payText",
+        PaymentLines.of(please, invoice.pay(), invoice.pay().said(head.number()), wording));
     code(invoice)
         .ifPresent(
             text -> {
@@ -156,6 +171,7 @@ public final class InvoicePage {
                     iban,
                     pay.bic().orElse(""),
                     invoice.amountDue(),
+                    pay.reference(),
                     head.number()));
   }
 

@@ -46,6 +46,12 @@ final class InvoiceRows {
   }
 
   private String details(PrintedLine line, boolean discountSaid) {
+    return String.join("  ·  ", details(line, discountSaid, wording, formats));
+  }
+
+  /** The smaller print of a line, piece by piece. */
+  static List<String> details(
+      PrintedLine line, boolean discountSaid, LetterWording wording, PrintFormats formats) {
     List<String> details = new ArrayList<>(line.details());
     line.notes().forEach(note -> details.add(wording.say("note." + note)));
     line.discountPercent()
@@ -53,7 +59,7 @@ final class InvoiceRows {
         .ifPresent(percent -> details.add(wording.say("line.discount", formats.percent(percent))));
     line.sharePercent()
         .ifPresent(percent -> details.add(wording.say("line.share", formats.percent(percent))));
-    return String.join("  ·  ", details);
+    return details;
   }
 
   void sums(PrintedTotals totals) {
@@ -70,20 +76,15 @@ final class InvoiceRows {
   private String taxLabel(PrintedTax tax) {
     String code =
         tax.code().isBlank() || tax.code().equals(tax.name()) ? "" : " (" + tax.code() + ")";
-    if (exempt(tax)) {
-      return wording.say("sum.taxExempt", tax.name() + code, formats.amount(tax.net()));
-    }
-    return wording.say(
-        "sum.tax",
-        tax.name() + code,
-        formats.percent(tax.ratePercent()),
-        formats.amount(tax.net()));
-  }
-
-  /** A rate on a net that would bear tax, and none: the owner is exempt. */
-  private static boolean exempt(PrintedTax tax) {
-    BigDecimal would = tax.net().abs().multiply(tax.ratePercent().movePointLeft(2));
-    return tax.tax().signum() == 0 && would.compareTo(tax.tax().ulp()) >= 0;
+    String net = formats.amount(tax.net());
+    return switch (tax.category()) {
+      case S, Z ->
+          wording.say("sum.tax", tax.name() + code, formats.percent(tax.ratePercent()), net);
+      case E -> wording.say("sum.taxExempt", tax.name() + code, net);
+      case AE, O ->
+          wording.say(
+              "sum.taxOther", tax.name() + code, TaxGround.of(tax.category(), wording), net);
+    };
   }
 
   void settlements(List<Settlement> settlements) {

@@ -1,5 +1,7 @@
 package clenchbook.print.invoice;
 
+import clenchbook.values.CreditorReference;
+import clenchbook.values.Iban;
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
@@ -7,7 +9,6 @@ import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -36,15 +37,21 @@ final class PaymentCode {
    * @param iban the account
    * @param bic the bank; may be empty
    * @param amount in euro
-   * @param reference what the transfer shall say
+   * @param reference the structured reference, written in the line that banks check
+   * @param number what the transfer shall say where there is none
    * @return the text; empty where the rules don't allow a code, such as a wrong IBAN
    */
   static Optional<String> text(
-      String name, String iban, String bic, BigDecimal amount, String reference) {
+      String name,
+      String iban,
+      String bic,
+      BigDecimal amount,
+      Optional<CreditorReference> reference,
+      String number) {
     String account = compact(iban);
     String bank = compact(bic);
     boolean allowed =
-        isIban(account)
+        Iban.of(account).isPresent()
             && (bank.isEmpty() || bank.length() == 8 || bank.length() == 11)
             && !name.isBlank()
             && amount.compareTo(LEAST) >= 0
@@ -65,8 +72,8 @@ final class PaymentCode {
                 account,
                 "EUR" + amount.stripTrailingZeros().toPlainString(),
                 "",
-                "",
-                cut(reference, LONGEST_TEXT)));
+                reference.map(CreditorReference::compact).orElse(""),
+                reference.isPresent() ? "" : cut(number, LONGEST_TEXT)));
     boolean fits = text.getBytes(StandardCharsets.UTF_8).length <= LARGEST_PAYLOAD;
     return fits ? Optional.of(text) : Optional.empty();
   }
@@ -83,18 +90,6 @@ final class PaymentCode {
     } catch (WriterException e) {
       throw new IllegalArgumentException("331 bytes fit into a code of level M", e);
     }
-  }
-
-  /** Whether the check digits are right: ISO 13616, remainder 97-10 of ISO 7064. */
-  static boolean isIban(String account) {
-    if (!account.matches("[A-Z]{2}[0-9]{2}[A-Z0-9]{11,30}")) {
-      return false;
-    }
-    StringBuilder digits = new StringBuilder();
-    (account.substring(4) + account.substring(0, 4))
-        .chars()
-        .forEach(c -> digits.append(Character.getNumericValue(c)));
-    return new BigInteger(digits.toString()).mod(BigInteger.valueOf(97)).intValue() == 1;
   }
 
   private static String compact(String code) {

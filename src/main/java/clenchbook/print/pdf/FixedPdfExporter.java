@@ -16,6 +16,7 @@ import java.text.AttributedCharacterIterator;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.zip.Deflater;
 import net.sf.jasperreports.engine.JRException;
 import net.sf.jasperreports.engine.JRPrintImage;
@@ -41,9 +42,15 @@ final class FixedPdfExporter extends JRPdfExporter {
 
   private final LocalDate day;
   private final String language;
+  private final Optional<EnclosedInvoice> enclosed;
 
-  FixedPdfExporter(JasperReportsContext context, LocalDate day, String language) {
+  FixedPdfExporter(
+      JasperReportsContext context,
+      LocalDate day,
+      String language,
+      Optional<EnclosedInvoice> enclosed) {
     super(context);
+    this.enclosed = enclosed;
     this.day = day;
     this.language = language;
   }
@@ -95,6 +102,13 @@ final class FixedPdfExporter extends JRPdfExporter {
       return created;
     }
 
+    /** The enclosed file comes last, when all pages are written. */
+    @Override
+    public void close() {
+      enclosed.ifPresent(invoice -> enclose(invoice, getPdfWriter()));
+      super.close();
+    }
+
     @Override
     public PdfPhrase createPhrase() {
       return new PlainPhrase(this, new Phrase());
@@ -109,6 +123,14 @@ final class FixedPdfExporter extends JRPdfExporter {
         embedded.setCompressionLevel(COMPRESSION);
       }
       return font;
+    }
+  }
+
+  private static void enclose(EnclosedInvoice invoice, PdfWriter writer) {
+    try {
+      invoice.encloseIn(writer);
+    } catch (IOException e) {
+      throw new IllegalStateException("bytes in memory can be read", e);
     }
   }
 

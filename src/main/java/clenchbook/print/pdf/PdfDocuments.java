@@ -15,6 +15,7 @@ import clenchbook.reports.letters.StatementDocument;
 import java.io.ByteArrayOutputStream;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import net.sf.jasperreports.engine.DefaultJasperReportsContext;
 import net.sf.jasperreports.engine.JRException;
 import net.sf.jasperreports.engine.JasperFillManager;
@@ -60,8 +61,20 @@ public final class PdfDocuments {
    * @throws TemplateException when the farrier's own template can't be used
    */
   public byte[] invoice(InvoiceDocument invoice) {
-    return letter(
-        "invoice", invoice.head(), new InvoicePage(invoice.head(), settings.logo()).of(invoice));
+    return invoice(invoice, Optional.empty());
+  }
+
+  /**
+   * An invoice with its structured invoice inside.
+   *
+   * @param invoice what it says
+   * @param facturX the structured invoice, as XML in UTF-8; empty for the plain invoice
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] invoice(InvoiceDocument invoice, Optional<byte[]> facturX) {
+    DocumentHead head = invoice.head();
+    return letter("invoice", head, new InvoicePage(head, settings.logo()).of(invoice), facturX);
   }
 
   /**
@@ -72,7 +85,20 @@ public final class PdfDocuments {
    * @throws TemplateException when the farrier's own template can't be used
    */
   public byte[] creditNote(CreditNoteDocument note) {
-    return letter("invoice", note.head(), new InvoicePage(note.head(), settings.logo()).of(note));
+    return creditNote(note, Optional.empty());
+  }
+
+  /**
+   * A credit note with its structured invoice inside.
+   *
+   * @param note what it says
+   * @param facturX the structured invoice, as XML in UTF-8; empty for the plain credit note
+   * @return the PDF
+   * @throws TemplateException when the farrier's own template can't be used
+   */
+  public byte[] creditNote(CreditNoteDocument note, Optional<byte[]> facturX) {
+    DocumentHead head = note.head();
+    return letter("invoice", head, new InvoicePage(head, settings.logo()).of(note), facturX);
   }
 
   /**
@@ -84,7 +110,8 @@ public final class PdfDocuments {
    */
   public byte[] statement(StatementDocument statement) {
     DocumentHead head = statement.head();
-    return letter("statement", head, new StatementPage(head, settings.logo()).of(statement));
+    PrintedPage page = new StatementPage(head, settings.logo()).of(statement);
+    return letter("statement", head, page, Optional.empty());
   }
 
   /**
@@ -108,14 +135,16 @@ public final class PdfDocuments {
       JasperReport compiled = new TemplateCompiler(context).compileReport(design);
       JasperPrint filled =
           JasperFillManager.getInstance(context).fill(compiled, parts, new PrintRows(rows.rows()));
-      FixedPdfExporter exporter = new FixedPdfExporter(context, settings.asAt(), "en");
+      FixedPdfExporter exporter =
+          new FixedPdfExporter(context, settings.asAt(), "en", Optional.empty());
       return export(exporter, filled, report.title(), settings.business());
     } catch (JRException e) {
       throw new IllegalStateException("the pages of " + report.name(), e);
     }
   }
 
-  private byte[] letter(String template, DocumentHead head, PrintedPage page) {
+  private byte[] letter(
+      String template, DocumentHead head, PrintedPage page, Optional<byte[]> facturX) {
     try {
       JasperReport report = templates.of(template, PaperSize.of(head.locale()));
       JasperPrint filled =
@@ -123,7 +152,10 @@ public final class PdfDocuments {
               .fill(report, page.parts(), new PrintRows(page.rows()));
       FixedPdfExporter exporter =
           new FixedPdfExporter(
-              context, head.date(), LetterWording.of(head.locale().language()).language());
+              context,
+              head.date(),
+              LetterWording.of(head.locale().language()).language(),
+              facturX.map(xml -> new EnclosedInvoice(xml, head.date())));
       return export(exporter, filled, page.title(), head.from().name());
     } catch (JRException e) {
       throw new TemplateException(template + ".jrxml: " + e.getMessage(), e);

@@ -159,6 +159,13 @@ final class PriceRows {
       return Optional.empty();
     }
     BigDecimal percent = rate.orElse(BigDecimal.ZERO);
+    if (untaxed && percent.signum() != 0) {
+      row.warn(
+          ProblemKind.TAX_RATE_UNUSED,
+          "Rate %",
+          "no tax is charged under Kind " + kind.get().word() + "; the rate counts for nothing",
+          "0, or the Kind standard or reduced");
+    }
     TaxKind byRate = percent.signum() == 0 ? TaxKind.ZERO : TaxKind.STANDARD;
     return Optional.of(
         new TaxRate(

@@ -13,6 +13,7 @@ import clenchbook.reading.words.CountryNames;
 import clenchbook.reading.words.LanguageNames;
 import clenchbook.reading.words.SameWords;
 import clenchbook.reading.words.YesNo;
+import clenchbook.values.Iban;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -106,6 +107,7 @@ final class SettingReading {
           case COUNTRY -> CountryNames.code(text);
           case CURRENCY -> currency(text);
           case LANGUAGE -> LanguageNames.code(text);
+          case IBAN -> Iban.of(text).map(Iban::compact);
         };
     value.ifPresent(usable -> found.put(setting, usable));
     return value;
@@ -122,6 +124,7 @@ final class SettingReading {
       case DATE -> "a day such as 2026-01-01";
       case COUNTRY -> "a country of two letters such as GB, or its English name";
       case CURRENCY -> "a currency of three letters such as EUR";
+      case IBAN -> "an account number with its country's length and right check digits";
       case LANGUAGE -> "a language of two letters such as en, or its English name";
     };
   }

@@ -12,13 +12,17 @@ import java.util.Optional;
  *
  * @param given usable values in canonical form
  * @param cells where they stand
+ * @param blanks the value cells of rows that were left blank
  * @param reading the locale and order of dates found
  */
 public record SettingsOutcome(
-    Map<Setting, String> given, Map<Setting, CellRef> cells, SettingReading reading) {
+    Map<Setting, String> given,
+    Map<Setting, CellRef> cells,
+    Map<Setting, CellRef> blanks,
+    SettingReading reading) {
 
   public Settings settings() {
-    return new Settings(given, cells, reading.machineValues());
+    return new Settings(given, cells, blanks, reading.machineValues());
   }
 
   public ReadingRules rules(boolean from1904) {

@@ -142,7 +142,18 @@ public final class SettingsRows {
         }
       }
     }
-    return new SettingsOutcome(given, cells, reading);
+    return new SettingsOutcome(given, cells, blanks(), reading);
+  }
+
+  private Map<Setting, CellRef> blanks() {
+    Map<Setting, CellRef> blanks = new EnumMap<>(Setting.class);
+    entries.forEach(
+        (setting, entry) -> {
+          if (entry.value().map(SettingsRows::isBlank).orElse(true)) {
+            blanks.put(setting, entry.valueAt());
+          }
+        });
+    return blanks;
   }
 
   private static boolean isBlank(Cell cell) {

@@ -18,6 +18,8 @@ import java.util.List;
  * @param amountDue what is left to pay; negative is in the owner's favour
  * @param pay how to pay
  * @param nextVisits when its horses are next due, in order
+ * @param beside the numbers of the same month's invoices that bear what is treated otherwise for
+ *     tax
  * @param remarks further sentences, already in the document's language
  */
 public record InvoiceDocument(
@@ -30,12 +32,40 @@ public record InvoiceDocument(
     BigDecimal amountDue,
     HowToPay pay,
     List<NextVisit> nextVisits,
+    List<String> beside,
     List<String> remarks) {
   /** Copies its lists. */
   public InvoiceDocument {
     lines = List.copyOf(lines);
     settlements = List.copyOf(settlements);
     nextVisits = List.copyOf(nextVisits);
+    beside = List.copyOf(beside);
     remarks = List.copyOf(remarks);
+  }
+
+  /** An invoice beside which there is no other. */
+  public InvoiceDocument(
+      DocumentHead head,
+      YearMonth month,
+      LocalDate due,
+      List<PrintedLine> lines,
+      PrintedTotals totals,
+      List<Settlement> settlements,
+      BigDecimal amountDue,
+      HowToPay pay,
+      List<NextVisit> nextVisits,
+      List<String> remarks) {
+    this(
+        head,
+        month,
+        due,
+        lines,
+        totals,
+        settlements,
+        amountDue,
+        pay,
+        nextVisits,
+        List.of(),
+        remarks);
   }
 }

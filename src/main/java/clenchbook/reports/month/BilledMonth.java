@@ -6,6 +6,7 @@ import clenchbook.billing.MonthBilling;
 import clenchbook.billing.accounts.Account;
 import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.numbering.PaymentReferences;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
 import clenchbook.schedule.DueFindings;
@@ -58,5 +59,16 @@ public record BilledMonth(
     return jobs.between(month.atDay(1), month.atEndOfMonth()).stream()
         .filter(job -> !job.cancelled())
         .toList();
+  }
+
+  /**
+   * What transfers for the documents shall say.
+   *
+   * @return the references of all documents after the run
+   */
+  public PaymentReferences references() {
+    return PaymentReferences.of(
+        jobs.index().book().settings(),
+        billing.documents().stream().map(BilledDocument::number).toList());
   }
 }

@@ -74,7 +74,7 @@ final class DocumentFigures {
         .column("share", row -> Figures.plain(row.line().sharePercent()))
         .column("net", row -> Figures.money(row.line().net()))
         .column("tax_code", row -> row.line().tax().code())
-        .column("tax_rate", row -> Figures.plain(row.line().tax().ratePercent()))
+        .column("tax_rate", row -> Figures.plain(row.line().tax().chargedPercent()))
         .column("amount", row -> Figures.money(row.line().amount()))
         .column("discount", row -> Figures.plain(row.line().discountPercent()))
         .column("sheet", row -> row.line().sheet())
@@ -105,7 +105,24 @@ final class DocumentFigures {
         .column("rate", row -> Figures.plain(row.total().ratePercent()))
         .column("net", row -> Figures.money(row.total().net()))
         .column("tax", row -> Figures.money(row.total().tax()))
+        .column("category", row -> row.total().category().name())
+        .column("reason", row -> reason(row.total()))
         .named("tax");
+  }
+
+  /** The ground as the book gives it, else what the category itself says. */
+  private static String reason(TaxTotal total) {
+    if (!total.reason().isEmpty()) {
+      return total.reason();
+    }
+    if (total.code().isEmpty()) {
+      return "no tax code";
+    }
+    return switch (total.category()) {
+      case AE -> "reverse charge";
+      case O -> "outside the scope of tax";
+      case S, Z, E -> "";
+    };
   }
 
   static FigureTable balances(List<Account> accounts) {

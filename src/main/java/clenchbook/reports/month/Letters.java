@@ -6,21 +6,16 @@ import clenchbook.billing.accounts.Account.Source;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.TaxTotal;
-import clenchbook.book.Owner;
+import clenchbook.billing.numbering.PaymentReferences;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.charge.ChargeLine;
-import clenchbook.reports.letters.Addressee;
 import clenchbook.reports.letters.Ageing;
 import clenchbook.reports.letters.CreditNoteDocument;
-import clenchbook.reports.letters.DocumentHead;
-import clenchbook.reports.letters.HowToPay;
 import clenchbook.reports.letters.InvoiceDocument;
-import clenchbook.reports.letters.Letterhead;
 import clenchbook.reports.letters.NextVisit;
-import clenchbook.reports.letters.PrintLocale;
 import clenchbook.reports.letters.PrintedLine;
 import clenchbook.reports.letters.PrintedLine.Note;
 import clenchbook.reports.letters.PrintedTax;
@@ -40,7 +35,7 @@ import java.util.stream.Stream;
 
 /** Puts documents and accounts into letters, ready to print. */
 public final class Letters {
-  private final BookIndex index;
+  private final LetterHeads heads;
   private final Settings settings;
   private final Function<String, List<NextVisit>> nextVisits;
 
@@ -49,9 +44,11 @@ public final class Letters {
    *
    * @param index the book by name
    * @param nextVisits when the horses that an owner pays for are next due, by owner
+   * @param references what transfers shall say
    */
-  public Letters(BookIndex index, Function<String, List<NextVisit>> nextVisits) {
-    this.index = index;
+  public Letters(
+      BookIndex index, Function<String, List<NextVisit>> nextVisits, PaymentReferences references) {
+    heads = new LetterHeads(index, references);
     this.settings = index.book().settings();
     this.nextVisits = nextVisits;
   }
@@ -61,20 +58,22 @@ public final class Letters {
    *
    * @param document the invoice
    * @param account its owner's account as at its date
+   * @param beside the numbers of invoices that bear what is treated otherwise for tax
    * @return the letter
    */
-  public InvoiceDocument invoice(BilledDocument document, Account account) {
+  public InvoiceDocument invoice(BilledDocument document, Account account, List<String> beside) {
     List<Settlement> settlements = settlements(document, account);
     return new InvoiceDocument(
-        head(document.owner(), document.number(), document.date()),
+        heads.of(document.owner(), document.number(), document.date()),
         document.month(),
         document.due(),
         document.lines().stream().map(this::line).toList(),
         totals(document),
         settlements,
         settlements.stream().map(Settlement::amount).reduce(document.gross(), BigDecimal::add),
-        howToPay(),
+        heads.howToPay(document.number()),
         nextVisits.apply(document.owner()),
+        beside,
         List.of());
   }
 
@@ -87,7 +86,7 @@ public final class Letters {
    */
   public CreditNoteDocument creditNote(BilledDocument document, LocalDate invoiceDate) {
     return new CreditNoteDocument(
-        head(document.owner(), document.number(), document.date()),
+        heads.of(document.owner(), document.number(), document.date()),
         document.corrects(),
         invoiceDate,
         document.lines().stream().map(this::line).toList(),
@@ -107,7 +106,7 @@ public final class Letters {
     Optional<BigDecimal> fee =
         settings.findNumber(Setting.LATE_FEE).filter(percent -> percent.signum() > 0);
     return new StatementDocument(
-        head(account.owner(), "", last),
+        heads.of(account.owner(), "", last),
         first,
         account.broughtForward(),
         entries(account),
@@ -118,7 +117,7 @@ public final class Letters {
             account.ageing().pastDue31To60(),
             account.ageing().pastDueOver60()),
         fee,
-        howToPay());
+        heads.howToPay(""));
   }
 
   private static List<StatementEntry> entries(Account account) {
@@ -202,7 +201,7 @@ public final class Letters {
         Optional.of(line.discountPercent()).filter(percent -> percent.signum() > 0),
         Optional.of(line.sharePercent())
             .filter(percent -> percent.compareTo(new BigDecimal(100)) < 0),
-        line.amount(),
+        line.tax().exempt() ? line.net() : line.amount(),
         line.tax().code(),
         free,
         notes(line, extra));
@@ -226,74 +225,25 @@ public final class Letters {
   }
 
   private PrintedTotals totals(BilledDocument document) {
+    boolean exempt = document.lines().stream().anyMatch(line -> line.tax().exempt());
     boolean included = document.lines().stream().anyMatch(line -> line.tax().included());
     List<PrintedTax> taxes =
         document.taxes().stream()
             .filter(total -> !total.code().isEmpty())
             .map(Letters::printed)
             .toList();
-    return new PrintedTotals(included, document.net(), taxes, document.tax(), document.gross());
+    return new PrintedTotals(
+        included && !exempt, exempt, document.net(), taxes, document.tax(), document.gross());
   }
 
   private static PrintedTax printed(TaxTotal total) {
     return new PrintedTax(
-        total.code(), total.name(), total.ratePercent(), total.net(), total.tax());
-  }
-
-  private DocumentHead head(String owner, String number, LocalDate date) {
-    Optional<Owner> known = index.owner(owner);
-    return new DocumentHead(
-        letterhead(),
-        new Addressee(
-            known.map(Owner::invoiceName).filter(name -> !name.isEmpty()).orElse(owner),
-            lines(known.map(Owner::address).orElse("")),
-            known.map(Owner::taxNumber).filter(text -> !text.isEmpty())),
-        number,
-        date,
-        locale(known),
-        settings.currency());
-  }
-
-  /** The owner's language, and the country whose paper and money the business uses. */
-  private PrintLocale locale(Optional<Owner> owner) {
-    String language =
-        owner
-            .map(Owner::language)
-            .filter(text -> !text.isEmpty())
-            .orElseGet(() -> settings.text(Setting.LANGUAGE));
-    return new PrintLocale(language.isEmpty() ? "en" : language, settings.text(Setting.COUNTRY));
-  }
-
-  private Letterhead letterhead() {
-    Optional<String> taxNumber =
-        settings.chargesTax() ? given(Setting.TAX_NUMBER) : Optional.empty();
-    return new Letterhead(
-        settings.text(Setting.BUSINESS_NAME),
-        lines(settings.text(Setting.ADDRESS)),
-        given(Setting.PHONE),
-        given(Setting.EMAIL),
-        given(Setting.REGISTRATION),
-        taxNumber);
-  }
-
-  private HowToPay howToPay() {
-    return new HowToPay(
-        given(Setting.PAYMENT_TEXT),
-        given(Setting.IBAN),
-        given(Setting.BIC),
-        given(Setting.PAYMENT_LINK).filter(link -> link.startsWith("https://")));
-  }
-
-  private Optional<String> given(Setting setting) {
-    return Optional.of(settings.text(setting)).filter(text -> !text.isEmpty());
-  }
-
-  /** Lines of an address: by line breaks, or by commas where it stands on one line. */
-  static List<String> lines(String address) {
-    String separator = address.contains("\n") ? "\n" : ",";
-    return Stream.of(address.split(separator))
-        .map(String::strip)
-        .filter(line -> !line.isEmpty())
-        .toList();
+        total.code(),
+        total.name(),
+        total.ratePercent(),
+        total.net(),
+        total.tax(),
+        total.category(),
+        total.reason());
   }
 }

@@ -123,7 +123,10 @@ public final class BilledBook {
   }
 
   private static boolean isOf(LineTax tax, TaxTotal total) {
-    return tax.code().equals(total.code()) && tax.ratePercent().compareTo(total.ratePercent()) == 0;
+    return tax.code().equals(total.code())
+        && tax.category() == total.category()
+        && tax.reason().equals(total.reason())
+        && tax.chargedPercent().compareTo(total.ratePercent()) == 0;
   }
 
   private List<Billed> visits() {

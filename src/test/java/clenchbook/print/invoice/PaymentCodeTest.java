@@ -1,9 +1,9 @@
 package clenchbook.print.invoice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.values.CreditorReference;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.LuminanceSource;
 import com.google.zxing.common.BitMatrix;
@@ -11,6 +11,7 @@ import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,40 +36,54 @@ class PaymentCodeTest {
             + "EUR12.3\n\n\n"
             + "2026-0041",
         PaymentCode.text(
-                "Franz Mustermänn", IBAN, "BHBLDEHHXXX", new BigDecimal("12.30"), "2026-0041")
+                "Franz Mustermänn",
+                IBAN,
+                "BHBLDEHHXXX",
+                new BigDecimal("12.30"),
+                Optional.empty(),
+                "2026-0041")
             .orElseThrow());
+  }
+
+  /** EPC069-12: the structured line or the unstructured one, never both. */
+  @Test
+  void a_creditor_reference_stands_in_the_structured_line_alone() {
+    String text =
+        PaymentCode.text(
+                "Ann",
+                IBAN,
+                "",
+                new BigDecimal("12.30"),
+                CreditorReference.of("2026-0001"),
+                "2026-0001")
+            .orElseThrow();
+    assertTrue(text.endsWith("\nEUR12.3\n\nRF3120260001\n"), text);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"0", "0.004", "-1", "1000000000.00"})
   void an_amount_beyond_the_limits_gets_no_code(String amount) {
-    assertTrue(PaymentCode.text("A", IBAN, "", new BigDecimal(amount), "1").isEmpty());
+    assertTrue(
+        PaymentCode.text("A", IBAN, "", new BigDecimal(amount), Optional.empty(), "1").isEmpty());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "DE71110220330123456788", "DE7111022033012345678", "<script>"})
   void a_wrong_account_gets_no_code(String iban) {
-    assertTrue(PaymentCode.text("A", iban, "", BigDecimal.TEN, "1").isEmpty());
+    assertTrue(PaymentCode.text("A", iban, "", BigDecimal.TEN, Optional.empty(), "1").isEmpty());
   }
 
   @Test
   void a_wrong_bank_code_or_no_name_gets_no_code() {
-    assertTrue(PaymentCode.text("A", IBAN, "ABC", BigDecimal.TEN, "1").isEmpty());
-    assertTrue(PaymentCode.text(" ", IBAN, "", BigDecimal.TEN, "1").isEmpty());
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {"GB82WEST12345698765432", "DE89370400440532013000", "FR1420041010050500013M02606"})
-  void published_accounts_pass_their_check_digits(String iban) {
-    assertTrue(PaymentCode.isIban(iban));
-    assertFalse(PaymentCode.isIban(iban.substring(0, 2) + "00" + iban.substring(4)));
+    assertTrue(PaymentCode.text("A", IBAN, "ABC", BigDecimal.TEN, Optional.empty(), "1").isEmpty());
+    assertTrue(PaymentCode.text(" ", IBAN, "", BigDecimal.TEN, Optional.empty(), "1").isEmpty());
   }
 
   @Test
   void a_reader_reads_the_code_back() throws Exception {
     String text =
-        PaymentCode.text("Ružena Żubr", IBAN, "", new BigDecimal("292.50"), "2026-0041")
+        PaymentCode.text(
+                "Ružena Żubr", IBAN, "", new BigDecimal("292.50"), Optional.empty(), "2026-0041")
             .orElseThrow();
     BitMatrix squares = PaymentCode.squares(text);
     BinaryBitmap picture = new BinaryBitmap(new GlobalHistogramBinarizer(new Enlarged(squares)));

@@ -1,5 +1,6 @@
 package clenchbook.print.pdf;
 
+import clenchbook.book.TaxCategory;
 import clenchbook.reports.letters.Addressee;
 import clenchbook.reports.letters.Ageing;
 import clenchbook.reports.letters.CreditNoteDocument;
@@ -176,8 +177,17 @@ public final class SampleDocuments {
         usual.lines(),
         new PrintedTotals(
             false,
+            true,
             tax.net(),
-            List.of(new PrintedTax(tax.code(), tax.name(), tax.ratePercent(), tax.net(), none)),
+            List.of(
+                new PrintedTax(
+                    tax.code(),
+                    tax.name(),
+                    BigDecimal.ZERO,
+                    tax.net(),
+                    none,
+                    TaxCategory.E,
+                    "Charity no. 12, section 4")),
             none,
             tax.net()),
         usual.settlements(),

@@ -1,0 +1,71 @@
+package clenchbook.billing.numbering;
+
+import clenchbook.book.Setting;
+import clenchbook.book.Settings;
+import clenchbook.values.CreditorReference;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a transfer shall say: a document's number, or where the setting asks for it a creditor
+ * reference made of the number. Where one number has no reference, or two would share one, none
+ * has: an owner's bank could not tell them apart.
+ */
+public final class PaymentReferences {
+  private final boolean structured;
+  private final Optional<String> refusal;
+
+  private PaymentReferences(boolean structured, Optional<String> refusal) {
+    this.structured = structured;
+    this.refusal = refusal;
+  }
+
+  /**
+   * The references of a run.
+   *
+   * @param settings the settings
+   * @param numbers the numbers of all documents after the run
+   * @return the references
+   */
+  public static PaymentReferences of(Settings settings, Collection<String> numbers) {
+    boolean asked = settings.text(Setting.PAYMENT_REFERENCE).equals("rf");
+    Optional<String> refusal = asked ? refusal(numbers) : Optional.empty();
+    return new PaymentReferences(asked && refusal.isEmpty(), refusal);
+  }
+
+  private static Optional<String> refusal(Collection<String> numbers) {
+    Map<String, String> seen = new HashMap<>();
+    for (String number : numbers) {
+      if (CreditorReference.of(number).isEmpty()) {
+        return Optional.of(
+            number + " has no letters or digits for a reference, or more than 21 of them");
+      }
+      String earlier = seen.putIfAbsent(CreditorReference.body(number), number);
+      if (earlier != null && !earlier.equals(number)) {
+        return Optional.of(earlier + " and " + number + " would have the same reference");
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Why no references are made although the setting asks for them.
+   *
+   * @return the reason in words; empty where they are made or not asked for
+   */
+  public Optional<String> refusal() {
+    return refusal;
+  }
+
+  /**
+   * A document's reference.
+   *
+   * @param number its number
+   * @return the reference; empty where the number itself is what a transfer shall say
+   */
+  public Optional<CreditorReference> of(String number) {
+    return structured ? CreditorReference.of(number) : Optional.empty();
+  }
+}
