@@ -16,6 +16,7 @@ import clenchbook.print.files.OutputFile;
 import clenchbook.print.files.OutputFolder;
 import clenchbook.print.pdf.PdfDocuments;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.Report;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -100,7 +101,9 @@ public final class CompareRun {
       files.put("figures/" + table.name() + ".csv", MonthFiles.csv(table));
     }
     String business = open.book().settings().text(Setting.BUSINESS_NAME);
-    files.put("comparisons.pdf", OutputFile.of(documents.report(comparisons.report(business))));
+    for (Report file : comparisons.report(business).files()) {
+      files.put(file.file(), OutputFile.of(documents.report(file)));
+    }
     Map<String, Object> asked = new LinkedHashMap<>();
     asked.put("from", first.toString());
     asked.put("to", last.toString());

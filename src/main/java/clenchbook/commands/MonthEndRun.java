@@ -95,7 +95,10 @@ public final class MonthEndRun {
           decide(
               open,
               billed,
-              report -> reports.add(report.name() + ".pdf", () -> documents.report(report)));
+              report ->
+                  report
+                      .files()
+                      .forEach(file -> reports.add(file.file(), () -> documents.report(file))));
       Map<String, OutputFile> files = files(open, month, letters, reports);
       List<SeenPayment> seen = register.payments();
       register.record(

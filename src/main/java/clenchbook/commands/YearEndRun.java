@@ -177,7 +177,7 @@ public final class YearEndRun {
 
   private static void add(
       Map<String, Callable<byte[]>> work, Report report, PdfDocuments documents) {
-    work.put(report.name() + ".pdf", () -> documents.report(report));
+    report.files().forEach(file -> work.put(file.file(), () -> documents.report(file)));
   }
 
   private Map<String, Object> asked(YearEndFindings year) {

@@ -2,31 +2,46 @@ package clenchbook.comparison;
 
 import clenchbook.comparison.questions.CompareRates;
 import clenchbook.comparison.questions.Measure;
+import clenchbook.reports.blocks.FigureText;
+import java.math.BigDecimal;
 
 /** Amounts of money and minutes as people read them. */
 final class Amounts {
   private static final int DECIMALS_OF_MINUTES = 2;
 
-  private final String currency;
+  private final FigureText text;
   private final int digits;
 
   Amounts(CompareRates rates) {
-    this.currency = rates.currency();
+    this.text = rates.text();
     this.digits = rates.minor().digits();
   }
 
-  /** An amount with its currency. */
+  /** An amount that stands alone, with the currency's sign. */
   String money(double amount) {
-    return Double.isInfinite(amount)
-        ? Numbers.NEVER
-        : currency + " " + Numbers.people(amount, digits);
+    return Double.isInfinite(amount) ? Numbers.NEVER : text.about(Numbers.filed(amount));
+  }
+
+  /** A number with so many decimals. */
+  String number(double value, int decimals) {
+    return Double.isInfinite(value) ? Numbers.NEVER : text.number(Numbers.filed(value), decimals);
+  }
+
+  /** A whole number. */
+  String count(long count) {
+    return text.count(count);
+  }
+
+  /** A share, 0.2 for 20 %. */
+  String percent(double share) {
+    return text.percent(Numbers.filed(share).multiply(BigDecimal.valueOf(100)), 1);
   }
 
   /** A figure of a measure with its unit. */
   String of(Measure measure, double value) {
     return measure.unit() == Measure.Unit.MONEY
         ? money(value)
-        : Numbers.people(value, DECIMALS_OF_MINUTES) + " minutes";
+        : number(value, DECIMALS_OF_MINUTES) + " minutes";
   }
 
   /** A difference in words, such as {@code 2.10 minutes less}. */

@@ -1,5 +1,6 @@
 package clenchbook.comparison;
 
+import clenchbook.comparison.breakeven.BreakEven;
 import clenchbook.comparison.breakeven.Sensitivity;
 import clenchbook.reports.blocks.FigureTable;
 import java.util.List;
@@ -19,7 +20,7 @@ final class BreakEvenTables {
   private static FigureTable breakEven(Comparisons all) {
     return FigureTable.of(
         "break-even",
-        "question,quantity,value,unit,low,high,basis",
+        "question,quantity,value,unit,low,high,basis,more_jobs_needed",
         all.breakEvens().stream()
             .map(
                 each ->
@@ -30,8 +31,16 @@ final class BreakEvenTables {
                         unit(all, each.unit()),
                         Numbers.low(each.interval()),
                         Numbers.high(each.interval()),
-                        each.basis()))
+                        each.basis(),
+                        more(all, each)))
             .toList());
+  }
+
+  /** What a figure that may be none would take to be told. */
+  private static String more(Comparisons all, BreakEven figure) {
+    return figure.quantity().equals(BreakEven.EXTRA_PRICE)
+        ? new BreakEvenReading(all).moreSets(figure).filed()
+        : "";
   }
 
   private static FigureTable curve(Comparisons all) {

@@ -68,12 +68,12 @@ final class ComparisonPictures {
   }
 
   private String unit(Measure measure) {
-    return measure.unit() == Measure.Unit.MONEY ? all.rates().currency() : "minutes";
+    return measure.unit() == Measure.Unit.MONEY ? all.rates().text().currencySign() : "minutes";
   }
 
   private String upTitle(Measure measure) {
     return measure.unit() == Measure.Unit.MONEY
-        ? measure.title() + ", " + all.rates().currency()
+        ? measure.title() + ", " + all.rates().text().currencySign()
         : measure.title();
   }
 
@@ -122,7 +122,7 @@ final class ComparisonPictures {
                 + " allows.",
             new Chart.Lines(
                 "hot shoes at the stop",
-                all.rates().currency() + " a stop",
+                all.rates().text().currencySign() + " a stop",
                 lines,
                 List.of(new Chart.Limit("neither gain nor loss", 0)),
                 marks)));
@@ -148,7 +148,8 @@ final class ComparisonPictures {
     }
     List<String> categories =
         Shift.A_FIFTH.stream()
-            .map(shift -> shift.name() + (shift.percent() < 0 ? " -" : " +") + "20 %")
+            .map(
+                shift -> shift.name() + (shift.percent() < 0 ? ", a fifth less" : ", a fifth more"))
             .toList();
     return Optional.of(
         new Block.Picture(
@@ -156,7 +157,7 @@ final class ComparisonPictures {
             "Each bar is the change if one input were a fifth less or more and all else as it is.",
             new Chart.Columns(
                 "",
-                "change in " + all.rates().currency(),
+                "change in " + all.rates().text().currencySign(),
                 categories,
                 series,
                 false,
@@ -174,7 +175,10 @@ final class ComparisonPictures {
             : "extra price a handmade set needs";
     return drawn
         ? Optional.of(
-            new Chart.Series(name, own.stream().map(each -> each.change().getAsDouble()).toList()))
+            new Chart.Series(
+                name,
+                own.stream().map(each -> each.change().getAsDouble()).toList(),
+                own.stream().map(each -> amounts.money(each.change().getAsDouble())).toList()))
         : Optional.empty();
   }
 
@@ -221,7 +225,10 @@ final class ComparisonPictures {
     return Optional.of(
         new Block.Picture(
             upTitle(comparison.measure()) + ", by month, " + question.title(),
-            "From " + own.get(0).month() + " to " + own.get(own.size() - 1).month() + ".",
+            "From %s to %s."
+                .formatted(
+                    all.rates().text().month(own.get(0).month()),
+                    all.rates().text().month(own.get(own.size() - 1).month())),
             new Chart.Columns(
                 "",
                 upTitle(comparison.measure()),

@@ -54,7 +54,7 @@ final class ComparisonTables {
         "comparisons",
         "question,measure,stratum,a,b,n_a,n_b,mean_a,mean_b,difference,low,high,verdict,horses_a,"
             + "horses_b,low_horse,high_horse,low_a,high_a,low_b,high_b,degrees_of_freedom,"
-            + "guard_difference,guard_low,guard_high,guard_horses,guard_says",
+            + "guard_difference,guard_low,guard_high,guard_horses,guard_says,more_jobs_needed",
         rows);
   }
 
@@ -93,6 +93,7 @@ final class ComparisonTables {
     interval(row, guard.flatMap(EffectsModel.Answer::interval));
     row.add(guard.map(each -> String.valueOf(each.groupsOnBothSides())).orElse(""));
     row.add(guardWord(comparison.agreement()));
+    row.add(MoreJobs.of(comparison).filed());
     return row;
   }
 
@@ -123,7 +124,7 @@ final class ComparisonTables {
     row.add(String.valueOf(stratum.groupsA()));
     row.add(String.valueOf(stratum.groupsB()));
     interval(row, stratum.leaveOneOut());
-    row.addAll(List.of("", "", "", "", "", "", "", "", "", ""));
+    row.addAll(List.of("", "", "", "", "", "", "", "", "", "", ""));
     return row;
   }
 
@@ -146,7 +147,7 @@ final class ComparisonTables {
     interval(row, lost.leaveOneOut());
     interval(row, hot);
     interval(row, cold);
-    row.addAll(List.of("", "", "", "", "", ""));
+    row.addAll(List.of("", "", "", "", "", "", ""));
     return row;
   }
 
@@ -187,7 +188,7 @@ final class ComparisonTables {
         reason,
         String.valueOf(jobs),
         String.valueOf(comparison.jobs()),
-        comparison.jobs() == 0 ? "" : Numbers.people(100.0 * jobs / comparison.jobs(), 1));
+        comparison.jobs() == 0 ? "" : Numbers.rounded(100.0 * jobs / comparison.jobs(), 1));
   }
 
   private static FigureTable lostShoes(LostShoes lost) {
@@ -205,9 +206,9 @@ final class ComparisonTables {
         name,
         Numbers.file(tally.on()),
         Numbers.file(tally.lost()),
-        share.map(each -> Numbers.people(100 * each.share(), 1)).orElse(""),
-        share.map(each -> Numbers.people(100 * each.wilson().low(), 1)).orElse(""),
-        share.map(each -> Numbers.people(100 * each.wilson().high(), 1)).orElse(""),
+        share.map(each -> Numbers.rounded(100 * each.share(), 1)).orElse(""),
+        share.map(each -> Numbers.rounded(100 * each.wilson().low(), 1)).orElse(""),
+        share.map(each -> Numbers.rounded(100 * each.wilson().high(), 1)).orElse(""),
         String.valueOf(horses));
   }
 

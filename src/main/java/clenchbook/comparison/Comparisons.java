@@ -15,7 +15,6 @@ import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
 import clenchbook.comparison.questions.SortedJob;
 import clenchbook.comparison.questions.Trend;
-import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.Report;
 import clenchbook.statistics.Interval;
@@ -174,10 +173,5 @@ public record Comparisons(
    */
   public Report report(String business) {
     return ComparisonsReport.of(this, business);
-  }
-
-  /** What stands of it on the month's page. */
-  public List<Block> pageBlocks() {
-    return ComparisonsReport.page(this);
   }
 }

@@ -7,15 +7,17 @@ import clenchbook.comparison.questions.Exclusion;
 import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
 import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.Report;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.statistics.Interval;
+import clenchbook.statistics.StratifiedEstimate;
 import clenchbook.statistics.StratumEstimate;
-import clenchbook.values.Basis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 
 /** The report of the comparisons: plain words first, pictures, prices, then the strata. */
@@ -39,6 +41,9 @@ final class ComparisonsReport {
   private final GuardReading second;
   private final BreakEvenReading breakEvens;
   private final ComparisonPictures pictures;
+  private final PriceBlocks prices;
+  private final LostShoesReading lostShoes;
+  private final FigureText text;
 
   private ComparisonsReport(Comparisons all) {
     this.all = all;
@@ -47,52 +52,91 @@ final class ComparisonsReport {
     this.second = new GuardReading(all.rates());
     this.breakEvens = new BreakEvenReading(all);
     this.pictures = new ComparisonPictures(all);
+    this.prices = new PriceBlocks(all);
+    this.lostShoes = new LostShoesReading(all.rates());
+    this.text = all.rates().text();
   }
 
   static Report of(Comparisons all, String business) {
     ComparisonsReport report = new ComparisonsReport(all);
-    List<Block> blocks = new ArrayList<>();
-    report.words(blocks);
-    report.dots(blocks);
-    report.breakEven(blocks);
-    blocks.addAll(new PriceBlocks(all).blocks());
-    report.trends(blocks);
-    report.annex(blocks);
-    String period = all.from() + " to " + all.to();
+    String period = report.text.date(all.from()) + " to " + report.text.date(all.to());
     return new Report(
         "comparisons",
+        "Does it pay? Hot with cold, handmade with keg",
         "Does it pay?",
         business.isEmpty() ? period : business + ", " + period,
         FOOT,
-        blocks);
+        Optional.of(new ComparisonsAnswer(all).page()),
+        report.evidence(),
+        report.annex());
   }
 
-  static List<Block> page(Comparisons all) {
-    ComparisonsReport report = new ComparisonsReport(all);
+  private List<Block> evidence() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Heading(1, "Does it pay?"));
-    blocks.add(
-        new Block.Paragraph(
-            "Over "
-                + all.from()
-                + " to "
-                + all.to()
-                + ", like compared with like. This is a book, not an experiment."));
-    Comparison shape = all.comparison(Question.HOT_WITH_COLD, Measure.SHAPE_MINUTES_PER_SHOE);
-    Comparison earned = all.comparison(Question.HANDMADE_WITH_KEG, Measure.EARNED_PER_HOUR);
-    blocks.add(new Block.Paragraph(report.reading.sentence(shape)));
-    report.second.guard(shape).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
-    report.pictures.dots(shape).ifPresent(blocks::add);
-    blocks.add(new Block.Paragraph(report.breakEvens.forge()));
-    blocks.add(new Block.Paragraph(report.reading.sentence(earned)));
-    report.second.guard(earned).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
-    blocks.add(new Block.Paragraph(report.breakEvens.handmade()));
-    blocks.add(new Block.Paragraph(LostShoesReading.sentence(all.lostShoes())));
-    return List.copyOf(blocks);
+    blocks.add(new Block.Heading(1, "What the book shows"));
+    for (Question question : Question.values()) {
+      blocks.add(shown(question));
+    }
+    blocks.add(new Block.Paragraph(lostShoes.sentence(all.lostShoes())));
+    blocks.add(breakEvenTable());
+    blocks.add(new Block.Paragraph(breakEvens.forge()));
+    blocks.add(new Block.Paragraph(breakEvens.handmade()));
+    blocks.add(new Block.Caution(CAUTION));
+    blocks.add(new Block.PageBreak());
+    blocks.addAll(prices.blocks());
+    return blocks;
+  }
+
+  /** Every measure of one question with its verdict, or with what a verdict would take. */
+  private Block shown(Question question) {
+    return TableOf.rows(of(question))
+        .words(heading(question), 13, each -> Numbers.capital(each.measure().title()))
+        .number("Jobs " + question.nameA(), 9, each -> count(each, StratifiedEstimate::countA))
+        .number("Jobs " + question.nameB(), 9, each -> count(each, StratifiedEstimate::countB))
+        .number("Mean " + question.nameA(), 9, each -> mean(each, StratifiedEstimate::meanA))
+        .number("Mean " + question.nameB(), 9, each -> mean(each, StratifiedEstimate::meanB))
+        .number("Less or more", 9, each -> mean(each, StratifiedEstimate::difference))
+        .number("From", 8, each -> low(each.wider()))
+        .number("To", 8, each -> high(each.wider()))
+        .words(Numbers.capital(question.nameA()) + " is", 18, this::verdict)
+        .plain();
+  }
+
+  private static String count(Comparison comparison, ToIntFunction<StratifiedEstimate> what) {
+    return comparison.estimate().map(each -> String.valueOf(what.applyAsInt(each))).orElse("0");
+  }
+
+  private String mean(Comparison comparison, ToDoubleFunction<StratifiedEstimate> what) {
+    return comparison
+        .estimate()
+        .map(each -> amounts.number(what.applyAsDouble(each), 2))
+        .orElse("–");
+  }
+
+  private String verdict(Comparison comparison) {
+    MoreJobs more = MoreJobs.of(comparison);
+    return switch (comparison.verdict()) {
+      case A_LOWER -> "less";
+      case A_HIGHER -> "more";
+      case NOT_ENOUGH_JOBS, NO_DIFFERENCE_SHOWN ->
+          more.wanted()
+              ? "can't tell yet: " + more.words(comparison.question(), amounts)
+              : "can't tell: every job has the same figure";
+    };
+  }
+
+  private List<Block> annex() {
+    List<Block> blocks = new ArrayList<>();
+    words(blocks);
+    dots(blocks);
+    breakEven(blocks);
+    blocks.addAll(prices.further());
+    trends(blocks);
+    use(blocks);
+    return blocks;
   }
 
   private void words(List<Block> blocks) {
-    keyFigures().ifPresent(blocks::add);
     blocks.add(new Block.Heading(1, "In plain words"));
     for (Question question : Question.values()) {
       blocks.add(new Block.Heading(2, heading(question)));
@@ -101,15 +145,8 @@ final class ComparisonsReport {
         second.guard(comparison).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
       }
       second.guards(of(question)).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
-      if (question == Question.HOT_WITH_COLD) {
-        blocks.add(new Block.Paragraph(LostShoesReading.sentence(all.lostShoes())));
-        blocks.add(new Block.Paragraph(breakEvens.forge()));
-      } else {
-        blocks.add(new Block.Paragraph(breakEvens.handmade()));
-      }
       blocks.add(new Block.Paragraph(cannotShow(question)));
     }
-    blocks.add(new Block.Caution(CAUTION));
   }
 
   private static String heading(Question question) {
@@ -128,40 +165,6 @@ final class ComparisonsReport {
     return all.comparisons().stream().filter(each -> each.question() == question).toList();
   }
 
-  private Optional<Block> keyFigures() {
-    List<Block.KeyFigure> figures = new ArrayList<>();
-    all.shapeMinutesSavedPerShoe()
-        .ifPresent(
-            saved ->
-                figures.add(
-                    figure(
-                        "Saved on a hot shoe",
-                        Numbers.people(saved.minutes(), 2) + " min",
-                        Basis.MEASURED)));
-    BreakEven forge = all.breakEven(BreakEven.SHOES_PER_STOP);
-    if (forge.value().isPresent()) {
-      figures.add(
-          figure(
-              "The forge pays from",
-              Numbers.people(forge.value().getAsDouble(), 1) + (forge.never() ? "" : " shoes"),
-              all.rates().setupGiven() ? Basis.MEASURED : Basis.DEFAULT));
-    }
-    BreakEven extra = all.breakEven(BreakEven.EXTRA_PRICE);
-    if (extra.value().isPresent()) {
-      double more = extra.value().getAsDouble();
-      figures.add(
-          figure(
-              more < 0 ? "A handmade set can spare" : "Extra a handmade set needs",
-              amounts.money(Math.abs(more)),
-              Basis.STANDARD));
-    }
-    return figures.isEmpty() ? Optional.empty() : Optional.of(new Block.KeyFigures(figures));
-  }
-
-  private static Block.KeyFigure figure(String label, String value, Basis basis) {
-    return new Block.KeyFigure(label, value, Optional.of(basis));
-  }
-
   private void dots(List<Block> blocks) {
     List<Block> drawn =
         all.comparisons().stream().flatMap(each -> pictures.dots(each).stream()).toList();
@@ -178,8 +181,7 @@ final class ComparisonsReport {
   }
 
   private void breakEven(List<Block> blocks) {
-    blocks.add(new Block.Heading(1, "Break-even"));
-    blocks.add(breakEvenTable());
+    blocks.add(new Block.Heading(1, "What the break-even hangs on"));
     pictures.curve().ifPresent(blocks::add);
     blocks.add(
         new Block.Paragraph(
@@ -194,21 +196,20 @@ final class ComparisonsReport {
         .number(
             "Value",
             2,
-            each -> each.value().isPresent() ? Numbers.people(each.value().getAsDouble(), 2) : "")
+            each -> each.value().isPresent() ? amounts.number(each.value().getAsDouble(), 2) : "")
         .number("From", 2, each -> low(each.interval()))
         .number("To", 2, each -> high(each.interval()))
-        .words(
-            "Unit", 2, each -> each.unit().equals("money") ? all.rates().currency() : each.unit())
+        .words("Unit", 2, each -> each.unit().equals("money") ? text.currencySign() : each.unit())
         .words("Rests on", 5, BreakEven::basis)
         .captioned("Break-even figures");
   }
 
-  private static String low(Optional<Interval> interval) {
-    return interval.map(each -> Numbers.people(each.low(), 2)).orElse("");
+  private String low(Optional<Interval> interval) {
+    return interval.map(each -> amounts.number(each.low(), 2)).orElse("");
   }
 
-  private static String high(Optional<Interval> interval) {
-    return interval.map(each -> Numbers.people(each.high(), 2)).orElse("");
+  private String high(Optional<Interval> interval) {
+    return interval.map(each -> amounts.number(each.high(), 2)).orElse("");
   }
 
   private void trends(List<Block> blocks) {
@@ -230,19 +231,18 @@ final class ComparisonsReport {
     }
   }
 
-  private void annex(List<Block> blocks) {
-    blocks.add(new Block.PageBreak());
+  private void use(List<Block> blocks) {
     blocks.add(new Block.Heading(1, "How much of the book could be used"));
     for (Question question : Question.values()) {
       blocks.add(use(question));
     }
-    blocks.add(new Block.Heading(1, "Annex: the sorts of job compared"));
+    blocks.add(new Block.Heading(1, "The sorts of job compared"));
     List<Block> tables = all.comparisons().stream().flatMap(each -> strata(each).stream()).toList();
     if (tables.isEmpty()) {
       blocks.add(new Block.Paragraph("No sort of job was done at least twice both ways."));
     }
     blocks.addAll(tables);
-    blocks.add(new Block.Heading(1, "How it was reckoned"));
+    blocks.add(new Block.Heading(1, "How it was worked out"));
     blocks.add(new Block.Paragraph(METHOD));
   }
 
@@ -251,9 +251,11 @@ final class ComparisonsReport {
           + " subtracted and the differences averaged, a sort counting the more the more jobs it"
           + " has on both sides. Two intervals are made: one takes each job for itself, one leaves"
           + " out a horse at a time, because a horse mostly keeps one method; the wider one"
-          + " decides. As a guard the same question is asked by least squares with an effect for"
-          + " each horse and each sort of work. Break-even intervals come from drawing the horses"
-          + " again "
+          + " decides. The first is Student's t with Satterthwaite's degrees of freedom, the second"
+          + " the jackknife; shares of lost shoes have Wilson's interval and their difference"
+          + " Newcombe's (his method 10). As a guard the same question is asked by least squares"
+          + " with an effect for each horse and each sort of work. Break-even intervals come from"
+          + " drawing the horses again "
           + HorseDraws.MOST_TIMES
           + " times, and fewer times in a book of more than "
           + HorseDraws.MANY_JOBS
@@ -270,22 +272,23 @@ final class ComparisonsReport {
       }
     }
     TableOf<Used> table = TableOf.rows(rows).words("Jobs", 6, Used::words);
-    own.forEach(each -> table.number(each.measure().title(), 2, row -> row.of(each)));
+    own.forEach(each -> table.number(each.measure().title(), 2, row -> share(row, each)));
     return table.captioned(
         heading(question) + ": jobs of the period, fees and cancelled visits apart");
   }
 
   /** What became of jobs, and how many of a comparison's. */
-  private record Used(String words, ToIntFunction<Comparison> count) {
-    private String of(Comparison comparison) {
-      int jobs = count.applyAsInt(comparison);
-      return jobs == 0
-          ? ""
-          : jobs + " (" + Numbers.percent((double) jobs / comparison.jobs()) + ")";
-    }
+  private record Used(String words, ToIntFunction<Comparison> count) {}
+
+  private String share(Used used, Comparison comparison) {
+    int jobs = used.count().applyAsInt(comparison);
+    return jobs == 0
+        ? ""
+        : "%s (%s)"
+            .formatted(amounts.count(jobs), amounts.percent((double) jobs / comparison.jobs()));
   }
 
-  private static Optional<Block> strata(Comparison comparison) {
+  private Optional<Block> strata(Comparison comparison) {
     Map<String, String> names = comparison.names();
     List<StratumEstimate> found =
         comparison.estimate().stream().flatMap(each -> each.strata().stream()).toList();
@@ -302,9 +305,9 @@ final class ComparisonsReport {
             .words("Sort of job", 6, each -> names.getOrDefault(each.stratum(), ""))
             .count("Jobs, " + question.nameA(), 2, each -> each.a().n())
             .count("Jobs, " + question.nameB(), 2, each -> each.b().n())
-            .number("Mean, " + question.nameA(), 2, each -> Numbers.people(each.a().mean(), 2))
-            .number("Mean, " + question.nameB(), 2, each -> Numbers.people(each.b().mean(), 2))
-            .number("Difference", 2, each -> Numbers.people(each.difference(), 2))
+            .number("Mean, " + question.nameA(), 2, each -> amounts.number(each.a().mean(), 2))
+            .number("Mean, " + question.nameB(), 2, each -> amounts.number(each.b().mean(), 2))
+            .number("Difference", 2, each -> amounts.number(each.difference(), 2))
             .number("From", 2, each -> low(each.plain()))
             .number("To", 2, each -> high(each.plain()))
             .captioned(comparison.measure().title() + ", " + question.title() + rest));

@@ -1,15 +1,20 @@
 package clenchbook.comparison;
 
 import clenchbook.comparison.lostshoes.LostShoes;
+import clenchbook.comparison.questions.CompareRates;
 import clenchbook.statistics.Proportion;
 import java.util.Optional;
 
 /** The shoes found lost, in plain words. */
 final class LostShoesReading {
-  private LostShoesReading() {}
+  private final Amounts amounts;
+
+  LostShoesReading(CompareRates rates) {
+    this.amounts = new Amounts(rates);
+  }
 
   /** What the shoes found lost show. */
-  static String sentence(LostShoes lost) {
+  String sentence(LostShoes lost) {
     String start = "Lost shoes, hot with cold: ";
     Optional<Proportion> hot = lost.hot().share();
     Optional<Proportion> cold = lost.cold().share();
@@ -28,20 +33,20 @@ final class LostShoesReading {
         + lostVerdict(lost);
   }
 
-  private static String worn(LostShoes.Tally tally, String method, int horses) {
+  private String worn(LostShoes.Tally tally, String method, int horses) {
     Proportion share = tally.share().orElseThrow();
     return "of "
-        + Numbers.people(tally.on(), 0)
+        + amounts.number(tally.on(), 0)
         + " shoes put on "
         + method
         + " (on "
         + Numbers.count(horses, "horse", "horses")
         + ") "
-        + Numbers.percent(share.share())
+        + amounts.percent(share.share())
         + " were lost before the next visit, most likely between "
-        + Numbers.percent(share.wilson().low())
+        + amounts.percent(share.wilson().low())
         + " and "
-        + Numbers.percent(share.wilson().high());
+        + amounts.percent(share.wilson().high());
   }
 
   private static String lostVerdict(LostShoes lost) {

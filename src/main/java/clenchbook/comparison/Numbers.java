@@ -36,17 +36,16 @@ final class Numbers {
     return interval.map(each -> file(each.high())).orElse("");
   }
 
-  static String people(double value, int decimals) {
+  static String rounded(double value, int decimals) {
     if (Double.isInfinite(value)) {
       return NEVER;
     }
-    // From the file's digits, so that who rounds the file gets what people read.
-    BigDecimal filed = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
-    return filed.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    return filed(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
-  static String percent(double share) {
-    return people(100 * share, 1) + " %";
+  /** The file's digits, so that who rounds the file gets what people read. */
+  static BigDecimal filed(double value) {
+    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
   }
 
   static String capital(String words) {

@@ -6,10 +6,12 @@ import clenchbook.comparison.pricing.UnderList;
 import clenchbook.comparison.pricing.WorkPrice;
 import clenchbook.comparison.questions.CompareRates;
 import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The part of the report about prices and callbacks. */
 final class PriceBlocks {
@@ -18,10 +20,12 @@ final class PriceBlocks {
 
   private final Pricing pricing;
   private final CompareRates rates;
+  private final FigureText text;
 
   PriceBlocks(Comparisons all) {
     this.pricing = all.pricing();
     this.rates = all.rates();
+    this.text = rates.text();
   }
 
   List<Block> blocks() {
@@ -37,18 +41,29 @@ final class PriceBlocks {
           new Block.Paragraph(
               Numbers.count(pricing.impossible(), "job claims", "jobs claim")
                   + " more minutes than a day has. No comparison uses such minutes, but the labour"
-                  + " they stand for is in the costs below: mend them first."));
+                  + " they stand for is in the costs below: put them right first."));
     }
     losses().forEach(text -> blocks.add(new Block.Paragraph(text)));
     blocks.add(prices());
     blocks.add(new Block.Paragraph(rise()));
+    callbackWords().ifPresent(words -> blocks.add(new Block.Paragraph(words)));
+    return blocks;
+  }
+
+  /** For the annex: who was billed under the list, and which work callbacks came from. */
+  List<Block> further() {
+    List<Block> blocks = new ArrayList<>();
+    if (pricing.works().isEmpty()) {
+      return blocks;
+    }
+    blocks.add(new Block.Heading(1, "Under the list, and callbacks"));
     underList(blocks);
     callbacks(blocks);
     return blocks;
   }
 
   private String money(BigDecimal amount) {
-    return rates.currency() + " " + amount.toPlainString();
+    return text.money(amount);
   }
 
   private String basis() {
@@ -64,7 +79,7 @@ final class PriceBlocks {
             : "no wage, because none is given: time costs nothing here, so these prices are too"
                 + " low";
     return "All prices are without tax, in "
-        + rates.currency()
+        + text.currencySign()
         + ", and are means over the period: a job pays for its materials, gas, sundries, travel,"
         + " overheads and "
         + wage
@@ -105,11 +120,11 @@ final class PriceBlocks {
     return TableOf.rows(pricing.works())
         .words("Work", 4, WorkPrice::work)
         .count("Jobs", 1, WorkPrice::jobs)
-        .number("List", 2, work -> work.list().map(BigDecimal::toPlainString).orElse(""))
-        .amount("Meets the wage", 2, WorkPrice::forWage)
-        .amount("Meets the target", 2, WorkPrice::forTarget)
-        .amount("Left in all", 2, WorkPrice::margin)
-        .amount("5 % more brings", 2, WorkPrice::riseBrings)
+        .number("List", 2, work -> work.list().map(text::amount).orElse(""))
+        .number("Meets the wage", 2, each -> text.amount(each.forWage()))
+        .number("Meets the target", 2, each -> text.amount(each.forTarget()))
+        .number("Left in all", 2, each -> text.amount(each.margin()))
+        .number("5 % more brings", 2, each -> text.amount(each.riseBrings()))
         .captioned("Prices by Work");
   }
 
@@ -131,40 +146,41 @@ final class PriceBlocks {
         TableOf.rows(pricing.underList().stream().limit(MOST_ROWS).toList())
             .words("Owner", 4, UnderList::owner)
             .count("Jobs", 1, UnderList::jobs)
-            .amount("Under the list by", 2, UnderList::by)
+            .number("Under the list by", 2, each -> text.amount(each.by()))
             .captioned("Billed under the list, free visits apart" + rest));
   }
 
-  private void callbacks(List<Block> blocks) {
-    blocks.add(new Block.Heading(2, "Callbacks"));
+  private Optional<String> callbackWords() {
     int days = rates.callbackDays();
+    int count = pricing.callbacks().size();
+    if (count == 0) {
+      return Optional.of(
+          "No free or lost-shoe visit came within %s days of the visit before it."
+              .formatted(text.count(days)));
+    }
+    return Optional.of(
+        (count == 1
+                ? "1 free or lost-shoe visit came within %2$s days of shoes being put on; time"
+                    + " included, it cost %3$s beyond what was charged. That cost belongs to the"
+                    + " work that brought it about."
+                : "%1$s free or lost-shoe visits came within %2$s days of shoes being put on; time"
+                    + " included, they cost %3$s beyond what was charged. That cost belongs to the"
+                    + " work that brought them about.")
+            .formatted(text.count(count), text.count(days), money(pricing.callbackNetCost())));
+  }
+
+  private void callbacks(List<Block> blocks) {
     if (pricing.callbacks().isEmpty()) {
-      blocks.add(
-          new Block.Paragraph(
-              "No free or lost-shoe visit came within " + days + " days of the visit before it."));
       return;
     }
-    int count = pricing.callbacks().size();
-    blocks.add(
-        new Block.Paragraph(
-            Numbers.count(count, "free or lost-shoe visit came", "free or lost-shoe visits came")
-                + " within "
-                + days
-                + " days of shoes being put on; time included, "
-                + (count == 1 ? "it" : "they")
-                + " cost "
-                + money(pricing.callbackNetCost())
-                + " beyond what was charged. That cost belongs to the work that brought "
-                + (count == 1 ? "it" : "them")
-                + " about."));
     blocks.add(
         TableOf.rows(pricing.callbackSums().stream().filter(each -> each.callbacks() > 0).toList())
             .words("Work", 4, CallbackSum::work)
             .words("Shaped", 1, CallbackSum::method)
             .count("Jobs", 1, CallbackSum::jobs)
             .count("Callbacks", 1, CallbackSum::callbacks)
-            .amount("Cost", 2, CallbackSum::cost)
-            .amount("Charged", 2, CallbackSum::charged)
+            .number("Cost", 2, each -> text.amount(each.cost()))
+            .number("Charged", 2, each -> text.amount(each.charged()))
             .captioned("Callbacks by the work that caused them"));
   }
 }

@@ -101,7 +101,7 @@ public final class Reading {
   }
 
   /** Who was compared: jobs and horses on both sides, and in how many groups. */
-  private static String compared(Comparison comparison, StratifiedEstimate found) {
+  private String compared(Comparison comparison, StratifiedEstimate found) {
     Question question = comparison.question();
     int groups = found.strata().size();
     return side(found.countA(), question.nameA(), found.groupsA())
@@ -112,9 +112,10 @@ public final class Reading {
         + ", ";
   }
 
-  private static String side(int jobs, String name, int horses) {
-    return Numbers.count(jobs, name + " job on ", name + " jobs on ")
-        + (horses == 1 ? "one horse only" : horses + " horses");
+  private String side(int jobs, String name, int horses) {
+    return (jobs == 1 ? "1 %1$s job on " : "%2$s %1$s jobs on ")
+            .formatted(name, amounts.count(jobs))
+        + (horses == 1 ? "one horse only" : amounts.count(horses) + " horses");
   }
 
   private String verb(Comparison comparison, boolean lower) {
@@ -151,9 +152,9 @@ public final class Reading {
   /** Both means, as {@code 5.06 against 6.95}. */
   private String means(Comparison comparison, StratifiedEstimate found) {
     int decimals = amounts.decimals(comparison.measure());
-    return Numbers.people(found.meanA(), decimals)
+    return amounts.number(found.meanA(), decimals)
         + " against "
-        + Numbers.people(found.meanB(), decimals);
+        + amounts.number(found.meanB(), decimals);
   }
 
   /** A picture's figures in a line. */
@@ -165,15 +166,15 @@ public final class Reading {
         + " less "
         + question.nameB()
         + ": "
-        + Numbers.people(found.difference(), decimals)
+        + amounts.number(found.difference(), decimals)
         + comparison
             .wider()
             .map(
                 each ->
                     ", most likely from "
-                        + Numbers.people(each.low(), decimals)
+                        + amounts.number(each.low(), decimals)
                         + " to "
-                        + Numbers.people(each.high(), decimals))
+                        + amounts.number(each.high(), decimals))
             .orElse(", without an interval, since nothing varies")
         + "; means "
         + means(comparison, found)
@@ -185,7 +186,7 @@ public final class Reading {
     Interval wider = comparison.wider().orElseThrow();
     Measure measure = comparison.measure();
     return compared(comparison, found)
-        + "show no difference ("
+        + "can't tell yet ("
         + means(comparison, found)
         + "): anything from "
         + amounts.of(measure, Math.abs(wider.low()))
@@ -193,7 +194,9 @@ public final class Reading {
         + amounts.of(measure, Math.abs(wider.high()))
         + " more for "
         + comparison.question().nameA()
-        + " would fit the book.";
+        + " would fit the book. "
+        + Numbers.capital(MoreJobs.of(comparison).words(comparison.question(), amounts))
+        + ".";
   }
 
   private String noVariance(Comparison comparison) {

@@ -3,6 +3,7 @@ package clenchbook.schedule;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.jobs.Jobs;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.schedule.calendar.DueCalendar;
 import clenchbook.schedule.due.DueDates;
 import clenchbook.schedule.round.Round;
@@ -32,18 +33,20 @@ public final class DueList {
             .filter(number -> number > 0);
     List<WeekAhead> weeks = WeekAhead.of(due, jobs.index(), limit);
     List<Round> rounds = Round.of(jobs, due);
-    List<HorseCard> cards = HorseCard.of(due);
+    FigureText text = FigureText.of(settings);
+    DuePages pages = new DuePages(due, weeks, rounds, text);
     return new DueFindings(
         due,
         List.of(
             DueTables.due(due),
-            DueTables.horses(cards),
+            DueTables.horses(HorseCard.of(due)),
             DueTables.summary(due, weeks),
             DueTables.weeks(weeks),
             DueTables.rounds(rounds)),
         DueCalendar.text(due, jobs.index()),
-        DuePages.full(due, weeks, rounds, limit),
-        DuePages.inShort(due, weeks, rounds),
-        HorseSheet.of(cards, month, settings.text(Setting.BUSINESS_NAME)));
+        pages.next(limit),
+        pages.full(),
+        pages.inShort(),
+        HorseSheet.of(due, weeks, limit, month, settings.text(Setting.BUSINESS_NAME), text));
   }
 }

@@ -7,6 +7,7 @@ import clenchbook.reports.blocks.Block.Heading;
 import clenchbook.reports.blocks.Block.Paragraph;
 import clenchbook.reports.blocks.Block.Row;
 import clenchbook.reports.blocks.Block.Table;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.stock.bar.BarCuts;
 import clenchbook.stock.bar.BarNeed;
 import clenchbook.stock.bar.BarPlan;
@@ -22,7 +23,7 @@ final class BarPages {
 
   private BarPages() {}
 
-  static List<Block> of(StockMonth month) {
+  static List<Block> of(StockMonth month, FigureText text) {
     if (month.bars().isEmpty()) {
       return List.of();
     }
@@ -31,7 +32,7 @@ final class BarPages {
     blocks.add(
         new Paragraph(
             "Handmade shoes for the horses due by "
-                + month.nextEnd()
+                + text.day(month.nextEnd())
                 + ", by the Work each usually has and the new shoes of its last such visit."));
     for (BarPlan bar : month.bars()) {
       blocks.add(new Heading(2, bar.bar().item()));
@@ -109,7 +110,7 @@ final class BarPages {
             Column.number("Shoes", 8),
             Column.number(unit.heading("Cuts and offcuts"), 14),
             Column.number(unit.heading("A shoe"), 10),
-            Column.number("A shoe (" + month.settings().currency() + ")", 12)),
+            Column.number("A shoe (" + FigureText.of(month.settings()).currencySign() + ")", 12)),
         List.of(
             new Row(
                 List.of(

@@ -3,19 +3,17 @@ package clenchbook.stock;
 import clenchbook.book.Setting;
 import clenchbook.jobs.Jobs;
 import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.Report;
 import clenchbook.schedule.DueFindings;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 
 /** A month's stock, order, gas and bar: start here. */
 public final class Stock {
 
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
   private static final String CAUTION =
       "Expected stock is only as good as the book: what was never bought or counted in it is not"
           + " known to be there. Values are for planning; ask whoever does your accounts which"
@@ -32,17 +30,27 @@ public final class Stock {
    */
   public static StockFindings of(Jobs jobs, DueFindings due, YearMonth month) {
     StockMonth stock = StockMonth.of(jobs, due.dates(), month);
+    FigureText text = FigureText.of(stock.settings());
+    StockPages pages = new StockPages(stock, text);
     List<String> warnings = StockWarnings.of(stock);
-    List<Block> blocks = new ArrayList<>(StockPages.full(stock, warnings));
-    blocks.addAll(BarPages.of(stock));
-    blocks.add(new Block.PageBreak());
-    blocks.addAll(due.blocks());
+    List<Block> evidence = new ArrayList<>(pages.evidence());
+    evidence.addAll(due.next());
+    evidence.addAll(BarPages.of(stock, text));
+    List<Block> annex = new ArrayList<>(pages.annex());
+    annex.addAll(due.full());
     String business = stock.settings().text(Setting.BUSINESS_NAME);
-    String subtitle = MONTH.format(month) + (business.isEmpty() ? "" : " · " + business);
     return new StockFindings(
         StockTables.of(stock),
-        new Report("stock", "Stock, bar and the round", subtitle, CAUTION, blocks),
-        StockPages.inShort(stock),
+        new Report(
+            "stock",
+            "Stock, bar and the round",
+            "Stock, bar and the round",
+            text.month(month) + (business.isEmpty() ? "" : " · " + business),
+            CAUTION,
+            Optional.of(new StockAnswer(stock, text).page(warnings)),
+            evidence,
+            annex),
+        pages.inShort(),
         warnings);
   }
 }

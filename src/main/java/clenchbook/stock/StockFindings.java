@@ -9,7 +9,7 @@ import java.util.List;
  * All that a month's stock comes to.
  *
  * @param tables {@code stock}, {@code stock-value}, {@code stock-summary}, {@code order}, {@code
- *     gas}, {@code bar-needs}, {@code cutting-plan}
+ *     order-suppliers}, {@code gas}, {@code bar-needs}, {@code cutting-plan}
  * @param report {@code stock.pdf}: what to order, what was missing, what it cost, gas, bar, and the
  *     due list behind them
  * @param pageBlocks the same in short, for the month's page

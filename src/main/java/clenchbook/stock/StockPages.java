@@ -2,10 +2,8 @@ package clenchbook.stock;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Block.Heading;
-import clenchbook.reports.blocks.Block.KeyFigure;
-import clenchbook.reports.blocks.Block.KeyFigures;
 import clenchbook.reports.blocks.Block.Paragraph;
-import clenchbook.reports.blocks.Chart;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.stock.ledger.Quantity;
 import clenchbook.stock.ledger.ShelfMonth;
@@ -13,135 +11,105 @@ import clenchbook.stock.ledger.ShelfMonth.Worth;
 import clenchbook.stock.orders.StockLine;
 import clenchbook.values.Basis;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** A month's stock as blocks of the report and of the month's page. */
 final class StockPages {
 
-  private static final int BARS_IN_PICTURE = 12;
+  private final StockMonth month;
+  private final FigureText text;
 
-  private StockPages() {}
-
-  static List<Block> inShort(StockMonth month) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "Stock"));
-    blocks.add(keyFigures(month));
-    order(month, blocks);
-    return blocks;
+  StockPages(StockMonth month, FigureText text) {
+    this.month = month;
+    this.text = text;
   }
 
-  static List<Block> full(StockMonth month, List<String> warnings) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "Stock"));
-    blocks.add(keyFigures(month));
-    warnings.forEach(warning -> blocks.add(new Paragraph(warning)));
-    order(month, blocks);
-    weeksLeft(month, blocks);
-    counted(month, blocks);
-    value(month, blocks);
-    shelves(month, blocks);
-    gas(month, blocks);
-    return blocks;
-  }
-
-  private static KeyFigures keyFigures(StockMonth month) {
-    Worth worth = month.total(ShelfMonth::average);
-    return new KeyFigures(
-        List.of(
-            money(month, "Stock at the month's end", worth.closing(), Basis.MEASURED),
-            money(month, "Cost of what was used", worth.used(), Basis.MEASURED),
-            money(month, "Too much or too little by count", worth.difference(), Basis.MEASURED),
-            money(month, "To order now", month.orderCost(), Basis.STANDARD)));
-  }
-
-  private static KeyFigure money(StockMonth month, String label, BigDecimal amount, Basis basis) {
-    String text = month.settings().currency() + " " + amount.toPlainString();
-    return new KeyFigure(label, text, Optional.of(basis));
-  }
-
-  private static void order(StockMonth month, List<Block> blocks) {
-    List<StockLine> orders = month.orders();
-    blocks.add(new Heading(2, "What to order"));
+  /** For the month's page: what to order from whom, in one line each. */
+  List<Block> inShort() {
+    List<SupplierOrder> orders = SupplierOrder.of(month);
     if (orders.isEmpty()) {
-      blocks.add(new Paragraph("Nothing that the book keeps stock of is at its reorder point."));
-      return;
+      return List.of(new Paragraph(StockAnswer.NOTHING));
     }
-    blocks.add(
+    return List.of(
         TableOf.rows(orders)
-            .words(
-                "Supplier", 14, line -> line.supplier().isEmpty() ? "(not given)" : line.supplier())
-            .words("Item", 18, StockPages::name)
-            .number("On hand", 8, line -> quantity(line, line.month().closing()))
-            .figure(
-                "Reorder at", 8, line -> StockTables.text(line.reorder()), StockLine::reorderBasis)
-            .number("Order", 8, line -> quantity(line, line.order()))
-            .number("Packs", 10, StockPages::packs)
-            .figure(
-                "Cost (" + month.settings().currency() + ")",
-                9,
-                line -> line.orderCost().toPlainString(),
-                line -> Basis.STANDARD)
-            .total("In all", "", "", "", "", "", month.orderCost().toPlainString())
+            .words("Supplier", 16, SupplierOrder::supplierOrNone)
+            .words("What", 30, order -> order.itemNames())
+            .figure("Cost", 7, order -> text.money(order.cost()), order -> Basis.STANDARD)
+            .total("In all", "", text.money(month.orderCost()))
             .plain());
+  }
+
+  List<Block> evidence() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(1, "What to order"));
+    List<SupplierOrder> orders = SupplierOrder.of(month);
+    if (orders.isEmpty()) {
+      blocks.add(new Paragraph(StockAnswer.NOTHING));
+    }
+    orders.forEach(order -> blocks.add(order(order)));
+    if (!orders.isEmpty()) {
+      blocks.add(
+          new Paragraph(
+              "An order brings stock to its reorder point and one shoeing interval's use (%s days),"
+                      .formatted(text.count(month.intervalDays()))
+                  + " in whole packs. Reorder at is your own figure, or the use over Lead days with"
+                  + " room for a busy week."));
+    }
+    counted(blocks);
+    return blocks;
+  }
+
+  List<Block> annex() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(1, "Stock"));
+    value(blocks);
+    shelves(blocks);
+    gas(blocks);
+    return blocks;
+  }
+
+  private Block order(SupplierOrder order) {
+    return TableOf.rows(order.lines())
+        .words("Item", 18, StockPages::name)
+        .number("On hand", 9, line -> quantity(line, line.month().closing()))
+        .figure("Reorder at", 9, line -> StockTables.text(line.reorder()), StockLine::reorderBasis)
+        .number("Order", 9, line -> quantity(line, line.order()))
+        .words("Packs", 14, this::packs)
+        .figure(
+            "Cost (" + text.currencySign() + ")",
+            9,
+            line -> text.amount(line.orderCost()),
+            line -> Basis.STANDARD)
+        .total("In all", "", "", "", "", text.amount(order.cost()))
+        .captioned(order.supplierOrNone());
   }
 
   private static String name(StockLine line) {
     return StockWarnings.name(line.month().shelf());
   }
 
-  private static String packs(StockLine line) {
-    return line.packs().toPlainString() + " of " + Quantity.text(line.pack());
-  }
-
-  private static String quantity(StockLine line, BigDecimal quantity) {
-    String text = Quantity.text(quantity);
-    return line.unit().equals("piece") ? text : text + " " + line.unit();
-  }
-
-  private static void weeksLeft(StockMonth month, List<Block> blocks) {
-    List<StockLine> lines =
-        month.lines().stream()
-            .filter(line -> StockTables.weeksLeft(line).isPresent())
-            .sorted(
-                Comparator.comparing((StockLine line) -> StockTables.weeksLeft(line).orElseThrow())
-                    .thenComparing(line -> line.month().shelf()))
-            .limit(BARS_IN_PICTURE)
-            .toList();
-    if (lines.size() < 2) {
-      return;
+  /** Such as {@code 41 packs of 2}; nothing where a pack is one piece. */
+  private String packs(StockLine line) {
+    if (line.pack().compareTo(BigDecimal.ONE) == 0) {
+      return "";
     }
-    List<String> names =
-        lines.stream().map(line -> StockWarnings.name(line.month().shelf())).toList();
-    List<Double> weeks =
-        lines.stream()
-            .map(
-                line ->
-                    Double.valueOf(StockTables.tenths(StockTables.weeksLeft(line).orElseThrow())))
-            .toList();
-    String words = inWords(names.get(0), StockTables.weeksLeft(lines.get(0)).orElseThrow());
-    Chart chart =
-        new Chart.Columns(
-            "Item",
-            "Weeks left",
-            names,
-            List.of(new Chart.Series("Weeks left", weeks)),
-            false,
-            true,
-            List.of());
-    blocks.add(new Block.Picture("How long stock will last", words, chart));
+    String packs = text.plain(line.packs());
+    String pieces = text.plain(line.pack());
+    return (packs.equals("1") ? "1 pack of %2$s" : "%1$s packs of %2$s").formatted(packs, pieces);
   }
 
-  private static String inWords(String first, BigDecimal weeks) {
-    return weeks.signum() == 0
-        ? first + " has run out."
-        : "First to run out: " + first + ", in " + StockTables.tenths(weeks) + " weeks.";
+  /** From the file's digits, so that who rounds the file gets what people read. */
+  private String shown(BigDecimal quantity) {
+    return text.plain(new BigDecimal(Quantity.text(quantity)));
   }
 
-  private static void counted(StockMonth month, List<Block> blocks) {
+  private String quantity(StockLine line, BigDecimal quantity) {
+    String number = shown(quantity);
+    return line.unit().equals("piece") ? number : number + "\u00A0" + line.unit();
+  }
+
+  private void counted(List<Block> blocks) {
     List<StockLine> lines =
         month.lines().stream().filter(line -> line.month().counted().isPresent()).toList();
     if (lines.isEmpty()) {
@@ -156,17 +124,18 @@ final class StockPages {
         TableOf.rows(lines)
             .words("Item", 20, StockPages::name)
             .words(
-                "Counted on",
-                10,
-                line -> line.month().countedOn().map(LocalDate::toString).orElse(""))
+                "Counted on", 10, line -> line.month().countedOn().map(text::shortDay).orElse(""))
             .number("Expected", 9, line -> quantity(line, line.month().expected()))
             .number(
                 "Counted",
                 9,
                 line -> quantity(line, line.month().counted().orElse(BigDecimal.ZERO)))
             .number("Difference", 9, line -> StockTables.text(line.month().difference()))
-            .amount("Worth (" + month.settings().currency() + ")", 9, StockPages::worthOfDifference)
-            .total("In all", "", "", "", "", total.toPlainString())
+            .number(
+                "Worth (" + text.currencySign() + ")",
+                9,
+                line -> text.amount(worthOfDifference(line)))
+            .total("In all", "", "", "", "", text.amount(total))
             .plain());
     blocks.add(
         new Paragraph(
@@ -181,7 +150,7 @@ final class StockPages {
     return line.month().average().difference();
   }
 
-  private static void value(StockMonth month, List<Block> blocks) {
+  private void value(List<Block> blocks) {
     blocks.add(new Heading(2, "What stock cost"));
     blocks.add(
         TableOf.rows(
@@ -189,13 +158,13 @@ final class StockPages {
                     new Method("Moving average", month.total(ShelfMonth::average)),
                     new Method("First in, first out", month.total(ShelfMonth::fifo))))
             .words("Method", 16, Method::name)
-            .amount("Opening", 9, method -> method.worth().opening())
-            .amount("Bought", 9, method -> method.worth().bought())
-            .amount("Taken on", 9, method -> method.worth().takenOn())
-            .amount("By count", 9, method -> method.worth().difference())
-            .amount("Used", 9, method -> method.worth().used())
-            .amount("Closing", 9, method -> method.worth().closing())
-            .captioned("In " + month.settings().currency()));
+            .number("Opening", 9, method -> text.amount(method.worth().opening()))
+            .number("Bought", 9, method -> text.amount(method.worth().bought()))
+            .number("Taken on", 9, method -> text.amount(method.worth().takenOn()))
+            .number("By count", 9, method -> text.amount(method.worth().difference()))
+            .number("Used", 9, method -> text.amount(method.worth().used()))
+            .number("Closing", 9, method -> text.amount(method.worth().closing()))
+            .captioned("In " + text.currencySign()));
     blocks.add(
         new Paragraph(
             "Used is all that was available less what is left. It counts only what the book knew to"
@@ -206,7 +175,7 @@ final class StockPages {
   /** A way to value stock, and what it makes of the month. */
   private record Method(String name, Worth worth) {}
 
-  private static void shelves(StockMonth month, List<Block> blocks) {
+  private void shelves(List<Block> blocks) {
     List<StockLine> moved = month.lines().stream().filter(StockLine::moved).toList();
     blocks.add(new Heading(2, "Shelf by shelf"));
     if (moved.isEmpty()) {
@@ -216,18 +185,15 @@ final class StockPages {
     blocks.add(
         TableOf.rows(moved)
             .words("Item", 18, StockPages::name)
-            .number("Opening", 8, line -> Quantity.text(line.month().opening()))
-            .number("Bought", 7, line -> Quantity.text(line.month().bought()))
-            .number("Used", 7, line -> Quantity.text(line.month().used()))
+            .number("Opening", 8, line -> shown(line.month().opening()))
+            .number("Bought", 7, line -> shown(line.month().bought()))
+            .number("Used", 7, line -> shown(line.month().used()))
             .number("Closing", 9, line -> quantity(line, line.month().closing()))
             .number("A week", 6, line -> StockTables.tenths(line.use().mean()))
             .number("Spread", 6, line -> line.use().spread().map(StockTables::tenths).orElse("–"))
             .number("Interval's use", 8, line -> StockTables.tenths(line.intervalUse()))
             .figureOrDash(
-                "Reorder at",
-                8,
-                line -> line.reorder().map(Quantity::text),
-                StockLine::reorderBasis)
+                "Reorder at", 8, line -> line.reorder().map(this::shown), StockLine::reorderBasis)
             .figureOrDash(
                 "Best order",
                 7,
@@ -246,7 +212,7 @@ final class StockPages {
                 + " both assumed, blank without a wage."));
   }
 
-  private static void gas(StockMonth month, List<Block> blocks) {
+  private void gas(List<Block> blocks) {
     List<GasMonth> told = month.gas().stream().filter(GasMonth::told).toList();
     if (told.isEmpty()) {
       return;
@@ -257,7 +223,7 @@ final class StockPages {
         TableOf.rows(told)
             .words("Period", 12, GasMonth::period)
             .figure("Bought", 8, gas -> mass.text(gas.boughtKg()), GasMonth::basis)
-            .number("Forge burned (min)", 10, gas -> Quantity.text(gas.burn().totalMinutes()))
+            .number("Forge burned", 10, gas -> text.minutes(gas.burn().totalMinutes()))
             .number("Explained", 9, gas -> mass.text(gas.burn().explainedKg()))
             .number("Difference", 9, gas -> mass.text(gas.differenceKg()))
             .figure(

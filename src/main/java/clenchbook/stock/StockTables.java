@@ -31,6 +31,7 @@ final class StockTables {
         totals(month),
         summary(month),
         orders(month),
+        suppliers(month),
         gas(month),
         barNeeds(month),
         plans(month));
@@ -141,6 +142,14 @@ final class StockTables {
         .column("reorder", line -> text(line.reorder()))
         .column("use_per_week", line -> tenths(line.use().mean()))
         .named("order");
+  }
+
+  private static FigureTable suppliers(StockMonth month) {
+    return FiguresOf.rows(SupplierOrder.of(month))
+        .column("supplier", SupplierOrder::supplier)
+        .column("things", order -> Integer.toString(order.lines().size()))
+        .amount("cost", SupplierOrder::cost)
+        .named("order-suppliers");
   }
 
   private static FigureTable gas(StockMonth month) {

@@ -2,8 +2,6 @@ package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.TableOf;
-import clenchbook.workload.hours.Dates;
-import clenchbook.workload.hours.Digits;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.LimitWarnings;
@@ -20,9 +18,11 @@ final class HardestSection {
   private static final int HARDEST = 5;
 
   private final WorkYear work;
+  private final HoursSection hours;
 
   HardestSection(WorkYear work) {
     this.work = work;
+    this.hours = new HoursSection(work);
   }
 
   List<Block> blocks() {
@@ -41,7 +41,7 @@ final class HardestSection {
             .sorted(
                 Comparator.comparingDouble((WorkDay day) -> -day.load().hours())
                     .thenComparing(WorkDay::date))
-            .map(day -> new Hard(Dates.weekday(day.date()), day.load())),
+            .map(day -> new Hard(work.text().weekday(day.date()), day.load())),
         "Days by hours in all");
   }
 
@@ -53,7 +53,7 @@ final class HardestSection {
             .sorted(
                 Comparator.comparingDouble((FigurePeriod week) -> -work.load(week).hours())
                     .thenComparing(FigurePeriod::from))
-            .map(week -> new Hard(week.name(), work.load(week))),
+            .map(week -> new Hard("Week of " + work.text().weekOf(week.from()), work.load(week))),
         "Weeks by hours in all");
   }
 
@@ -64,17 +64,14 @@ final class HardestSection {
     }
   }
 
-  private static Block hardest(String what, Stream<Hard> hardestFirst, String caption) {
+  private Block hardest(String what, Stream<Hard> hardestFirst, String caption) {
     return TableOf.rows(hardestFirst.limit(HARDEST).toList())
         .words(what, 4, Hard::name)
-        .cell("Hours in all", 3, hard -> HoursSection.cell(hard.minutes(HoursMeasure.IN_ALL)))
-        .cell(
-            "Under the horse",
-            3,
-            hard -> HoursSection.cell(hard.minutes(HoursMeasure.UNDER_THE_HORSE)))
-        .cell("Driving", 3, hard -> HoursSection.cell(hard.minutes(HoursMeasure.DRIVING)))
+        .cell("Hours in all", 3, hard -> hours.cell(hard.minutes(HoursMeasure.IN_ALL)))
+        .cell("Under the horse", 3, hard -> hours.cell(hard.minutes(HoursMeasure.UNDER_THE_HORSE)))
+        .cell("Driving", 3, hard -> hours.cell(hard.minutes(HoursMeasure.DRIVING)))
         .count("Horses", 2, hard -> hard.load().horses())
-        .number("Shoes", 2, hard -> Digits.whole(hard.load().shoes().nailed()))
+        .number("Shoes", 2, hard -> work.text().whole(hard.load().shoes().nailed()))
         .captioned(caption);
   }
 
@@ -86,7 +83,7 @@ final class HardestSection {
         load.daysWorked() == 0
             ? ""
             : " Horse-visits a day worked: "
-                + Digits.fixed((double) load.horses() / load.daysWorked(), 2)
+                + work.text().number((double) load.horses() / load.daysWorked(), 2)
                 + ".";
     return work.days()
             .longestRun(year.from(), year.to())
@@ -95,9 +92,9 @@ final class HardestSection {
                     "Longest run without a day's rest: "
                         + LimitWarnings.counted(run.days(), "day")
                         + ", "
-                        + Dates.day(run.first())
+                        + work.text().date(run.first())
                         + " to "
-                        + Dates.day(run.last())
+                        + work.text().date(run.last())
                         + ".")
             .orElse("No day worked yet.")
         + horses

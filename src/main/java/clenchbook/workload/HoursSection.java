@@ -4,11 +4,8 @@ import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Block.Cell;
 import clenchbook.reports.blocks.Block.KeyFigure;
 import clenchbook.reports.blocks.TableOf;
-import clenchbook.workload.hours.Dates;
-import clenchbook.workload.hours.Digits;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.LimitWarnings;
-import clenchbook.workload.hours.Load;
 import clenchbook.workload.hours.Minutes;
 import clenchbook.workload.hours.OwnLimits;
 import java.util.ArrayList;
@@ -32,21 +29,27 @@ final class HoursSection {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.KeyFigures(keyFigures()));
+    blocks.add(new Block.Heading(1, "The hours"));
+    blocks.add(new Block.Paragraph(courseInWords()));
     blocks.addAll(limits());
     blocks.add(new YearPictures(work).weeks());
-    blocks.add(activities());
+    blocks.addAll(new MonthTables(work).blocks());
+    blocks.add(new Block.Paragraph(new HardestSection(work).runInWords()));
     if (work.unsaid() > 0) {
       blocks.add(
           new Block.Paragraph(
               LimitWarnings.counted(work.unsaid(), "shoe")
                   + " nailed on without a word in Shaping: counted as cold, at the stall jack."));
     }
-    blocks.add(new YearPictures(work).course());
-    blocks.add(new Block.Paragraph(courseInWords()));
-    blocks.addAll(new MonthTables(work).blocks());
-    blocks.addAll(new HardestSection(work).blocks());
     return blocks;
+  }
+
+  /** For the annex: what each hour rests on, and the course of the year. */
+  List<Block> further() {
+    return List.of(
+        new Block.Heading(1, "Where the hours went"),
+        activities(),
+        new YearPictures(work).course());
   }
 
   /** What can be said without any minutes: counts, limits, runs. */
@@ -66,37 +69,14 @@ final class HoursSection {
     return blocks;
   }
 
-  private List<KeyFigure> keyFigures() {
-    Load load = work.load();
-    List<KeyFigure> figures = new ArrayList<>();
-    Minutes inAll = load.minutes(HoursMeasure.IN_ALL);
-    figures.add(hours("Hours in all, " + work.soFar(), inAll));
-    if (!work.whole()) {
-      figures.add(projected());
-    }
-    figures.add(count("Horse-visits", load.horses()));
-    figures.add(
-        new KeyFigure(
-            "Share of hours measured",
-            Digits.fixed(100 * load.shareMeasured(), 1) + " %",
-            Optional.empty()));
-    return figures;
-  }
-
   /** A large count. */
-  static KeyFigure count(String label, int count) {
-    return new KeyFigure(label, Digits.whole(count), Optional.empty());
-  }
-
-  /** Large hours with their basis. */
-  static KeyFigure hours(String label, Minutes minutes) {
-    return new KeyFigure(
-        label, Digits.fixed(minutes.hours(), 2) + " h", Optional.of(minutes.weakest()));
+  KeyFigure count(String label, int count) {
+    return new KeyFigure(label, work.text().whole(count), Optional.empty());
   }
 
   private List<Block> limits() {
     List<Block> blocks = new ArrayList<>();
-    work.warnings().forEach(words -> blocks.add(new Block.Caution(words)));
+    work.warnings().forEach(words -> blocks.add(new Block.Paragraph(words)));
     if (blocks.isEmpty()) {
       blocks.add(new Block.Paragraph(withoutWarning()));
     }
@@ -123,9 +103,9 @@ final class HoursSection {
         .totalsWhere(measure -> measure == HoursMeasure.IN_ALL)
         .captioned(
             "Where the hours went, "
-                + Dates.day(work.year().from())
+                + work.text().date(work.year().from())
                 + " to "
-                + Dates.day(work.year().to()));
+                + work.text().date(work.year().to()));
   }
 
   private static String restsOn(Minutes minutes) {
@@ -133,39 +113,33 @@ final class HoursSection {
   }
 
   /** Hours with the mark of their basis; none for no hours. */
-  static Cell cell(Minutes minutes) {
-    String text = Digits.fixed(minutes.hours(), 2);
+  Cell cell(Minutes minutes) {
+    String text = work.text().hours(minutes.hours());
     return minutes.total() > 0 ? Cell.of(text, minutes.weakest()) : Cell.of(text);
   }
 
   private String courseInWords() {
-    String toDate = Digits.fixed(work.projection().toDate(), 2);
+    String toDate = work.text().hours(work.projection().toDate());
     String projected =
         work.whole()
             ? "Hours in all: " + toDate + "."
             : "Hours in all: "
                 + toDate
                 + " to date, "
-                + Digits.fixed(work.projection().hours(), 2)
+                + work.text().hours(work.projection().hours())
                 + " projected for the year ("
                 + work.projection().basis()
                 + ").";
     return work.lastYear() > 0
         ? projected
             + " Last year: "
-            + (work.whole() ? "" : Digits.fixed(work.lastYearToDate(), 2) + " to the same day, ")
-            + Digits.fixed(work.lastYear(), 2)
+            + (work.whole() ? "" : work.text().hours(work.lastYearToDate()) + " to the same day, ")
+            + work.text().hours(work.lastYear())
             + " in all"
-            + work.bookBegins().map(day -> " (the book begins " + Dates.day(day) + ")").orElse("")
+            + work.bookBegins()
+                .map(day -> " (the book begins " + work.text().date(day) + ")")
+                .orElse("")
             + "."
         : projected + " The book holds no work of last year to compare with.";
-  }
-
-  /** The projected hours, resting on what the hours to date rest on. */
-  KeyFigure projected() {
-    return new KeyFigure(
-        "Projected for the year",
-        Digits.fixed(work.projection().hours(), 2) + " h",
-        Optional.of(work.load().minutes(HoursMeasure.IN_ALL).weakest()));
   }
 }

@@ -2,13 +2,12 @@ package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.TableOf;
-import clenchbook.workload.hours.Dates;
-import clenchbook.workload.hours.Digits;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.Load;
 import clenchbook.workload.hours.WorkDays;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -32,24 +31,25 @@ final class MonthTables {
     return spans()
         .count("Days worked", 3, span -> span.load().daysWorked())
         .count("Longest run of days", 4, this::longestRun)
-        .number("Horse-visits", 3, span -> Digits.whole(span.load().horses()))
+        .number("Horse-visits", 3, span -> work.text().whole(span.load().horses()))
         .number(
             "a day worked",
             3,
             span ->
-                span.ifWorked(load -> Digits.fixed((double) load.horses() / load.daysWorked(), 2)))
-        .number("Shoes nailed", 3, span -> Digits.whole(span.load().shoes().nailed()))
+                span.ifWorked(
+                    load -> work.text().number((double) load.horses() / load.daysWorked(), 2)))
+        .number("Shoes nailed", 3, span -> work.text().whole(span.load().shoes().nailed()))
         .number("Blows", 3, this::blows)
         .number(
             "Measured, %",
-            3, span -> span.ifWorked(load -> Digits.fixed(100 * load.shareMeasured(), 1)))
+            3, span -> span.ifWorked(load -> work.text().number(100 * load.shareMeasured(), 1)))
         .captioned("Month by month");
   }
 
   private Block hours() {
     TableOf<Span> table = spans();
     for (HoursMeasure measure : HoursMeasure.values()) {
-      table.number(measure.shortName(), 3, span -> Digits.fixed(span.load().hours(measure), 2));
+      table.number(measure.shortName(), 3, span -> work.text().hours(span.load().hours(measure)));
     }
     return table.captioned("Month by month, hours");
   }
@@ -64,12 +64,15 @@ final class MonthTables {
   private TableOf<Span> spans() {
     List<Span> spans = new ArrayList<>();
     for (FigurePeriod month : work.year().months()) {
-      spans.add(new Span(Dates.month(month.from()), month, work.load(month), false));
+      spans.add(
+          new Span(
+              work.text().month(YearMonth.from(month.from())), month, work.load(month), false));
     }
     LocalDate start = work.year().from();
     // The first month is whole, so a year that starts within it is not the sum of the rows.
     boolean sum = start.getDayOfMonth() == 1;
-    String toDate = sum ? (work.whole() ? "The year" : "Year to date") : "From " + Dates.day(start);
+    String toDate =
+        sum ? (work.whole() ? "The year" : "Year to date") : "From " + work.text().date(start);
     spans.add(new Span(toDate, work.year(), work.load(work.year()), sum));
     return TableOf.rows(spans).words("Month", 4, Span::name).totalsWhere(Span::total);
   }
@@ -83,6 +86,6 @@ final class MonthTables {
 
   private String blows(Span span) {
     OptionalDouble blows = work.ratings().blows(span.load().shoes());
-    return blows.isPresent() ? Digits.whole(blows.getAsDouble()) : "";
+    return blows.isPresent() ? work.text().whole(blows.getAsDouble()) : "";
   }
 }

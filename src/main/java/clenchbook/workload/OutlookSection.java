@@ -2,8 +2,6 @@ package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.TableOf;
-import clenchbook.workload.hours.Dates;
-import clenchbook.workload.hours.Digits;
 import clenchbook.workload.hours.Estimate;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.PastYear;
@@ -53,9 +51,10 @@ final class OutlookSection {
         TableOf.rows(List.of(Mix.values()))
             .words("Mix", 4, Mix::words)
             .number("Blows", 3, mix -> number(stop.blows(mix)))
-            .words("95 % interval", 4, mix -> interval(stop.blows(mix), Digits::whole))
+            .words("95 % interval", 4, mix -> interval(stop.blows(mix), work.text()::whole))
             .number("Hours at the stall jack", 3, mix -> number(stop.stallJackHours(mix)))
-            .words("95 % interval", 4, mix -> interval(stop.stallJackHours(mix), Digits::whole))
+            .words(
+                "95 % interval", 4, mix -> interval(stop.stallJackHours(mix), work.text()::whole))
             .captioned("Still to come, if every year is like the past one"),
         new Block.Paragraph(
             "The intervals come from the spread of the weeks of the past year, taken as"
@@ -69,38 +68,38 @@ final class OutlookSection {
     String blows =
         work.ratings().ratesBlows()
             ? "Blows in the year to date: "
-                + Digits.whole(work.ratings().blows(work.load().shoes()).orElse(0))
+                + work.text().whole(work.ratings().blows(work.load().shoes()).orElse(0))
                 + ". "
             : "";
     return blows
         + "Hours at the stall jack in the year to date: "
-        + Digits.fixed(work.load().hours(HoursMeasure.AT_THE_STALL_JACK), 2)
+        + work.text().hours(work.load().hours(HoursMeasure.AT_THE_STALL_JACK))
         + ". Years left, to the end of the year in which Stop age is reached: "
-        + Digits.fixed(stop.years(), 2)
+        + work.text().number(stop.years(), 2)
         + ".";
   }
 
-  private static String number(Optional<Estimate> estimate) {
-    return estimate.map(one -> Digits.whole(one.value())).orElse(NOT_SAID);
+  private String number(Optional<Estimate> estimate) {
+    return estimate.map(one -> work.text().whole(one.value())).orElse(NOT_SAID);
   }
 
-  private static String interval(Optional<Estimate> estimate, DoubleFunction<String> digits) {
+  private String interval(Optional<Estimate> estimate, DoubleFunction<String> digits) {
     return estimate
         .flatMap(Estimate::interval)
         .map(ends -> digits.apply(ends.low()) + " to " + digits.apply(ends.high()))
         .orElse("");
   }
 
-  private static String tenths(double number) {
-    return Digits.fixed(number, 1);
+  private String tenths(double number) {
+    return work.text().number(number, 1);
   }
 
-  private static String tenths(Optional<Estimate> estimate) {
+  private String tenths(Optional<Estimate> estimate) {
     return estimate.map(one -> tenths(one.value())).orElse(NOT_SAID);
   }
 
-  private static String blows(ChangedWeek.Change change) {
-    return change.blows().isPresent() ? Digits.whole(change.blows().getAsDouble()) : NOT_SAID;
+  private String blows(ChangedWeek.Change change) {
+    return change.blows().isPresent() ? work.text().whole(change.blows().getAsDouble()) : NOT_SAID;
   }
 
   private String hotShaping() {
@@ -117,7 +116,7 @@ final class OutlookSection {
         work.mixed().hotShapingMinutes().orElseThrow().map(each -> each * work.past().scale());
     double setUp = work.mixed().setUpSpent() * work.past().scale();
     return "On your own jobs hot shaping takes "
-        + Digits.fixed(Math.abs(difference.minutesPerShoe()), 2)
+        + work.text().number(Math.abs(difference.minutesPerShoe()), 2)
         + (difference.minutesPerShoe() < 0 ? " minutes a shoe less" : " minutes a shoe more")
         + " than cold, like with like ("
         + verdict(difference)
@@ -127,7 +126,7 @@ final class OutlookSection {
         + withInterval(minutes)
         + " minutes a year on the steel shoes shaped hot (below 0: saved). Setting the forge up"
         + " took "
-        + Digits.whole(setUp)
+        + work.text().whole(setUp)
         + " minutes; both together: "
         + withInterval(minutes.map(each -> each + setUp))
         + ".";
@@ -135,9 +134,9 @@ final class OutlookSection {
 
   private String pastYear() {
     PastYear past = work.past();
-    return Dates.day(past.from())
+    return work.text().date(past.from())
         + " to "
-        + Dates.day(past.to())
+        + work.text().date(past.to())
         + (past.whole() ? "" : ", scaled up to a year");
   }
 
@@ -149,9 +148,9 @@ final class OutlookSection {
     };
   }
 
-  private static String withInterval(Estimate estimate) {
-    String ends = interval(Optional.of(estimate), Digits::whole);
-    return Digits.whole(estimate.value()) + (ends.isEmpty() ? "" : " (" + ends + ")");
+  private String withInterval(Estimate estimate) {
+    String ends = interval(Optional.of(estimate), work.text()::whole);
+    return work.text().whole(estimate.value()) + (ends.isEmpty() ? "" : " (" + ends + ")");
   }
 
   private List<Block> changes() {
@@ -159,10 +158,10 @@ final class OutlookSection {
         TableOf.rows(work.changes())
             .words("Change", 5, ChangedWeek.Change::name)
             .number("Hours in all", 2, change -> tenths(change.hours()))
-            .words("95 % interval", 3, change -> interval(change.hours(), OutlookSection::tenths))
-            .number("Horse-visits", 2, change -> Digits.whole(change.horses()))
+            .words("95 % interval", 3, change -> interval(change.hours(), this::tenths))
+            .number("Horse-visits", 2, change -> work.text().whole(change.horses()))
             .number("Hours at the stall jack", 2, change -> tenths(change.stallJackHours()))
-            .number("Blows", 2, OutlookSection::blows)
+            .number("Blows", 2, this::blows)
             .captioned("Arithmetic on " + pastYear() + ": what a year would have had more or less"),
         new Block.Paragraph(
             "This is arithmetic on what happened, not a forecast: the horses taken off would have"

@@ -4,8 +4,6 @@ import clenchbook.book.Task;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Chart;
 import clenchbook.reports.blocks.TableOf;
-import clenchbook.workload.hours.Dates;
-import clenchbook.workload.hours.Digits;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.MethodScore;
 import clenchbook.workload.posture.TrunkPosture;
@@ -30,23 +28,32 @@ final class StrainSection {
     this.work = work;
   }
 
-  List<Block> blocks() {
+  /** What the methods say of the year's days, against their published values. */
+  List<Block> scores() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Heading(1, "Strain by published methods"));
+    blocks.add(new Block.Heading(1, "Strain, vibration, noise and posture"));
     List<YearScores.Summary> summaries = work.scores().summaries();
     if (summaries.isEmpty()) {
       blocks.add(new Block.Paragraph("Nothing could be computed for the year to date."));
     } else {
       blocks.add(scores(summaries));
-      addPicture(blocks, summaries);
       addUnrated(blocks);
     }
     addHolds(blocks);
     addAbsent(blocks);
+    noiseNote(blocks);
+    return blocks;
+  }
+
+  /** For the annex: strain by task, and the methods with their limits. */
+  List<Block> further() {
+    List<YearScores.Summary> summaries = work.scores().summaries();
+    List<Block> blocks = new ArrayList<>();
     if (!summaries.isEmpty()) {
+      blocks.add(new Block.Heading(1, "Strain by published methods"));
+      addPicture(blocks, summaries);
       blocks.add(methods());
     }
-    noiseNote(blocks);
     return blocks;
   }
 
@@ -54,9 +61,9 @@ final class StrainSection {
     return TableOf.rows(summaries)
         .words("Method", 5, YearScores.Summary::measure)
         .words("Unit", 2, summary -> summary.worst().score().unit())
-        .number("Typical day", 2, summary -> Digits.fixed(summary.typical(), 2))
-        .number("Worst day", 2, summary -> Digits.fixed(worst(summary), 2))
-        .words("On", 3, summary -> Dates.day(summary.worst().date()))
+        .number("Typical day", 2, summary -> work.text().number(summary.typical(), 2))
+        .number("Worst day", 2, summary -> work.text().number(worst(summary), 2))
+        .words("On", 3, summary -> work.text().date(summary.worst().date()))
         .words("Published value", 5, summary -> guidance(summary.worst().score()))
         .captioned(
             "A typical day is the middle one of the days with hours; each day over its real hours");
@@ -66,9 +73,9 @@ final class StrainSection {
     return summary.worst().score().score().number().orElseThrow();
   }
 
-  private static String guidance(MethodScore score) {
+  private String guidance(MethodScore score) {
     return score.guidance().isPresent()
-        ? Digits.plain(score.guidance().getAsDouble()) + ": " + score.guidanceName()
+        ? work.text().plain(score.guidance().getAsDouble()) + ": " + score.guidanceName()
         : "";
   }
 
@@ -88,12 +95,15 @@ final class StrainSection {
                 strain.stream().map(StrainSection::shortName).toList(),
                 List.of(
                     new Chart.Series(
-                        "typical day", strain.stream().map(YearScores.Summary::typical).toList()),
+                        "typical day",
+                        strain.stream().map(YearScores.Summary::typical).toList(),
+                        strain.stream().map(one -> work.text().number(one.typical(), 2)).toList()),
                     new Chart.Series(
                         "worst day",
                         strain.stream()
                             .map(one -> one.worst().score().score().number().orElseThrow())
-                            .toList())),
+                            .toList(),
+                        strain.stream().map(one -> work.text().number(worst(one), 2)).toList())),
                 false,
                 true,
                 List.of(
@@ -138,9 +148,9 @@ final class StrainSection {
       blocks.add(
           TableOf.rows(holds)
               .words("Task", 3, hold -> hold.task().word())
-              .number("Trunk, degrees", 2, hold -> Digits.plain(hold.degrees()))
-              .number("Longest hold, minutes", 3, hold -> Digits.fixed(hold.minutes(), 2))
-              .number("Holding time, minutes", 3, hold -> Digits.plain(hold.allowed()))
+              .number("Trunk, degrees", 2, hold -> work.text().plain(hold.degrees()))
+              .number("Longest hold, minutes", 3, hold -> work.text().number(hold.minutes(), 2))
+              .number("Holding time, minutes", 3, hold -> work.text().plain(hold.allowed()))
               .words("", 4, Hold::verdict)
               .captioned("Your longest hold against the standard's holding time"));
     }

@@ -4,6 +4,7 @@ import clenchbook.book.Book;
 import clenchbook.book.Setting;
 import clenchbook.book.Task;
 import clenchbook.jobs.Job;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.JobDays;
 import clenchbook.workload.hours.LimitWarnings;
@@ -30,6 +31,8 @@ import java.util.OptionalInt;
 /**
  * Everything that the pages and figures say of a year, computed once.
  *
+ * @param text how figures are written for people
+ * @param business the business name; may be empty
  * @param days all days of the book up to the day that counts
  * @param year the year to date
  * @param load its work
@@ -46,6 +49,8 @@ import java.util.OptionalInt;
  * @param unsaid shoes nailed on in the year without a word on how they were shaped
  */
 record WorkYear(
+    FigureText text,
+    String business,
     WorkDays days,
     FigurePeriod year,
     Load load,
@@ -80,6 +85,8 @@ record WorkYear(
     PastYear past = PastYear.of(days, asAt);
     double setUp = book.settings().number(Setting.FORGE_SETUP_MIN).doubleValue();
     return new WorkYear(
+        FigureText.of(book.settings()),
+        book.settings().text(Setting.BUSINESS_NAME),
         days,
         year,
         days.load(start, asAt),
@@ -137,7 +144,7 @@ record WorkYear(
 
   /** The farrier's own warnings. */
   List<String> warnings() {
-    return new LimitWarnings(days, year, projection).of(limits);
+    return new LimitWarnings(days, year, projection, text).of(limits);
   }
 
   /** Last year's hours up to the same day. */

@@ -72,6 +72,13 @@ final class WorkloadFigures {
           year.name(), "shoes without shaping said", work.unsaid(), 0, "shoes", "counted as cold");
     }
     addSummaries(year.name());
+    rows.add(
+        year.name(),
+        "measures over their limit",
+        Excess.of(work).stream().filter(Excess::over).count(),
+        0,
+        "measures",
+        "worst day, week or year against its limit or published value");
     addHolds(year.name());
     new OutlookFigures(work, rows).add(year.name());
     AbsentMethod.of(work)

@@ -2,35 +2,60 @@ package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Report;
-import clenchbook.workload.hours.Dates;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** What {@code workload.pdf} says. */
+/** What {@code workload.pdf} and its annex say. */
 final class WorkloadReport {
 
   private WorkloadReport() {}
 
   static Report of(WorkYear work) {
+    return new Report(
+        "workload",
+        "The body",
+        "The body's year",
+        subtitle(work),
+        Cautions.FOOT,
+        Optional.of(new WorkloadAnswer(work).page()),
+        evidence(work),
+        annex(work));
+  }
+
+  private static List<Block> evidence(WorkYear work) {
     List<Block> blocks = new ArrayList<>();
     HoursSection hours = new HoursSection(work);
+    blocks.addAll(new StrainSection(work).scores());
     if (work.load().hours() > 0) {
       blocks.addAll(hours.blocks());
-      blocks.addAll(new StrainSection(work).blocks());
-      blocks.addAll(new OutlookSection(work).blocks());
     } else {
       blocks.addAll(hours.withoutMinutes());
-      blocks.addAll(new StrainSection(work).blocks());
+    }
+    return blocks;
+  }
+
+  private static List<Block> annex(WorkYear work) {
+    List<Block> blocks = new ArrayList<>();
+    if (work.load().hours() > 0) {
+      blocks.addAll(new HoursSection(work).further());
+      blocks.addAll(new HardestSection(work).blocks());
+    }
+    blocks.addAll(new StrainSection(work).further());
+    if (work.load().hours() > 0) {
+      blocks.addAll(new OutlookSection(work).blocks());
     }
     blocks.addAll(RatingGuide.blocks());
-    return new Report("workload", "The body's year", subtitle(work), Cautions.FOOT, blocks);
+    return blocks;
   }
 
   private static String subtitle(WorkYear work) {
-    return work.year().name()
-        + ": "
-        + Dates.day(work.year().from())
-        + " to "
-        + Dates.day(work.year().to());
+    String period =
+        "%s: %s to %s"
+            .formatted(
+                work.year().name(),
+                work.text().date(work.year().from()),
+                work.text().date(work.year().to()));
+    return work.business().isEmpty() ? period : work.business() + ", " + period;
   }
 }

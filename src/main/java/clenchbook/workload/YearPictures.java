@@ -2,15 +2,15 @@ package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Chart;
-import clenchbook.workload.hours.Digits;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.YearProjection;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -24,29 +24,58 @@ final class YearPictures {
     this.work = work;
   }
 
-  /** A column per week, its height the hours, its pattern the task. */
-  Block weeks() {
+  /** Three sorts of hours: more bands than these can't be told apart when small. */
+  private enum Band {
+    UNDER_THE_HORSE("under the horse", Set.of(HoursMeasure.UNDER_THE_HORSE)),
+    DRIVING("driving", Set.of(HoursMeasure.DRIVING)),
+    THE_REST("shaping, making, grinding, setting up", Set.of());
+
+    private final String title;
+    private final Set<HoursMeasure> measures;
+
+    Band(String title, Set<HoursMeasure> measures) {
+      this.title = title;
+      this.measures = measures;
+    }
+
+    private boolean holds(HoursMeasure measure) {
+      return measure != HoursMeasure.IN_ALL
+          && (this == THE_REST
+              ? !UNDER_THE_HORSE.measures.contains(measure) && !DRIVING.measures.contains(measure)
+              : measures.contains(measure));
+    }
+  }
+
+  /** A column per week, its height the hours, its pattern the sort of work. */
+  Block.Picture weeks() {
     List<FigurePeriod> weeks = work.year().weeks();
     List<Chart.Series> series = new ArrayList<>();
-    for (HoursMeasure measure : HoursMeasure.values()) {
-      if (measure != HoursMeasure.IN_ALL && work.load().hours(measure) > 0) {
-        series.add(
-            new Chart.Series(
-                measure.shortName(),
-                weeks.stream().map(week -> work.load(week).hours(measure)).toList()));
-      }
+    for (Band band : List.of(Band.UNDER_THE_HORSE, Band.THE_REST, Band.DRIVING)) {
+      series.add(
+          new Chart.Series(band.title, weeks.stream().map(week -> hours(week, band)).toList()));
     }
     return new Block.Picture(
         "The year, week by week",
         weeksInWords(weeks),
         new Chart.Columns(
-            "ISO week",
+            "the week's Monday",
             "hours",
-            labels(weeks),
+            weeks.stream().map(week -> work.text().shortDay(monday(week))).toList(),
             series,
             true,
             false,
             limit("weekly limit", work.limits().weeklyHours())));
+  }
+
+  private double hours(FigurePeriod week, Band band) {
+    return List.of(HoursMeasure.values()).stream()
+        .filter(band::holds)
+        .mapToDouble(measure -> work.load(week).hours(measure))
+        .sum();
+  }
+
+  private static LocalDate monday(FigurePeriod week) {
+    return week.from().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
   }
 
   private String weeksInWords(List<FigurePeriod> weeks) {
@@ -55,24 +84,12 @@ final class YearPictures {
         .filter(week -> work.load(week).hours() > 0)
         .map(
             week ->
-                "Hours a week by task; the hardest is "
-                    + week.name()
+                "The hardest is the week of "
+                    + work.text().weekOf(week.from())
                     + " with "
-                    + Digits.fixed(work.load(week).hours(), 2)
-                    + " hours.")
+                    + work.text().hours(work.load(week).hours())
+                    + ".")
         .orElse("No hours in the year to date.");
-  }
-
-  /** Week numbers; the second week of one number in a year gets its year. */
-  private static List<String> labels(List<FigurePeriod> weeks) {
-    Set<String> labels = new LinkedHashSet<>();
-    for (FigurePeriod week : weeks) {
-      String number = week.name().substring(week.name().indexOf('W') + 1);
-      if (!labels.add(number)) {
-        labels.add(week.name());
-      }
-    }
-    return List.copyOf(labels);
   }
 
   private static List<Chart.Limit> limit(String name, OptionalDouble value) {

@@ -9,6 +9,7 @@ import clenchbook.comparison.questions.ComparedJob;
 import clenchbook.comparison.questions.JobMoney;
 import clenchbook.comparison.questions.JobTime;
 import clenchbook.comparison.questions.ShoeCount;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -55,6 +56,7 @@ public final class JobMaker {
   public static CompareRates rates() {
     return new CompareRates(
         "GBP",
+        new FigureText("en", "GB", "GBP"),
         new MinorUnit(2),
         Optional.of(new BigDecimal("30")),
         Optional.of(new BigDecimal("15")),

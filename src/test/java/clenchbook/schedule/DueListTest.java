@@ -13,8 +13,11 @@ import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.schedule.due.UsualVisit;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -98,6 +101,24 @@ class DueListTest {
   }
 
   @Test
+  void what_is_overdue_stands_in_the_calendar_on_no_day_that_is_over() {
+    book.visit(set("2026-09-01", "Bess")).visit(set("2026-09-19", "Fly")); // due 13 and 31 October
+    List<VEvent> events = Biweekly.parse(findings().calendar()).first().getEvents();
+    assertEquals(2, events.size());
+    for (VEvent event : events) {
+      assertEquals("2026-11-01", day(event), event.getSummary().getValue());
+      assertTrue(event.getDescription().getValue().contains(": due 2026-10-"));
+    }
+  }
+
+  private static String day(VEvent event) {
+    return DateTimeFormatter.ISO_LOCAL_DATE.format(
+        LocalDate.ofInstant(
+            Instant.ofEpochMilli(event.getDateStart().getValue().getTime()),
+            ZoneId.systemDefault()));
+  }
+
+  @Test
   void importing_twice_or_next_months_calendar_updates_and_never_doubles() {
     book.visit(set("2026-10-05", "Bess")).visit(set("2026-10-14", "Dun"));
     Map<String, VEvent> phone = new TreeMap<>();
@@ -120,16 +141,17 @@ class DueListTest {
 
   @Test
   void the_weeks_ahead_add_up_the_usual_minutes_and_the_way() {
+    // The list is of Saturday 31 October: the Sunday after it stands with the week that follows.
     book.visit(set("2026-09-14", "Bess")) // overdue: first week
         .visit(set("2026-10-01", "Dun")) // due 5 Nov, first week
-        .visit(set("2026-10-05", "Fly")); // due 16 Nov, third week
+        .visit(set("2026-10-05", "Fly")); // due 16 Nov, the third whole week
     List<List<String>> weeks = table("due-weeks").rows();
     assertEquals(
-        List.of("week", "2026-11-01", "2026-11-07", "2", "1", "2.0", "0.7", "2.7", "measured"),
+        List.of("week", "2026-11-01", "2026-11-08", "2", "1", "2.0", "0.7", "2.7", "measured"),
         weeks.get(0).subList(0, 9));
     assertEquals("1.3", weeks.get(2).get(7));
     assertEquals(
-        List.of("four weeks", "2026-11-01", "2026-11-28", "3", "", "3.0", "1.0", "4.0"),
+        List.of("four weeks", "2026-11-01", "2026-11-29", "3", "", "3.0", "1.0", "4.0"),
         weeks.get(4).subList(0, 8));
   }
 
@@ -175,7 +197,7 @@ class DueListTest {
     DueFindings findings = findings();
     assertFalse(findings.calendar().contains("Bess"));
     boolean named =
-        findings.blocks().stream()
+        findings.full().stream()
             .anyMatch(block -> block instanceof Block.Heading h && h.text().equals("Gone quiet"));
     assertTrue(named);
     assertEquals("gone quiet", table("due").rows().get(0).get(7));

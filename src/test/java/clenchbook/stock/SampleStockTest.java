@@ -62,15 +62,26 @@ class SampleStockTest {
       StockFindings stock = Stock.of(jobs, due, YearMonth.parse(month));
       Set<String> figures = new TreeSet<>();
       Stream.concat(stock.tables().stream(), due.tables().stream())
-          .forEach(table -> table.rows().forEach(figures::addAll));
+          .forEach(table -> table.rows().forEach(row -> row.forEach(c -> add(figures, c))));
       Set<String> printed = new TreeSet<>();
-      stock.report().blocks().forEach(block -> numbers(block, printed));
+      stock.report().files().stream()
+          .flatMap(file -> file.blocks().stream())
+          .forEach(block -> numbers(block, printed));
       stock.pageBlocks().forEach(block -> numbers(block, printed));
       due.pageBlocks().forEach(block -> numbers(block, printed));
       due.horseSheet().blocks().forEach(block -> numbers(block, printed));
       assertTrue(printed.size() > 100, "only " + printed.size());
       printed.removeAll(figures);
       assertEquals(Set.of(), printed, month);
+    }
+  }
+
+  /** A file's number, and the same with the two decimals that people read at most. */
+  private static void add(Set<String> figures, String cell) {
+    figures.add(cell);
+    if (cell.matches("-?\\d+\\.\\d{3,}")) {
+      BigDecimal rounded = new BigDecimal(cell).setScale(2, RoundingMode.HALF_UP);
+      figures.add(rounded.stripTrailingZeros().toPlainString());
     }
   }
 
@@ -82,7 +93,7 @@ class SampleStockTest {
                 ? key.figures().stream().map(Block.KeyFigure::value)
                 : Stream.of();
     texts
-        .map(text -> text.replaceAll("^[A-Z]{3} | (horses?|h|kg|bar)$", ""))
+        .map(text -> text.replaceAll("[,£$\u00A0]| ?(horses?|kg|bar)$", "").replace('\u2212', '-'))
         .filter(text -> text.matches("-?\\d+(\\.\\d+)?"))
         .forEach(printed::add);
   }

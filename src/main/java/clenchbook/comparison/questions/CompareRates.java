@@ -1,5 +1,6 @@
 package clenchbook.comparison.questions;
 
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -10,6 +11,7 @@ import java.util.Optional;
  * The settings that comparisons, break-even and prices rest on.
  *
  * @param currency the book's currency, ISO 4217
+ * @param text how figures are written for people
  * @param minor its minor unit
  * @param wage the farrier's hour; empty where not given
  * @param helperWage a helper's hour; empty where not given
@@ -23,6 +25,7 @@ import java.util.Optional;
  */
 public record CompareRates(
     String currency,
+    FigureText text,
     MinorUnit minor,
     Optional<BigDecimal> wage,
     Optional<BigDecimal> helperWage,

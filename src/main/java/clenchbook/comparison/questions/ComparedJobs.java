@@ -12,6 +12,7 @@ import clenchbook.jobs.Measured;
 import clenchbook.jobs.Payer;
 import clenchbook.jobs.charge.ChargeLine;
 import clenchbook.jobs.charge.JobCharges;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -133,6 +134,7 @@ public final class ComparedJobs {
             .divide(CompareRates.MINUTES_PER_HOUR, MathContext.DECIMAL128);
     return new CompareRates(
         settings.currency(),
+        FigureText.of(settings),
         settings.minorUnit(),
         given(settings, Setting.HOURLY_WAGE),
         given(settings, Setting.HELPER_WAGE),

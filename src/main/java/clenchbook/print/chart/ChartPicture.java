@@ -38,15 +38,25 @@ public final class ChartPicture extends AbstractRenderer implements Graphics2DRe
   /** Draws the chart and its legend into an area, in points. */
   public void draw(Graphics2D pen, Rectangle2D area) {
     double used = drawLegend(pen, area);
+    Rectangle2D rest =
+        new Rectangle2D.Double(
+            area.getX(), area.getY() + used, area.getWidth(), area.getHeight() - used);
+    if (chart instanceof Chart.Intervals intervals) {
+      IntervalRows.draw(pen, rest, intervals);
+    } else if (chart instanceof Chart.Columns columns && columns.lying()) {
+      LyingBars.draw(pen, rest, columns);
+    } else {
+      drawPlot(pen, rest);
+    }
+  }
+
+  private void drawPlot(Graphics2D pen, Rectangle2D rest) {
     Plot plot = ChartPlots.of(chart);
     JFreeChart drawing = new JFreeChart(null, null, plot, false);
     drawing.setBackgroundPaint(null);
     drawing.setBorderVisible(false);
     drawing.setElementHinting(false);
-    drawing.draw(
-        pen,
-        new Rectangle2D.Double(
-            area.getX(), area.getY() + used, area.getWidth(), area.getHeight() - used));
+    drawing.draw(pen, rest);
   }
 
   private record Entry(String name, int index) {}

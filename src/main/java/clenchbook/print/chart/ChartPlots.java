@@ -16,6 +16,9 @@ import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.labels.CategoryItemLabelGenerator;
+import org.jfree.chart.labels.ItemLabelAnchor;
+import org.jfree.chart.labels.ItemLabelPosition;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.PlotOrientation;
@@ -31,6 +34,7 @@ import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.category.CategoryDataset;
 import org.jfree.data.category.DefaultCategoryDataset;
 import org.jfree.data.xy.XYIntervalSeries;
 import org.jfree.data.xy.XYIntervalSeriesCollection;
@@ -69,6 +73,7 @@ final class ChartPlots {
     renderer.setItemMargin(0.04);
     renderer.setMaximumBarWidth(chart.lying() ? 0.14 : 0.09);
     renderer.setIncludeBaseInRange(true);
+    labels(renderer, chart);
     CategoryAxis across = new CategoryAxis(title(chart.across()));
     across.setCategoryMargin(chart.categories().size() > 20 ? 0.12 : 0.28);
     across.setMaximumCategoryLabelLines(2);
@@ -89,6 +94,39 @@ final class ChartPlots {
     chart.limits().forEach(limit -> plot.addRangeMarker(across(limit), Layer.FOREGROUND));
     includeLimits(up, chart.limits());
     return plot;
+  }
+
+  /** Figures at the columns' ends, where the picture brings them. */
+  private static void labels(BarRenderer renderer, Chart.Columns chart) {
+    for (int i = 0; i < chart.series().size(); i++) {
+      Chart.Series series = chart.series().get(i);
+      if (!series.labels().isEmpty()) {
+        renderer.setSeriesItemLabelsVisible(i, true);
+        renderer.setSeriesItemLabelFont(i, Typefaces.text(SMALL, false));
+        renderer.setSeriesItemLabelPaint(i, Palette.INK);
+        renderer.setSeriesPositiveItemLabelPosition(
+            i, new ItemLabelPosition(ItemLabelAnchor.OUTSIDE12, TextAnchor.BOTTOM_CENTER));
+        renderer.setSeriesItemLabelGenerator(i, new GivenLabels(series.labels()));
+      }
+    }
+  }
+
+  /** Labels as the picture gives them. */
+  private record GivenLabels(List<String> labels) implements CategoryItemLabelGenerator {
+    @Override
+    public String generateRowLabel(CategoryDataset data, int row) {
+      return "";
+    }
+
+    @Override
+    public String generateColumnLabel(CategoryDataset data, int column) {
+      return "";
+    }
+
+    @Override
+    public String generateLabel(CategoryDataset data, int row, int column) {
+      return labels.get(column);
+    }
   }
 
   /** The legend names the limit: beside the line its name would lie over the columns. */

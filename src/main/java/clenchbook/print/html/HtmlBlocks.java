@@ -1,9 +1,6 @@
 package clenchbook.print.html;
 
-import clenchbook.print.pdf.ReportRows;
 import clenchbook.reports.blocks.Block;
-import clenchbook.values.Basis;
-import java.util.Optional;
 
 /** Writes the blocks of a report as parts of a page. */
 final class HtmlBlocks {
@@ -28,6 +25,21 @@ final class HtmlBlocks {
       element("p", paragraph.text());
     } else if (block instanceof Block.Caution caution) {
       out.append("<p class=\"caution\">").append(Html.escaped(caution.text())).append("</p>\n");
+    } else if (block instanceof Block.Answer answer) {
+      out.append("<p class=\"answer\">").append(Html.escaped(answer.text())).append("</p>\n");
+    } else if (block instanceof Block.ToDo toDo) {
+      out.append("<ol class=\"todo\">\n");
+      toDo.things().forEach(thing -> element("li", thing));
+      out.append("</ol>\n");
+    } else if (block instanceof Block.Folded folded) {
+      out.append("<details>\n");
+      element("summary", folded.summary());
+      folded.blocks().forEach(this::write);
+      out.append("</details>\n");
+    } else if (block instanceof Block.Answers answers) {
+      out.append("<dl class=\"answers\">\n");
+      answers.answers().forEach(this::answered);
+      out.append("</dl>\n");
     } else if (block instanceof Block.KeyFigures keys) {
       keys(keys);
     } else if (block instanceof Block.Table table) {
@@ -35,6 +47,17 @@ final class HtmlBlocks {
     } else if (block instanceof Block.Picture picture) {
       picture(picture);
     }
+  }
+
+  private void answered(Block.Answered answered) {
+    out.append("<div><dt>");
+    link(answered.file(), answered.label());
+    out.append("</dt><dd>").append(Html.escaped(answered.answer())).append("</dd></div>\n");
+  }
+
+  private void link(String file, String words) {
+    out.append("<a href=\"").append(Html.address(file)).append("\">");
+    out.append(Html.escaped(words)).append("</a>");
   }
 
   private void element(String tag, String text) {
@@ -47,13 +70,10 @@ final class HtmlBlocks {
     for (Block.KeyFigure figure : keys.figures()) {
       out.append("<div><dt>").append(Html.escaped(figure.label())).append("</dt><dd>");
       out.append(Html.escaped(figure.value())).append("</dd>");
-      figure
-          .basis()
-          .ifPresent(
-              basis ->
-                  out.append("<dd class=\"basis\">")
-                      .append(ReportRows.word(basis))
-                      .append("</dd>"));
+      String word = figure.restsOn();
+      if (!word.isEmpty()) {
+        out.append("<dd class=\"basis\">").append(word).append("</dd>");
+      }
       out.append("</div>\n");
     }
     out.append("</dl>\n");
@@ -85,21 +105,30 @@ final class HtmlBlocks {
     out.append(row.total() ? "<tr class=\"total\">" : "<tr>");
     for (int i = 0; i < row.cells().size(); i++) {
       Block.Cell cell = row.cells().get(i);
-      out.append(table.columns().get(i).number() ? "<td class=\"n\">" : "<td>");
-      out.append(Html.escaped(cell.text()));
-      mark(cell.basis());
+      Block.Column column = table.columns().get(i);
+      out.append(column.number() ? "<td class=\"n\"" : "<td");
+      if (i > 0 && !column.header().isBlank()) {
+        out.append(" data-label=\"").append(Html.escaped(column.header())).append('"');
+      }
+      out.append('>');
+      if (cell.link().isBlank()) {
+        out.append(Html.escaped(cell.text()));
+      } else {
+        link(cell.link(), cell.text());
+      }
+      mark(cell);
       out.append("</td>");
     }
     out.append("</tr>\n");
   }
 
-  private void mark(Optional<Basis> basis) {
-    basis.ifPresent(
-        known -> {
-          hasBases = true;
-          out.append("&nbsp;<abbr title=\"").append(ReportRows.word(known)).append("\">");
-          out.append(ReportRows.mark(known)).append("</abbr>");
-        });
+  private void mark(Block.Cell cell) {
+    String word = cell.restsOn();
+    if (!word.isEmpty()) {
+      hasBases = true;
+      out.append("&nbsp;<abbr title=\"").append(word).append("\">");
+      out.append(word.charAt(0)).append("</abbr>");
+    }
   }
 
   private void picture(Block.Picture picture) {

@@ -33,10 +33,10 @@ public final class HtmlPage {
 
   private String write() {
     head();
-    problems();
     for (int i = 0; i < page.sections().size(); i++) {
       section(page.sections().get(i), "part" + (i + 1));
     }
+    problems();
     files();
     foot();
     return out.toString();
@@ -76,21 +76,22 @@ public final class HtmlPage {
   }
 
   private void problems() {
-    if (page.problems().isEmpty()) {
-      out.append("<section class=\"problems none\" aria-labelledby=\"problems\">\n");
-      out.append("<h2 id=\"problems\">Nothing to put right</h2>\n");
-    } else {
-      out.append("<section class=\"problems\" aria-labelledby=\"problems\">\n");
-      out.append("<h2 id=\"problems\">To look at first</h2>\n<ul>\n");
-      for (String problem : page.problems()) {
-        out.append("<li>").append(Html.escaped(problem)).append("</li>\n");
+    boolean none = page.notices().isEmpty() && page.problems().links().isEmpty();
+    out.append(none ? "<section class=\"problems none\"" : "<section class=\"problems\"");
+    out.append(" aria-label=\"Problems\">\n");
+    if (!page.notices().isEmpty()) {
+      out.append("<ul>\n");
+      for (String notice : page.notices()) {
+        out.append("<li>").append(Html.escaped(notice)).append("</li>\n");
       }
       out.append("</ul>\n");
     }
-    if (!page.problemsNote().isBlank()) {
-      out.append("<p>").append(Html.escaped(page.problemsNote())).append("</p>\n");
+    out.append("<p>").append(Html.escaped(page.problems().count()));
+    for (MonthPage.FileLink link : page.problems().links()) {
+      out.append(" <a href=\"").append(Html.address(link.path())).append("\">");
+      out.append(Html.escaped(link.label())).append("</a>");
     }
-    out.append("</section>\n");
+    out.append("</p>\n</section>\n");
   }
 
   private void section(MonthPage.Section section, String id) {
@@ -126,8 +127,8 @@ public final class HtmlPage {
   private void foot() {
     out.append("</main>\n<footer>\n");
     if (blocks.hasBases()) {
-      out.append("<p>Behind a figure: m measured or paid, s the standard of the Work sheet or a");
-      out.append(" list price, d a default of the program.</p>\n");
+      out.append("<p>Behind a figure that was not measured or paid: s the standard of the Work");
+      out.append(" sheet or a list price, d a default of the program.</p>\n");
     }
     out.append("</footer>\n</body>\n</html>\n");
   }

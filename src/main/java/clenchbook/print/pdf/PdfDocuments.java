@@ -35,7 +35,7 @@ import net.sf.jasperreports.pdf.SimplePdfExporterConfiguration;
  * is seen; ask {@link MissingGlyphs} beforehand to report it.
  */
 public final class PdfDocuments {
-  private static final String REPORT_LEGEND = "m measured · s standard · d default";
+  private static final String REPORT_LEGEND = "s standard · d default · unmarked: measured";
 
   private final PrintSettings settings;
   private final JasperReportsContext context;
@@ -131,7 +131,8 @@ public final class PdfDocuments {
     // Inside running text an absent part would print as a word, so an empty one is given.
     parts.put("legend", rows.hasBases() ? REPORT_LEGEND : "");
     try {
-      JasperDesign design = ReportDesign.of(PaperSize.of(settings.locale()), rows.layouts());
+      JasperDesign design =
+          ReportDesign.of(PaperSize.of(settings.locale()), rows.layouts(), report.caution());
       JasperReport compiled = new TemplateCompiler(context).compileReport(design);
       JasperPrint filled =
           JasperFillManager.getInstance(context).fill(compiled, parts, new PrintRows(rows.rows()));

@@ -1,7 +1,9 @@
 package clenchbook.print.pdf;
 
 import clenchbook.print.chart.Palette;
+import clenchbook.print.fonts.Typefaces;
 import clenchbook.print.pdf.BandSketch.Look;
+import java.awt.font.FontRenderContext;
 import java.util.List;
 import java.util.UUID;
 import net.sf.jasperreports.engine.JRException;
@@ -23,6 +25,11 @@ final class ReportDesign {
   private static final int MARGIN = 45;
   private static final int GUTTER = 6;
   private static final int MARK = 8;
+  private static final int FOOT_LINE = 11;
+
+  /** Nothing on paper is set smaller. */
+  private static final float SMALLEST = 8;
+
   private static final int PICTURE_HEIGHT = 188;
 
   /** Caption, a heading of two lines and two rows: a table never begins with less. */
@@ -33,14 +40,16 @@ final class ReportDesign {
   private final JasperDesign design = new JasperDesign();
   private final List<TableLayout> layouts;
   private final int width;
+  private final int footLines;
 
-  private ReportDesign(PaperSize paper, List<TableLayout> layouts) {
+  private ReportDesign(PaperSize paper, List<TableLayout> layouts, String foot) {
     this.layouts = layouts;
     boolean lying =
         layouts.stream().anyMatch(layout -> layout.columns().size() > MOST_COLUMNS_UPRIGHT);
     int pageWidth = lying ? paper.height() : paper.width();
     int pageHeight = lying ? paper.width() : paper.height();
     width = pageWidth - 2 * MARGIN;
+    footLines = lines(foot, width);
     design.setName("report");
     // Without one the library draws it by lot, and equal reports would differ within.
     design.setUUID(new UUID(0, 1));
@@ -50,8 +59,8 @@ final class ReportDesign {
     design.setColumnWidth(width);
     design.setLeftMargin(MARGIN);
     design.setRightMargin(MARGIN);
-    design.setTopMargin(40);
-    design.setBottomMargin(26);
+    design.setTopMargin(32);
+    design.setBottomMargin(20);
   }
 
   /**
@@ -59,15 +68,26 @@ final class ReportDesign {
    *
    * @param paper the sheet, laid across where a table has many columns
    * @param layouts the layouts of the tables
+   * @param foot what stands at the foot of each page; empty for nothing
    * @return the design, ready to compile
    */
-  static JasperDesign of(PaperSize paper, List<TableLayout> layouts) throws JRException {
-    ReportDesign drawn = new ReportDesign(paper, layouts);
+  static JasperDesign of(PaperSize paper, List<TableLayout> layouts, String foot)
+      throws JRException {
+    ReportDesign drawn = new ReportDesign(paper, layouts, foot);
     drawn.declare();
     drawn.frame();
     drawn.groups();
     drawn.details();
     return drawn.design;
+  }
+
+  /** How many lines a text takes; broken between words it needs a little more than its length. */
+  private static int lines(String text, int width) {
+    double length =
+        Typefaces.text(SMALLEST, false)
+            .getStringBounds(text, new FontRenderContext(null, true, true))
+            .getWidth();
+    return (int) Math.ceil(length * 1.04 / width);
   }
 
   private void declare() throws JRException {
@@ -87,6 +107,7 @@ final class ReportDesign {
             "heading2",
             "caption",
             "text",
+            "place",
             "words")) {
       field(name, String.class);
     }
@@ -95,6 +116,9 @@ final class ReportDesign {
             "isHeading1",
             "isHeading2",
             "captioned",
+            "answer",
+            "toDo",
+            "part",
             "paragraph",
             "caution",
             "keys",
@@ -138,19 +162,20 @@ final class ReportDesign {
     title.below("$P{subtitle}", Look.text(9.5f, Palette.QUIET), 0, 52, width, 14);
     design.setTitle(title.band());
 
-    BandSketch foot = new BandSketch(design, 42);
-    int side = 200;
-    foot.rule(0, 6, width, 0.4f, Palette.RULE, false);
-    JRDesignTextField words =
-        foot.text("$P{foot}", Look.text(6.5f, Palette.QUIET), 0, 10, width - side - 10, 30);
-    words.setTextAdjust(TextAdjustEnum.SCALE_FONT);
-    Look small = Look.text(7, Palette.QUIET);
+    int words = footLines * FOOT_LINE;
+    BandSketch foot = new BandSketch(design, words + 19);
+    foot.rule(0, 3, width, 0.4f, Palette.RULE, false);
+    Look small = Look.text(SMALLEST, Palette.QUIET);
+    if (footLines > 0) {
+      foot.text("$P{foot}", small, 0, 6, width, words).setTextAdjust(TextAdjustEnum.CUT_TEXT);
+    }
+    int side = 240;
+    foot.text("$P{legend}", small, 0, words + 7, width - side, 11);
     JRDesignTextField name =
-        foot.text("$P{title}", small.toTheRight(), width - side, 10, side - 62, 11);
-    name.setTextAdjust(TextAdjustEnum.SCALE_FONT);
-    foot.line("Page $V{PAGE_NUMBER} of", small.toTheRight(), width - 60, 10, 49, 11);
-    foot.total("$V{PAGE_NUMBER}", small, width - 10, 10, 16, 11);
-    foot.text("$P{legend}", small.toTheRight(), width - side, 21, side, 11);
+        foot.text("$P{title}", small.toTheRight(), width - side, words + 7, side - 74, 11);
+    name.setTextAdjust(TextAdjustEnum.CUT_TEXT);
+    foot.line("Page $V{PAGE_NUMBER} of", small.toTheRight(), width - 70, words + 7, 55, 11);
+    foot.total("$V{PAGE_NUMBER}", small, width - 13, words + 7, 16, 11);
     design.setPageFooter(foot.band());
   }
 
@@ -197,7 +222,7 @@ final class ReportDesign {
     List<Integer> edges = layout.edges(width);
     for (int i = 0; i < layout.columns().size(); i++) {
       TableLayout.Column column = layout.columns().get(i);
-      Look look = Look.text(7.5f, Palette.RUST).inBold();
+      Look look = Look.text(SMALLEST, Palette.RUST).inBold();
       int right = edges.get(i + 1) - (column.marked() ? MARK : 0) - gutter(i, layout);
       JRDesignTextField field =
           head.text(
@@ -226,6 +251,13 @@ final class ReportDesign {
 
   private void details() {
     JRDesignSection detail = (JRDesignSection) design.getDetailSection();
+    BandSketch answer = new BandSketch(design, 34).when("answer");
+    answer.text("$F{text}", Look.display(14.5f), 0, 4, width, 22);
+    detail.addBand(answer.band());
+    BandSketch toDo = new BandSketch(design, 26).when("toDo");
+    toDo.text("$F{place}", Look.display(13).inBold(), 4, 3, 16, 18);
+    toDo.text("$F{text}", Look.text(10, Palette.INK), 24, 4, width - 24, 16);
+    detail.addBand(toDo.band());
     BandSketch paragraph = new BandSketch(design, 20).when("paragraph");
     paragraph.text("$F{text}", Look.text(9, Palette.INK), 0, 4, width, 13);
     detail.addBand(paragraph.band());
@@ -236,8 +268,12 @@ final class ReportDesign {
     BandSketch picture = new BandSketch(design, PICTURE_HEIGHT + 42).when("picture");
     picture.text("$F{text}", Look.text(9, Palette.INK).inBold(), 0, 5, width, 13);
     picture.picture("$F{image}", 0, 20, width, PICTURE_HEIGHT);
-    picture.text("$F{words}", Look.text(8, Palette.QUIET), 0, PICTURE_HEIGHT + 23, width, 12);
+    picture.text("$F{words}", Look.text(8.5f, Palette.QUIET), 0, PICTURE_HEIGHT + 23, width, 12);
     detail.addBand(picture.band());
+    BandSketch part = new BandSketch(design, 13).when("part");
+    part.rule(0, 0, width, 0.3f, Palette.RULE, false);
+    part.text("$F{text}", Look.text(SMALLEST, Palette.INK).inBold(), 0, 2, width, 11);
+    detail.addBand(part.band());
     for (int i = 0; i < layouts.size(); i++) {
       detail.addBand(tableRow(i, false));
       detail.addBand(tableRow(i, true));
@@ -249,34 +285,34 @@ final class ReportDesign {
     int each = width / ReportRows.KEYS_ACROSS;
     for (int i = 0; i < ReportRows.KEYS_ACROSS; i++) {
       int x = i * each;
-      keys.text("$F{keyLabel" + i + "}", Look.text(7.5f, Palette.QUIET), x, 5, each - 10, 11);
+      keys.text("$F{keyLabel" + i + "}", Look.text(SMALLEST, Palette.QUIET), x, 5, each - 10, 11);
       JRDesignTextField value =
           keys.text("$F{keyValue" + i + "}", Look.display(16).inBold(), x, 15, each - 10, 23);
       value.setTextAdjust(TextAdjustEnum.SCALE_FONT);
-      keys.text("$F{keyMark" + i + "}", Look.text(6.5f, Palette.QUIET), x, 38, each - 10, 10);
+      keys.text("$F{keyMark" + i + "}", Look.text(SMALLEST, Palette.QUIET), x, 38, each - 10, 11);
     }
     return keys.band();
   }
 
   private JRDesignBand tableRow(int number, boolean total) {
-    BandSketch row = new BandSketch(design, 14).when((total ? "total" : "row") + number);
+    BandSketch row = new BandSketch(design, 12).when((total ? "total" : "row") + number);
     TableLayout layout = layouts.get(number);
     List<Integer> edges = layout.edges(width);
     row.rule(0, 0, width, total ? 0.9f : 0.3f, total ? Palette.INK : Palette.RULE, false);
     for (int i = 0; i < layout.columns().size(); i++) {
       TableLayout.Column column = layout.columns().get(i);
-      Look look = Look.text(8, Palette.INK);
+      Look look = Look.text(SMALLEST, Palette.INK);
       Look weighed = total ? look.inBold() : look;
       int right = edges.get(i + 1) - (column.marked() ? MARK : 0) - gutter(i, layout);
       row.text(
           "$F{cell" + i + "}",
           column.number() ? weighed.toTheRight() : weighed,
           edges.get(i),
-          2,
+          1,
           right - edges.get(i),
-          12);
+          11);
       if (column.marked()) {
-        row.text("$F{mark" + i + "}", Look.text(6, Palette.QUIET), right + 1, 4, MARK - 1, 9);
+        row.text("$F{mark" + i + "}", Look.text(SMALLEST, Palette.QUIET), right + 1, 1, MARK, 11);
       }
     }
     return row.band();

@@ -1,10 +1,10 @@
 package clenchbook.print.pdf;
 
 import clenchbook.print.chart.ChartPicture;
+import clenchbook.print.fonts.TrueMinus;
 import clenchbook.print.invoice.LetterParts;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Report;
-import clenchbook.values.Basis;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -53,12 +53,12 @@ public final class ReportRows {
 
   private static boolean hasBasis(Block block) {
     if (block instanceof Block.KeyFigures keys) {
-      return keys.figures().stream().anyMatch(figure -> figure.basis().isPresent());
+      return keys.figures().stream().anyMatch(figure -> !figure.restsOn().isEmpty());
     }
     return block instanceof Block.Table table
         && table.rows().stream()
             .flatMap(row -> row.cells().stream())
-            .anyMatch(cell -> cell.basis().isPresent());
+            .anyMatch(cell -> !cell.mark().isEmpty());
   }
 
   private void add(Block block, int at) {
@@ -68,6 +68,12 @@ public final class ReportRows {
       put(row("paragraph"), "text", paragraph.text());
     } else if (block instanceof Block.Caution caution) {
       put(row("caution"), "text", caution.text());
+    } else if (block instanceof Block.Answer answer) {
+      put(row("answer"), "text", answer.text());
+    } else if (block instanceof Block.ToDo toDo) {
+      toDo(toDo.things());
+    } else if (block instanceof Block.Folded || block instanceof Block.Answers) {
+      throw new IllegalArgumentException("for the web page only: " + block);
     } else if (block instanceof Block.PageBreak) {
       sheet++;
     } else if (block instanceof Block.KeyFigures keys) {
@@ -79,6 +85,14 @@ public final class ReportRows {
       row.put("image", new ChartPicture(picture.chart()));
     } else {
       table((Block.Table) block);
+    }
+  }
+
+  private void toDo(List<String> things) {
+    for (int i = 0; i < things.size(); i++) {
+      Map<String, Object> row = row("toDo");
+      put(row, "place", String.valueOf(i + 1));
+      put(row, "text", things.get(i));
     }
   }
 
@@ -115,19 +129,9 @@ public final class ReportRows {
         Block.KeyFigure figure = figures.get(from + i);
         put(row, "keyLabel" + i, figure.label());
         put(row, "keyValue" + i, figure.value());
-        figure.basis().ifPresent(basis -> put(row, "keyMark" + keyNumber(row), word(basis)));
+        put(row, "keyMark" + i, figure.restsOn());
       }
     }
-  }
-
-  private static int keyNumber(Map<String, Object> row) {
-    int last = 0;
-    for (int i = 0; i < KEYS_ACROSS; i++) {
-      if (row.containsKey("keyLabel" + i)) {
-        last = i;
-      }
-    }
-    return last;
   }
 
   private void table(Block.Table block) {
@@ -138,7 +142,9 @@ public final class ReportRows {
     int number = layouts.indexOf(layout);
     table++;
     for (Block.Row line : block.rows().isEmpty() ? List.of(nothingIn(block)) : block.rows()) {
-      Map<String, Object> row = row((line.total() ? "total" : "row") + number);
+      Map<String, Object> row =
+          row(heads(line) ? "part" : (line.total() ? "total" : "row") + number);
+      put(row, "text", line.cells().get(0).text());
       row.put("table", "table " + table);
       row.put("head" + number, Boolean.TRUE);
       row.put("captioned", !block.caption().isBlank());
@@ -147,10 +153,16 @@ public final class ReportRows {
         Block.Cell cell = line.cells().get(i);
         put(row, "header" + i, block.columns().get(i).header());
         put(row, "cell" + i, cell.text());
-        int at = i;
-        cell.basis().ifPresent(basis -> put(row, "mark" + at, mark(basis)));
+        put(row, "mark" + i, cell.mark());
       }
     }
+  }
+
+  /** A row with nothing but its first words heads those below it, across all columns. */
+  private static boolean heads(Block.Row row) {
+    return row.total()
+        && row.cells().size() > 1
+        && row.cells().stream().skip(1).allMatch(cell -> cell.text().isEmpty());
   }
 
   /** An empty table still shows its head, and that nothing was forgotten. */
@@ -181,24 +193,6 @@ public final class ReportRows {
   }
 
   private static void put(Map<String, Object> row, String name, String text) {
-    LetterParts.put(row, name, text);
-  }
-
-  /** The letter that stands beside a figure for how it was obtained. */
-  public static String mark(Basis basis) {
-    return switch (basis) {
-      case MEASURED -> "m";
-      case STANDARD -> "s";
-      case DEFAULT -> "d";
-    };
-  }
-
-  /** The word for how a figure was obtained. */
-  public static String word(Basis basis) {
-    return switch (basis) {
-      case MEASURED -> "measured";
-      case STANDARD -> "standard";
-      case DEFAULT -> "default";
-    };
+    LetterParts.put(row, name, TrueMinus.inPrint(text));
   }
 }

@@ -27,8 +27,7 @@ record TableLayout(List<Column> columns) {
     List<Column> columns = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
       int at = i;
-      boolean marked =
-          table.rows().stream().anyMatch(row -> row.cells().get(at).basis().isPresent());
+      boolean marked = table.rows().stream().anyMatch(row -> !row.cells().get(at).mark().isEmpty());
       Block.Column column = table.columns().get(i);
       columns.add(new Column(column.weight(), column.number(), marked));
     }

@@ -28,6 +28,59 @@ public sealed interface Block {
    */
   record Caution(String text) implements Block {}
 
+  /**
+   * The one sentence a report answers with, set large.
+   *
+   * @param text the sentence
+   */
+  record Answer(String text) implements Block {}
+
+  /**
+   * What to do, numbered, most pressing first.
+   *
+   * @param things a sentence or two each, at least one
+   */
+  record ToDo(List<String> things) implements Block {
+    /** Copies its list. */
+    public ToDo {
+      things = List.copyOf(things);
+    }
+  }
+
+  /**
+   * Blocks that a page opens when asked; on paper they are left out.
+   *
+   * @param summary what they hold
+   * @param blocks the blocks
+   */
+  record Folded(String summary, List<Block> blocks) implements Block {
+    /** Copies its list. */
+    public Folded {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * What several reports answer.
+   *
+   * @param answers one a report
+   */
+  record Answers(List<Answered> answers) implements Block {
+    /** Copies its list. */
+    public Answers {
+      answers = List.copyOf(answers);
+    }
+  }
+
+  /**
+   * What one report answers.
+   *
+   * @param label the words of the link to it
+   * @param file its file, relative to the page
+   * @param answer its answer
+   */
+  record Answered(String label, String file, String answer) {}
+
   /** A new page; nothing on the web page. */
   record PageBreak() implements Block {}
 
@@ -50,7 +103,23 @@ public sealed interface Block {
    * @param value the figure with its unit
    * @param basis what it rests on; empty for a plain count
    */
-  record KeyFigure(String label, String value, Optional<Basis> basis) {}
+  record KeyFigure(String label, String value, Optional<Basis> basis) {
+    /**
+     * What it rests on, said only where it was not measured.
+     *
+     * @return {@code standard}, {@code default} or empty
+     */
+    public String restsOn() {
+      return unmeasured(basis);
+    }
+  }
+
+  private static String unmeasured(Optional<Basis> basis) {
+    return basis
+        .filter(known -> known != Basis.MEASURED)
+        .map(known -> known == Basis.STANDARD ? "standard" : "default")
+        .orElse("");
+  }
 
   /**
    * A table.
@@ -141,8 +210,9 @@ public sealed interface Block {
    *
    * @param text what it says
    * @param basis what its figure rests on; empty for words and counts
+   * @param link the file its words lead to on the web page; empty for none
    */
-  record Cell(String text, Optional<Basis> basis) {
+  record Cell(String text, Optional<Basis> basis, String link) {
     /**
      * A cell without a basis.
      *
@@ -150,7 +220,7 @@ public sealed interface Block {
      * @return the cell
      */
     public static Cell of(String text) {
-      return new Cell(text, Optional.empty());
+      return new Cell(text, Optional.empty(), "");
     }
 
     /**
@@ -161,7 +231,36 @@ public sealed interface Block {
      * @return the cell
      */
     public static Cell of(String text, Basis basis) {
-      return new Cell(text, Optional.of(basis));
+      return new Cell(text, Optional.of(basis), "");
+    }
+
+    /**
+     * What the figure rests on, said only where it was not measured.
+     *
+     * @return {@code standard}, {@code default} or empty
+     */
+    public String restsOn() {
+      return unmeasured(basis);
+    }
+
+    /**
+     * The mark of a figure that was not measured.
+     *
+     * @return the first letter of what it rests on; empty for none
+     */
+    public String mark() {
+      String word = restsOn();
+      return word.isEmpty() ? "" : word.substring(0, 1);
+    }
+
+    /**
+     * The cell with a link.
+     *
+     * @param file the file it leads to, relative to the page; empty for none
+     * @return the linked cell
+     */
+    public Cell linkedTo(String file) {
+      return new Cell(text, basis, file);
     }
   }
 

@@ -52,13 +52,63 @@ public sealed interface Chart {
    *
    * @param name the name
    * @param values the values
+   * @param labels what stands at each value's end, written as people read it; empty for no labels,
+   *     a blank one for none at that value
    */
-  record Series(String name, List<Double> values) {
-    /** Copies its list. */
+  record Series(String name, List<Double> values, List<String> labels) {
+    /** Copies its lists. */
     public Series {
       values = List.copyOf(values);
+      labels = List.copyOf(labels);
+      if (!labels.isEmpty() && labels.size() != values.size()) {
+        throw new IllegalArgumentException(name + ": " + labels + " for " + values);
+      }
+    }
+
+    /**
+     * Values without labels.
+     *
+     * @param name the name
+     * @param values the values
+     */
+    public Series(String name, List<Double> values) {
+      this(name, values, List.of());
     }
   }
+
+  /**
+   * Differences as dots with their intervals as lines, all about one zero, each on a scale of its
+   * own.
+   *
+   * @param below what a dot left of zero says, such as {@code hot takes less}
+   * @param above what a dot right of zero says
+   * @param rows from the top down
+   */
+  record Intervals(String below, String above, List<IntervalRow> rows) implements Chart {
+    /** Copies its list. */
+    public Intervals {
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public String across() {
+      return "";
+    }
+
+    @Override
+    public String up() {
+      return "";
+    }
+  }
+
+  /**
+   * One difference.
+   *
+   * @param name what differs
+   * @param interval the difference and its interval
+   * @param text the same in figures
+   */
+  record IntervalRow(String name, Interval interval, String text) {}
 
   /**
    * A line across the picture.

@@ -8,8 +8,8 @@ import java.util.List;
  * @param title the page's title, such as the month
  * @param business the business name; may be empty
  * @param language two-letter code of the words on it
- * @param problems what the farrier should look at first, one plain sentence each, worst first
- * @param problemsNote one sentence on where all problems stand; empty for none
+ * @param notices what the farrier should look at first, one plain sentence each, worst first
+ * @param problems how many problems the book has, with the links to them
  * @param sections the parts of the page, in order
  * @param files the links, grouped
  */
@@ -17,15 +17,28 @@ public record MonthPage(
     String title,
     String business,
     String language,
-    List<String> problems,
-    String problemsNote,
+    List<String> notices,
+    Problems problems,
     List<Section> sections,
     List<FileGroup> files) {
   /** Copies its lists. */
   public MonthPage {
-    problems = List.copyOf(problems);
+    notices = List.copyOf(notices);
     sections = List.copyOf(sections);
     files = List.copyOf(files);
+  }
+
+  /**
+   * The book's problems as a count.
+   *
+   * @param count the count in words
+   * @param links where each of them stands; empty where there are none
+   */
+  public record Problems(String count, List<FileLink> links) {
+    /** Copies its list. */
+    public Problems {
+      links = List.copyOf(links);
+    }
   }
 
   /**

@@ -137,6 +137,18 @@ public final class TableOf<T> {
                 .orElse(Block.Cell.of("–")));
   }
 
+  /**
+   * Adds a column of words that lead to files.
+   *
+   * @param header its heading
+   * @param weight relative width
+   * @param cell the words with or without a link
+   * @return this
+   */
+  public TableOf<T> linked(String header, int weight, Function<? super T, Block.Cell> cell) {
+    return column(Block.Column.words(header, weight), cell);
+  }
+
   private TableOf<T> column(Block.Column column, Function<? super T, Block.Cell> cell) {
     columns.add(column);
     cells.add(cell);

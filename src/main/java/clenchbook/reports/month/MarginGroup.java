@@ -39,6 +39,10 @@ public record MarginGroup(String name, List<JobCost> jobs) {
     return sum(JobCost::marginAfterLabour);
   }
 
+  boolean fellShort() {
+    return marginAfter().signum() < 0;
+  }
+
   BigDecimal minutes() {
     return sum(JobCost::ownMinutes);
   }

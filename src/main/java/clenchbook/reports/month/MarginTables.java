@@ -3,24 +3,60 @@ package clenchbook.reports.month;
 import clenchbook.book.Setting;
 import clenchbook.costing.JobCost;
 import clenchbook.reports.blocks.Block.Table;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.values.Basis;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The tables of the margins: what each sort of work brought, what it cost, what it left. */
 final class MarginTables {
   private static final String ALL = "All";
 
   private final Margins margins;
+  private final FigureText text;
 
   MarginTables(Margins margins) {
     this.margins = margins;
+    this.text = FigureText.of(margins.settings());
   }
 
   /** What the groups brought and each cost they bore, with the whole below. */
   Table costs(String by, List<MarginGroup> groups) {
-    return withWhole(costColumns(by, groups)).captioned("Income and costs");
+    TableOf<MarginGroup> table =
+        TableOf.rows(groups)
+            .words(by, 7, MarginGroup::name)
+            .count("Jobs", 2, group -> group.jobs().size());
+    income(table)
+        .figure(
+            "Materials",
+            4,
+            group -> amount(group, JobCost::materials),
+            group -> group.basis(JobCost::materialsBasis))
+        .figure("Gas", 3, group -> amount(group, JobCost::gas), this::gasBasis)
+        .figure(
+            "Sundries",
+            3,
+            group -> amount(group, JobCost::sundries),
+            group -> given(Setting.SUNDRIES, Basis.STANDARD))
+        .figure(
+            "Travel",
+            4,
+            group -> amount(group, JobCost::travel),
+            group -> given(Setting.VEHICLE_COST, group.basis(JobCost::travelBasis)))
+        .figure(
+            "Overheads",
+            4,
+            group -> amount(group, JobCost::overhead),
+            group -> group.basis(JobCost::timeBasis).weaker(margins.overheads().basis()));
+    return withWhole(table).captioned("Income and costs by " + by.toLowerCase(Locale.ROOT));
+  }
+
+  private TableOf<MarginGroup> income(TableOf<MarginGroup> table) {
+    return table.figure("Income", 4, group -> text.amount(group.income()), group -> Basis.MEASURED);
   }
 
   private TableOf<MarginGroup> withWhole(TableOf<MarginGroup> table) {
@@ -28,32 +64,8 @@ final class MarginTables {
     return table;
   }
 
-  private TableOf<MarginGroup> costColumns(String by, List<MarginGroup> groups) {
-    return TableOf.rows(groups)
-        .words(by, 6, MarginGroup::name)
-        .count("Jobs", 2, group -> group.jobs().size())
-        .figure("Income", 4, group -> Figures.money(group.income()), group -> Basis.MEASURED)
-        .figure(
-            "Materials",
-            4,
-            group -> Figures.money(group.sum(JobCost::materials)),
-            group -> group.basis(JobCost::materialsBasis))
-        .figure("Gas", 3, group -> Figures.money(group.sum(JobCost::gas)), this::gasBasis)
-        .figure(
-            "Sundries",
-            3,
-            group -> Figures.money(group.sum(JobCost::sundries)),
-            group -> given(Setting.SUNDRIES, Basis.STANDARD))
-        .figure(
-            "Travel",
-            4,
-            group -> Figures.money(group.sum(JobCost::travel)),
-            group -> given(Setting.VEHICLE_COST, group.basis(JobCost::travelBasis)))
-        .figure(
-            "Overhead",
-            4,
-            group -> Figures.money(group.sum(JobCost::overhead)),
-            group -> group.basis(JobCost::timeBasis).weaker(margins.overheads().basis()));
+  private String amount(MarginGroup group, Function<JobCost, BigDecimal> what) {
+    return text.amount(group.sum(what));
   }
 
   private Basis gasBasis(MarginGroup group) {
@@ -65,40 +77,50 @@ final class MarginTables {
     return margins.settings().isGiven(setting) ? basis : Basis.DEFAULT;
   }
 
-  /** What the groups left, and the price that would cover their labour. */
-  Table left(String caption, String by, List<MarginGroup> groups) {
-    return whatWasLeft(by, groups)
-        .figure(
-            "Average net", 4, group -> Figures.money(group.averageNet()), group -> Basis.MEASURED)
-        .figure("Price to reach the wage", 5, this::neededPrice, this::labourBasis)
-        .captioned(caption);
+  /** What the groups left, and the price that would cover their labour; the whole below. */
+  Table priced(String by, List<MarginGroup> groups) {
+    TableOf<MarginGroup> table =
+        left(by, groups)
+            .figure(
+                "Average net", 4, group -> text.amount(group.averageNet()), group -> Basis.MEASURED)
+            .figureOrDash("Price to reach the wage", 4, this::neededPrice, this::labourBasis);
+    return withWhole(table).captioned("What each Work left, and the price it would need");
   }
 
-  private String neededPrice(MarginGroup group) {
-    return Figures.money(Optional.ofNullable(margins.neededPrice().get(group.name())));
+  private Optional<String> neededPrice(MarginGroup group) {
+    return Optional.ofNullable(margins.neededPrice().get(group.name())).map(text::amount);
   }
 
   /** What the groups left, with the whole below. */
-  Table leftPlain(String by, List<MarginGroup> groups) {
-    return withWhole(whatWasLeft(by, groups)).captioned("What was left");
+  Table leftWithWhole(String by, List<MarginGroup> groups) {
+    return withWhole(left(by, groups)).plain();
   }
 
-  private TableOf<MarginGroup> whatWasLeft(String by, List<MarginGroup> groups) {
-    return TableOf.rows(groups)
-        .words(by, 6, MarginGroup::name)
-        .figure("Before labour", 4, group -> Figures.money(group.marginBefore()), this::basisBefore)
-        .figure("Labour", 4, group -> Figures.money(group.sum(JobCost::labour)), this::labourBasis)
+  /** What some of the groups left. */
+  Table leftOf(String by, List<MarginGroup> groups, String caption) {
+    return left(by, groups).captioned(caption);
+  }
+
+  private TableOf<MarginGroup> left(String by, List<MarginGroup> groups) {
+    TableOf<MarginGroup> table =
+        TableOf.rows(groups)
+            .words(by, 7, MarginGroup::name)
+            .count("Jobs", 2, group -> group.jobs().size());
+    return income(table)
         .figure(
-            "After labour",
+            "Costs",
             4,
-            group -> Figures.money(group.marginAfter()),
+            group -> text.amount(group.income().subtract(group.marginBefore())),
+            this::basisBefore)
+        .figure("Labour", 4, group -> amount(group, JobCost::labour), this::labourBasis)
+        .figure(
+            "Left",
+            4,
+            group -> text.amount(group.marginAfter()),
             group -> basisBefore(group).weaker(labourBasis(group)))
-        .figure("Hours", 3, Margins::hours, MarginGroup::timeBasis)
-        .figure(
-            "Per hour",
-            4,
-            group -> group.earnedPerHour().map(Figures::money).orElse(""),
-            this::basisBefore);
+        .figure("Time", 4, group -> text.hours(Margins.hours(group)), MarginGroup::timeBasis)
+        .figureOrDash(
+            "An hour", 4, group -> group.earnedPerHour().map(text::amount), this::basisBefore);
   }
 
   private Basis basisBefore(MarginGroup group) {
@@ -113,14 +135,14 @@ final class MarginTables {
   }
 
   /** Jobs that earned less than the wage. */
-  static Table belowWage(List<JobCost> jobs) {
+  Table belowWage(List<JobCost> jobs) {
     return TableOf.rows(jobs)
-        .words("Date", 3, cost -> cost.job().date().toString())
+        .words("Date", 3, cost -> text.shortDay(cost.job().date()))
         .words("Horse", 5, cost -> cost.job().horse().name())
         .words("Work", 6, cost -> cost.job().workName())
-        .number("Charge", 3, cost -> Figures.money(cost.chargeNet()))
-        .number("After labour", 3, cost -> Figures.money(cost.marginAfterLabour()))
-        .number("Per hour", 3, cost -> cost.earnedPerHour().map(Figures::money).orElse(""))
+        .number("Charge", 3, cost -> text.amount(cost.chargeNet()))
+        .number("Left", 3, cost -> text.amount(cost.marginAfterLabour()))
+        .number("An hour", 3, cost -> cost.earnedPerHour().map(text::amount).orElse("–"))
         .plain();
   }
 }

@@ -54,6 +54,8 @@ public record Margins(
     Settings settings,
     Overheads overheads) {
 
+  static final String NO_PLACE = "no place";
+
   /**
    * Adds up a period.
    *
@@ -76,7 +78,7 @@ public record Margins(
         jobs.isEmpty() ? Optional.empty() : Optional.of(new MarginGroup("all jobs", jobs)),
         byWork,
         groups(jobs, cost -> figures.owner(cost.job())),
-        groups(jobs, cost -> cost.job().place().isEmpty() ? "no place" : cost.job().place()),
+        groups(jobs, cost -> cost.job().place().isEmpty() ? NO_PLACE : cost.job().place()),
         groups(jobs, cost -> shoe(cost.job())),
         belowWage(index.book().settings(), jobs),
         prices,
@@ -188,7 +190,8 @@ public record Margins(
             "price_to_reach_wage",
             "materials_basis",
             "time_basis",
-            "travel_basis"),
+            "travel_basis",
+            "costs"),
         rows);
   }
 
@@ -206,17 +209,19 @@ public record Margins(
         Figures.money(group.marginBefore()),
         Figures.money(group.sum(JobCost::labour)),
         Figures.money(group.marginAfter()),
-        hours(group),
+        hours(group).toPlainString(),
         Figures.money(group.earnedPerHour()),
         Figures.money(group.averageNet()),
         price,
         BasisText.basis(group.basis(JobCost::materialsBasis)),
         BasisText.basis(group.basis(JobCost::timeBasis)),
-        BasisText.basis(group.basis(JobCost::travelBasis)));
+        BasisText.basis(group.basis(JobCost::travelBasis)),
+        Figures.money(group.income().subtract(group.marginBefore())));
   }
 
-  static String hours(MarginGroup group) {
-    return group.minutes().divide(BigDecimal.valueOf(60), 1, RoundingMode.HALF_UP).toPlainString();
+  /** Hours to two decimals, as files and pages have them. */
+  static BigDecimal hours(MarginGroup group) {
+    return group.minutes().divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP);
   }
 
   /**

@@ -1,18 +1,20 @@
 package clenchbook.reports.month;
 
+import clenchbook.book.Names;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.costing.JobCost;
 import clenchbook.costing.Overheads;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Block.Heading;
-import clenchbook.reports.blocks.Block.KeyFigure;
-import clenchbook.reports.blocks.Block.KeyFigures;
+import clenchbook.reports.blocks.Block.PageBreak;
 import clenchbook.reports.blocks.Block.Paragraph;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.Report;
 import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,16 +27,20 @@ public final class MarginsReport {
           + " it is only as good as that. Not tax advice: local rules and a licensed adviser"
           + " decide.";
 
+  private static final int FEWEST_OWNERS = 10;
+
   private final Margins margins;
   private final String period;
   private final MarginTables tables;
   private final MarginPictures pictures;
+  private final FigureText text;
 
   private MarginsReport(Margins margins, String period) {
     this.margins = margins;
     this.period = period;
     this.tables = new MarginTables(margins);
     this.pictures = new MarginPictures(margins);
+    this.text = FigureText.of(margins.settings());
   }
 
   /**
@@ -46,119 +52,75 @@ public final class MarginsReport {
    */
   public static Report of(Margins margins, String period) {
     MarginsReport report = new MarginsReport(margins, period);
+    boolean work = margins.whole().isPresent();
     return new Report(
         "margins",
+        "What the work left",
         "What the work cost and what it left",
         report.subtitle(),
         CAUTION,
-        report.blocks());
-  }
-
-  /**
-   * The part of the month's page.
-   *
-   * @param margins the margins
-   * @return key figures, one picture and the table by Work
-   */
-  public static List<Block> page(Margins margins) {
-    MarginsReport report = new MarginsReport(margins, "");
-    List<Block> blocks = new ArrayList<>();
-    if (margins.whole().isEmpty()) {
-      return List.of(new Paragraph("No work in this month."));
-    }
-    blocks.add(report.keyFigures(margins.whole().get()));
-    blocks.addAll(report.notGiven());
-    blocks.add(report.pictures.perHour());
-    blocks.add(report.tables.left("By Work", "Work", margins.byWork()));
-    return blocks;
+        Optional.of(new MarginsAnswer(margins).page()),
+        work ? report.evidence() : List.of(),
+        work ? report.annex() : List.of());
   }
 
   private String subtitle() {
     Settings settings = margins.settings();
     String business = settings.text(Setting.BUSINESS_NAME);
-    return Stream.of(business, period, "amounts in " + settings.currency() + " without tax")
+    return Stream.of(business, period, "amounts in %s without tax".formatted(text.currencySign()))
         .filter(text -> !text.isEmpty())
         .reduce((one, other) -> one + " · " + other)
         .orElse("");
   }
 
-  private List<Block> blocks() {
+  private List<Block> evidence() {
     List<Block> blocks = new ArrayList<>();
-    if (margins.whole().isEmpty()) {
-      blocks.add(new Paragraph("No work in this period."));
-      return blocks;
-    }
-    MarginGroup whole = margins.whole().get();
-    blocks.add(keyFigures(whole));
-    blocks.addAll(notGiven());
-    blocks.add(new Paragraph(overheadsInWords()));
-    roundingInWords(whole).ifPresent(text -> blocks.add(new Paragraph(text)));
-    blocks.add(pictures.whereItWent(whole));
     blocks.add(new Heading(1, "By Work"));
+    blocks.add(tables.priced("Work", margins.byWork()));
     blocks.add(pictures.perHour());
-    blocks.add(tables.costs("Work", margins.byWork()));
-    blocks.add(
-        tables.left("What each Work left, and the price it would need", "Work", margins.byWork()));
     blocks.add(new Heading(1, "By kind of shoe"));
-    blocks.add(tables.costs("Shoe", margins.byShoe()));
-    blocks.add(tables.leftPlain("Shoe", margins.byShoe()));
+    blocks.add(tables.leftWithWhole("Shoe", margins.byShoe()));
+    blocks.add(new PageBreak());
     blocks.add(new Heading(1, "By place"));
-    blocks.add(tables.costs("Place", margins.byPlace()));
-    blocks.add(tables.leftPlain("Place", margins.byPlace()));
-    blocks.add(new Heading(1, "By owner"));
-    blocks.add(tables.costs("Owner", margins.byOwner()));
-    blocks.add(tables.leftPlain("Owner", margins.byOwner()));
+    blocks.add(tables.leftWithWhole("Place", margins.byPlace()));
+    blocks.add(new PageBreak());
+    blocks.add(new Heading(1, "Owners whose work left least"));
+    blocks.add(tables.leftOf("Owner", leastLeft(), ""));
     blocks.addAll(belowWage());
     return blocks;
   }
 
-  private KeyFigures keyFigures(MarginGroup whole) {
-    Basis costs =
-        whole
-            .basis(JobCost::materialsBasis)
-            .weaker(whole.basis(JobCost::travelBasis))
-            .weaker(margins.overheads().basis());
-    Basis time = whole.timeBasis();
-    Basis wage = margins.settings().isGiven(Setting.HOURLY_WAGE) ? Basis.MEASURED : Basis.DEFAULT;
-    return new KeyFigures(
-        List.of(
-            new KeyFigure(
-                "Income without tax", Figures.money(whole.income()), Optional.of(Basis.MEASURED)),
-            new KeyFigure(
-                "Left before own labour", Figures.money(whole.marginBefore()), Optional.of(costs)),
-            new KeyFigure(
-                "Left after own labour",
-                Figures.money(whole.marginAfter()),
-                Optional.of(costs.weaker(time).weaker(wage))),
-            new KeyFigure(
-                "Earned per hour",
-                whole.earnedPerHour().map(Figures::money).orElse("no time given"),
-                Optional.of(costs.weaker(time)))));
+  private List<MarginGroup> leastLeft() {
+    return margins.byOwner().stream()
+        .sorted(
+            Comparator.comparing(MarginGroup::marginAfter)
+                .thenComparing(MarginGroup::name, Names.ORDER))
+        .limit(FEWEST_OWNERS)
+        .toList();
   }
 
-  private List<Block> notGiven() {
-    Settings settings = margins.settings();
-    List<String> missing = new ArrayList<>();
-    Stream.of(Setting.HOURLY_WAGE, Setting.VEHICLE_COST, Setting.SUNDRIES)
-        .filter(setting -> !settings.isGiven(setting))
-        .map(Setting::title)
-        .forEach(missing::add);
-    if (!settings.gasCostGiven()) {
-      missing.add("Gas cost");
-    }
-    return missing.isEmpty()
-        ? List.of()
-        : List.of(
-            new Paragraph(
-                "Not given in Settings, and so reckoned at nothing: "
-                    + String.join(", ", missing)
-                    + "."));
+  private List<Block> annex() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(1, "How it was made"));
+    blocks.add(new Paragraph(overheadsInWords()));
+    margins
+        .whole()
+        .flatMap(this::roundingInWords)
+        .ifPresent(words -> blocks.add(new Paragraph(words)));
+    blocks.add(new Heading(1, "Where the costs lie"));
+    blocks.add(tables.costs("Work", margins.byWork()));
+    blocks.add(tables.costs("Shoe", margins.byShoe()));
+    blocks.add(tables.costs("Place", margins.byPlace()));
+    blocks.add(new Heading(1, "By owner"));
+    blocks.add(tables.leftWithWhole("Owner", margins.byOwner()));
+    blocks.add(tables.costs("Owner", margins.byOwner()));
+    return blocks;
   }
 
   private String overheadsInWords() {
     Overheads overheads = margins.overheads();
-    String yearly = Figures.plain(overheads.yearly());
-    String hours = Figures.plain(margins.settings().number(Setting.HOURS_PER_YEAR));
+    String yearly = text.about(overheads.yearly());
+    String hours = text.plain(margins.settings().number(Setting.HOURS_PER_YEAR));
     String spread =
         " They are spread over "
             + hours
@@ -178,8 +140,11 @@ public final class MarginsReport {
         + yearly
         + ": the book's expenses "
         + (months == 1
-            ? "of " + overheads.months().get(0)
-            : "from " + overheads.months().get(0) + " to " + overheads.months().get(months - 1))
+            ? "of " + text.month(overheads.months().get(0))
+            : "from "
+                + text.month(overheads.months().get(0))
+                + " to "
+                + text.month(overheads.months().get(months - 1)))
         + " ("
         + months
         + " of 12 months "
@@ -202,9 +167,9 @@ public final class MarginsReport {
                 + " and lack visits not billed yet.";
     return Optional.of(
         "The documents of this time come to "
-            + Figures.money(margins.billedNet())
+            + text.money(margins.billedNet())
             + " without tax. The difference of "
-            + Figures.money(difference)
+            + text.money(difference)
             + why);
   }
 
@@ -226,7 +191,7 @@ public final class MarginsReport {
                     + " lowest are shown, the rest stand in"
                     + " figures/jobs.csv."
                 : jobs.size() + " jobs."));
-    blocks.add(MarginTables.belowWage(jobs.subList(0, shown)));
+    blocks.add(tables.belowWage(jobs.subList(0, shown)));
     return blocks;
   }
 }

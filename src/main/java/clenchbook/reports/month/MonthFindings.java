@@ -36,6 +36,7 @@ import java.util.function.Consumer;
  * @param comparisons the questions over the twelve months that end with the month
  * @param workload the year to date
  * @param stock stock, orders and bar
+ * @param reports the printed reports: what is here is printed, and linked on the month's page
  */
 public record MonthFindings(
     BilledMonth billed,
@@ -44,11 +45,13 @@ public record MonthFindings(
     Margins margins,
     Comparisons comparisons,
     WorkloadFindings workload,
-    StockFindings stock) {
+    StockFindings stock,
+    List<Report> reports) {
 
-  /** Copies its list. */
+  /** Copies its lists. */
   public MonthFindings {
     problems = List.copyOf(problems);
+    reports = List.copyOf(reports);
   }
 
   /**
@@ -66,17 +69,20 @@ public record MonthFindings(
     Settings settings = jobs.index().book().settings();
     LocalDate first = billed.month().atDay(1);
     LocalDate last = billed.month().atEndOfMonth();
-    decided.accept(billed.due().horseSheet());
+    List<Report> reports = new ArrayList<>();
+    Consumer<Report> report = reports::add;
+    Consumer<Report> done = report.andThen(decided);
+    done.accept(billed.due().horseSheet());
     JobCosts costs = JobCosts.of(jobs, last);
     Margins margins = Margins.of(jobs.index(), costs, first, last, billedNet(billed.billing()));
-    decided.accept(MarginsReport.of(margins, MonthWords.of(billed.month())));
+    done.accept(MarginsReport.of(margins, MonthWords.of(billed.month())));
     Comparisons comparisons =
         Comparisons.of(
             ComparedJobs.of(jobs, costs),
             billed.month().minusMonths(11).atDay(1),
             last,
             ComparedJobs.rates(settings));
-    decided.accept(comparisons.report(settings.text(Setting.BUSINESS_NAME)));
+    done.accept(comparisons.report(settings.text(Setting.BUSINESS_NAME)));
     WorkloadFindings workload =
         Workload.of(
             jobs.index().book(),
@@ -84,9 +90,9 @@ public record MonthFindings(
             Workload.yearStart(settings, last),
             last,
             ShapeDifference.of(comparisons));
-    decided.accept(workload.report());
+    done.accept(workload.report());
     StockFindings stock = Stock.of(jobs, billed.due(), billed.month());
-    decided.accept(stock.report());
+    done.accept(stock.report());
     return new MonthFindings(
         billed,
         BookFigures.sorted(jobs.index().book(), problems),
@@ -94,7 +100,8 @@ public record MonthFindings(
         margins,
         comparisons,
         workload,
-        stock);
+        stock,
+        reports);
   }
 
   private static BigDecimal billedNet(BillingDecision billing) {
@@ -119,6 +126,7 @@ public record MonthFindings(
     tables.add(documents.tax());
     tables.add(DocumentFigures.balances(accounts()));
     tables.add(CorrectionFigures.table(billing(), EarlierDrafts.of(billing(), month())));
+    tables.add(Collected.of(this).table(accounts()));
     tables.add(margins.table());
     tables.add(margins.summary());
     tables.addAll(comparisons.tables());

@@ -18,7 +18,7 @@ import java.util.UUID;
 
 /**
  * The due list as calendar events: one all-day event for each place and due week, on the week's
- * Monday, listing the horses.
+ * Monday, listing the horses; never on a day that is over.
  *
  * <p>An event is named by its place and week alone, so the next run, and the next month's, updates
  * it instead of adding another. Horses gone quiet are not in it.
@@ -42,12 +42,19 @@ public final class DueCalendar {
     List<CalendarEvent> events = new ArrayList<>();
     weeks.forEach(
         (monday, places) ->
-            places.forEach((key, horses) -> events.add(event(monday, key, horses, index))));
+            places.forEach(
+                (key, horses) ->
+                    events.add(event(monday, dayFor(monday, due.asAt()), key, horses, index))));
     return List.copyOf(events);
   }
 
+  /** Nothing can be planned for a day that is over: what is overdue is planned at once. */
+  private static LocalDate dayFor(LocalDate monday, LocalDate asAt) {
+    return monday.isAfter(asAt) ? monday : asAt.plusDays(1);
+  }
+
   private static CalendarEvent event(
-      LocalDate monday, String placeKey, List<DueHorse> horses, BookIndex index) {
+      LocalDate monday, LocalDate day, String placeKey, List<DueHorse> horses, BookIndex index) {
     String place = horses.get(0).place();
     String count = horses.size() == 1 ? "1 horse due" : horses.size() + " horses due";
     String address = index.place(place).map(Place::address).orElse("");
@@ -55,7 +62,7 @@ public final class DueCalendar {
     horses.forEach(horse -> lines.append(line(horse)).append('\n'));
     return new CalendarEvent(
         uid(monday, placeKey),
-        monday,
+        day,
         place.isEmpty() ? count : place + ": " + count,
         address.isEmpty() ? place : place + ", " + address.replace("\n", ", "),
         lines.toString().strip());
@@ -72,6 +79,7 @@ public final class DueCalendar {
         + horse.owner()
         + "): due "
         + horse.due()
+        + (horse.daysOverdue() > 0 ? ", overdue" : "")
         + ", "
         + usual.workNames()
         + minutes

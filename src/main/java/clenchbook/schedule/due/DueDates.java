@@ -73,6 +73,11 @@ public record DueDates(LocalDate asAt, List<DueHorse> horses) {
         .findFirst();
   }
 
+  /** Gives the horses that are expected back and overdue, the longest first. */
+  public List<DueHorse> overdue() {
+    return expected().stream().filter(horse -> horse.daysOverdue() > 0).toList();
+  }
+
   /** Gives the horses that are expected back, in order: all but those gone quiet. */
   public List<DueHorse> expected() {
     return horses.stream().filter(horse -> !horse.goneQuiet()).toList();

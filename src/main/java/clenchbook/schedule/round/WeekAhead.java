@@ -41,6 +41,7 @@ public record WeekAhead(
     Map<LocalDate, Integer> overLimit) {
 
   private static final int WEEKS = 4;
+  private static final int FEW_DAYS = 3;
   private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
   private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
@@ -55,16 +56,19 @@ public record WeekAhead(
   }
 
   /**
-   * Looks four weeks ahead from the day after the list.
+   * Looks four weeks ahead from the day after the list. Weeks end on Sunday (ISO 8601); up to three
+   * days left of the present week stand with the week after it, more are a week of their own.
    *
    * @param limit horses a day; empty for none
    */
   public static List<WeekAhead> of(DueDates due, BookIndex index, Optional<Integer> limit) {
-    List<ComingVisit> coming = ComingVisit.upTo(due, due.asAt().plusDays(7L * WEEKS));
+    LocalDate first = due.asAt().plusDays(1);
+    LocalDate sunday = ComingVisit.monday(first.plusDays(FEW_DAYS)).plusDays(6);
+    List<ComingVisit> coming = ComingVisit.upTo(due, sunday.plusDays(7L * (WEEKS - 1)));
     List<WeekAhead> weeks = new ArrayList<>();
     for (int week = 0; week < WEEKS; week++) {
-      LocalDate from = due.asAt().plusDays(1 + 7L * week);
-      LocalDate to = from.plusDays(6);
+      LocalDate to = sunday.plusDays(7L * week);
+      LocalDate from = week == 0 ? first : to.minusDays(6);
       List<ComingVisit> visits =
           coming.stream().filter(v -> !v.date().isBefore(from) && !v.date().isAfter(to)).toList();
       weeks.add(week(from, to, visits, index, limit));

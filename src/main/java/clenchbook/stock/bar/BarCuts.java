@@ -70,7 +70,7 @@ public final class BarCuts {
     for (int i = 0; i < pattern.counts().size(); i++) {
       if (pattern.counts().get(i) > 0) {
         String length = unit.text(bar.mm(plan.order().pieces().get(i).length()));
-        cuts.add(pattern.counts().get(i) + " x " + length);
+        cuts.add(pattern.counts().get(i) + " × " + length);
       }
     }
     return String.join("; ", cuts);

@@ -1,10 +1,12 @@
 package clenchbook.workload.hours;
 
+import clenchbook.reports.blocks.FigureText;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /** Where the year to date passed the farrier's own limits, or will as projected. */
 public final class LimitWarnings {
@@ -12,11 +14,22 @@ public final class LimitWarnings {
   private final WorkDays days;
   private final FigurePeriod year;
   private final YearProjection projection;
+  private final FigureText text;
 
-  public LimitWarnings(WorkDays days, FigurePeriod year, YearProjection projection) {
+  /**
+   * Looks at a year to date.
+   *
+   * @param days all days of the book up to the day that counts
+   * @param year the year to date
+   * @param projection where its hours will end
+   * @param text how figures are written for people
+   */
+  public LimitWarnings(
+      WorkDays days, FigurePeriod year, YearProjection projection, FigureText text) {
     this.days = days;
     this.year = year;
     this.projection = projection;
+    this.text = text;
   }
 
   /** One plain sentence each, with the date: the year's hours first, then weeks, then days. */
@@ -37,19 +50,19 @@ public final class LimitWarnings {
                     date.isAfter(year.to())
                         ? projected(limit, date)
                         : "Hours in all passed your yearly limit of "
-                            + Digits.plain(limit)
+                            + text.plain(limit)
                             + " on "
-                            + Dates.day(date)
+                            + text.day(date)
                             + "."));
   }
 
   private String projected(double limit, LocalDate date) {
     return "At this rate hours in all pass your yearly limit of "
-        + Digits.plain(limit)
+        + text.plain(limit)
         + " about "
-        + Dates.day(date)
+        + text.day(date)
         + " and reach "
-        + Digits.fixed(projection.hours(), 2)
+        + text.hours(projection.hours())
         + " by the year's end ("
         + projection.basis()
         + ").";
@@ -58,24 +71,37 @@ public final class LimitWarnings {
   private void addWeeks(List<String> warnings, double limit) {
     List<Over> over = new ArrayList<>();
     for (FigurePeriod week : year.weeks()) {
-      over.add(new Over(week.name(), days.hours(week.from(), week.to())));
+      over.add(new Over(text.weekOf(week.from()), days.hours(week.from(), week.to())));
     }
-    sentence(over, limit, "week", "hours")
-        .ifPresent(words -> warnings.add("Your weekly limit of " + words));
+    sentence(
+            over,
+            limit,
+            text::hours,
+            "Your weekly limit of %1$s was passed in the week of %3$s (%4$s).",
+            "Your weekly limit of %1$s was passed in %2$s weeks, furthest in the week of %3$s"
+                + " (%4$s), last in the week of %5$s.")
+        .ifPresent(warnings::add);
   }
 
   private void addDays(List<String> warnings, double limit) {
     List<Over> over =
         days.between(year.from(), year.to()).stream()
-            .map(day -> new Over(Dates.day(day.date()), day.load().horses()))
+            .map(day -> new Over(text.day(day.date()), day.load().horses()))
             .toList();
-    sentence(over, limit, "day", "horses")
-        .ifPresent(words -> warnings.add("Your daily limit of " + words));
+    sentence(
+            over,
+            limit,
+            text::plain,
+            "Your daily limit of %1$s horses was passed on %3$s (%4$s).",
+            "Your daily limit of %1$s horses was passed on %2$s days, furthest on %3$s (%4$s), last"
+                + " on %5$s.")
+        .ifPresent(warnings::add);
   }
 
   private record Over(String when, double figure) {}
 
-  private static Optional<String> sentence(List<Over> all, double limit, String noun, String unit) {
+  private Optional<String> sentence(
+      List<Over> all, double limit, DoubleFunction<String> figure, String once, String often) {
     List<Over> over = all.stream().filter(one -> OwnLimits.exceeds(one.figure(), limit)).toList();
     if (over.isEmpty()) {
       return Optional.empty();
@@ -83,18 +109,13 @@ public final class LimitWarnings {
     Over most = over.stream().max(Comparator.comparingDouble(Over::figure)).orElseThrow();
     Over last = over.get(over.size() - 1);
     return Optional.of(
-        Digits.plain(limit)
-            + " "
-            + unit
-            + (noun.equals("week") ? " was passed in " : " was passed on ")
-            + counted(over.size(), noun)
-            + ", furthest "
-            + most.when()
-            + " ("
-            + Digits.plain(most.figure())
-            + "), last "
-            + last.when()
-            + ".");
+        (over.size() == 1 ? once : often)
+            .formatted(
+                figure.apply(limit),
+                text.count(over.size()),
+                most.when(),
+                figure.apply(most.figure()),
+                last.when()));
   }
 
   /** A count with its noun. */

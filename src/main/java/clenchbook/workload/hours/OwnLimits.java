@@ -60,7 +60,7 @@ public record OwnLimits(
   }
 
   /** Whether a figure lies above a limit by more than adding up leaves of rounding. */
-  static boolean exceeds(double figure, double limit) {
+  public static boolean exceeds(double figure, double limit) {
     return figure - limit > ROUNDING;
   }
 

@@ -141,6 +141,7 @@ class HtmlPageTest {
     Files.writeString(folder.resolve("invoices/2026-0041 Ashgrove #1 & Żubr?.pdf"), "x");
     Files.writeString(folder.resolve("invoices/2026-0042 Bell.pdf"), "x");
     Files.writeString(folder.resolve("margins.pdf"), "x");
+    Files.writeString(folder.resolve("problems.csv"), "x");
     try (Browser browser = Browser.open(width, height)) {
       browser.go(page.toUri());
       assertEquals(0, browser.complaints().size());

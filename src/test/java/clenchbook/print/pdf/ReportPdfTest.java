@@ -33,8 +33,8 @@ class ReportPdfTest {
   @Test
   void figures_stand_with_what_they_rest_on() throws IOException {
     String text = InvoicePdfTest.textOf(print(SampleReports.margins()));
-    assertTrue(text.contains("Full set, keg 7 8 1,234.56 112.20 m 14.02 s 80.10 d"), text);
-    assertTrue(text.contains("m measured · s standard · d default"), text);
+    assertTrue(text.contains("Full set, keg 7 8 1,234.56 112.20 14.02s 80.10d"), text);
+    assertTrue(text.contains("s standard · d default · unmarked: measured"), text);
     assertTrue(text.contains("All 40 4,812.50 900.10 120.40 609.61 3,182.39 31.07"), text);
   }
 

@@ -18,7 +18,9 @@ public final class SamplePage {
             "3 rows of Visits were held back and stand on no invoice: Visits!A14, Visits!A15,"
                 + " Visits!C20.",
             "Mr <Ash> & \"Sons\" is unknown on the sheet Owners (Visits!C9)."),
-        "All 7 problems stand in problems.csv, and coloured in marked-copy.xlsx.",
+        new MonthPage.Problems(
+            "The book has 7 problems.",
+            List.of(new MonthPage.FileLink("problems.csv", "Each with its cell", ""))),
         List.of(
             new MonthPage.Section("Margins", "margins.pdf", blocks),
             new MonthPage.Section(
@@ -43,6 +45,13 @@ public final class SamplePage {
   }
 
   public static MonthPage empty() {
-    return new MonthPage("October 2026", "", "en", List.of(), "", List.of(), List.of());
+    return new MonthPage(
+        "October 2026",
+        "",
+        "en",
+        List.of(),
+        new MonthPage.Problems("Nothing is to be put right.", List.of()),
+        List.of(),
+        List.of());
   }
 }

@@ -1,0 +1,55 @@
+package clenchbook.stock;
+
+import clenchbook.book.Names;
+import clenchbook.stock.orders.StockLine;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * What to order from one supplier.
+ *
+ * @param supplier the supplier; empty where the book does not say
+ * @param lines what to order, by item and size, at least one
+ * @param cost what it will cost, the sum of the lines
+ */
+record SupplierOrder(String supplier, List<StockLine> lines, BigDecimal cost) {
+
+  SupplierOrder {
+    lines = List.copyOf(lines);
+  }
+
+  /** The orders of a month, the dearest first. */
+  static List<SupplierOrder> of(StockMonth month) {
+    Map<String, List<StockLine>> suppliers = new TreeMap<>(Names.ORDER);
+    for (StockLine line : month.orders()) {
+      suppliers.computeIfAbsent(line.supplier(), name -> new ArrayList<>()).add(line);
+    }
+    return suppliers.entrySet().stream()
+        .map(entry -> of(month, entry.getKey(), entry.getValue()))
+        .sorted(Comparator.comparing(SupplierOrder::cost).reversed())
+        .toList();
+  }
+
+  private static SupplierOrder of(StockMonth month, String supplier, List<StockLine> lines) {
+    BigDecimal cost =
+        lines.stream()
+            .map(StockLine::orderCost)
+            .reduce(month.settings().minorUnit().zero(), BigDecimal::add);
+    return new SupplierOrder(supplier, lines, cost);
+  }
+
+  String supplierOrNone() {
+    return supplier.isEmpty() ? "(no supplier given)" : supplier;
+  }
+
+  String itemNames() {
+    return lines.stream()
+        .map(line -> StockWarnings.name(line.month().shelf()))
+        .collect(Collectors.joining(", "));
+  }
+}
