@@ -10,6 +10,7 @@ import clenchbook.billing.numbering.PaymentReferences;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.book.TaxCategory;
 import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.charge.ChargeLine;
 import clenchbook.reports.letters.Ageing;
@@ -226,7 +227,9 @@ public final class Letters {
 
   private PrintedTotals totals(BilledDocument document) {
     boolean exempt = document.lines().stream().anyMatch(line -> line.tax().exempt());
-    boolean included = document.lines().stream().anyMatch(line -> line.tax().included());
+    boolean included =
+        document.lines().stream()
+            .anyMatch(line -> line.tax().included() && line.tax().category() == TaxCategory.S);
     List<PrintedTax> taxes =
         document.taxes().stream()
             .filter(total -> !total.code().isEmpty())
