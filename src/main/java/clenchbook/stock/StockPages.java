@@ -34,9 +34,9 @@ final class StockPages {
     return List.of(
         TableOf.rows(orders)
             .words("Supplier", 16, SupplierOrder::supplierOrNone)
-            .words("What", 30, order -> order.itemNames())
             .figure("Cost", 7, order -> text.money(order.cost()), order -> Basis.STANDARD)
-            .total("In all", "", text.money(month.orderCost()))
+            .words("What", 30, order -> order.itemNames())
+            .total("In all", text.money(month.orderCost()), "")
             .plain());
   }
 
