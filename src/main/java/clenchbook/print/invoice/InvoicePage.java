@@ -52,7 +52,8 @@ public final class InvoicePage {
     rows.sums(invoice.totals());
     rows.settlements(invoice.settlements());
     rows.due(dueLabel(invoice), invoice.amountDue().abs());
-    return new PrintedPage(title, parts, rows.rows());
+    return new PrintedPage(
+        title, parts, rows.rows(), LetterParts.notes(head, parts, invoice.pay().link(), wording));
   }
 
   private String subtitle(InvoiceDocument invoice, Optional<BigDecimal> discount) {
@@ -98,7 +99,8 @@ public final class InvoicePage {
     rows.lines(note.lines(), showsTax(note.totals()), false);
     rows.sums(note.totals());
     rows.due(wording.say("credit.total"), takenBack);
-    return new PrintedPage(title, parts, rows.rows());
+    return new PrintedPage(
+        title, parts, rows.rows(), LetterParts.notes(head, parts, Optional.empty(), wording));
   }
 
   private Map<String, Object> parts(String title, Map<String, String> facts, PrintedTotals totals) {

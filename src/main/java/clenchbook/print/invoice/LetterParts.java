@@ -1,6 +1,7 @@
 package clenchbook.print.invoice;
 
 import clenchbook.print.fonts.MissingGlyphs;
+import clenchbook.print.tags.TagNotes;
 import clenchbook.reports.letters.Addressee;
 import clenchbook.reports.letters.DocumentHead;
 import clenchbook.reports.letters.Letterhead;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import net.sf.jasperreports.renderers.Renderable;
 import net.sf.jasperreports.renderers.SimpleDataRenderer;
 
 /** What the letters have in common: head, address, facts, foot; as the templates' parameters. */
@@ -50,6 +52,26 @@ public final class LetterParts {
     put(parts, "factValues" + other, String.join("\n", facts.values()));
     logo.ifPresent(picture -> parts.put("logo", SimpleDataRenderer.getInstance(picture.jpeg())));
     return parts;
+  }
+
+  /**
+   * What the page alone doesn't say: its pictures in words, and where it can be paid.
+   *
+   * @param head whose logo it is
+   * @param parts the page's parameters, complete
+   * @param payAt the address to pay at, where the page prints it
+   * @param wording the words
+   */
+  static TagNotes notes(
+      DocumentHead head, Map<String, Object> parts, Optional<String> payAt, LetterWording wording) {
+    Map<String, String> pictures = new HashMap<>();
+    if (parts.get("logo") instanceof Renderable logo) {
+      pictures.put(logo.getId(), head.from().name());
+    }
+    if (parts.get("paymentCode") instanceof Renderable code) {
+      pictures.put(code.getId(), wording.say("pay.scan"));
+    }
+    return new TagNotes(pictures, payAt);
   }
 
   /** Adds a text that can be printed; an empty one is left off. */

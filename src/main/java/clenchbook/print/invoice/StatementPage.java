@@ -45,7 +45,11 @@ public final class StatementPage {
     broughtForward(statement);
     statement.entries().forEach(this::entry);
     balance(statement.balance());
-    return new PrintedPage(title + ", " + head.to().name(), parts, rows);
+    return new PrintedPage(
+        title + ", " + head.to().name(),
+        parts,
+        rows,
+        LetterParts.notes(head, parts, statement.pay().link(), wording));
   }
 
   private String period(LocalDate from, LocalDate to) {

@@ -2,6 +2,7 @@ package clenchbook.print.pdf;
 
 import clenchbook.print.chart.Palette;
 import clenchbook.print.fonts.Typefaces;
+import clenchbook.print.tags.PageTags;
 import java.awt.Color;
 import net.sf.jasperreports.engine.design.JRDesignBand;
 import net.sf.jasperreports.engine.design.JRDesignElement;
@@ -11,6 +12,7 @@ import net.sf.jasperreports.engine.design.JRDesignLine;
 import net.sf.jasperreports.engine.design.JRDesignRectangle;
 import net.sf.jasperreports.engine.design.JRDesignTextField;
 import net.sf.jasperreports.engine.design.JasperDesign;
+import net.sf.jasperreports.engine.export.PdfConstants;
 import net.sf.jasperreports.engine.type.EvaluationTimeEnum;
 import net.sf.jasperreports.engine.type.ExpressionTypeEnum;
 import net.sf.jasperreports.engine.type.HorizontalTextAlignEnum;
@@ -79,8 +81,10 @@ final class BandSketch {
   }
 
   /** A text that moves with what stands above it. */
-  void below(String expression, Look look, int x, int y, int width, int height) {
-    text(expression, look, x, y, width, height).setPositionType(PositionTypeEnum.FLOAT);
+  JRDesignTextField below(String expression, Look look, int x, int y, int width, int height) {
+    JRDesignTextField field = text(expression, look, x, y, width, height);
+    field.setPositionType(PositionTypeEnum.FLOAT);
+    return field;
   }
 
   /** A text of one line with page numbers and names in it. */
@@ -97,6 +101,22 @@ final class BandSketch {
     JRDesignTextField field = line(text, look, x, y, width, height);
     field.setEvaluationTime(EvaluationTimeEnum.REPORT);
     return field;
+  }
+
+  /**
+   * Says what a text is, so that it can be read aloud.
+   *
+   * @param field the text
+   * @param tags such as {@code h2}, or {@code tr} for the first cell of a row
+   */
+  static void tag(JRDesignTextField field, String... tags) {
+    for (String tag : tags) {
+      boolean begins = tag.equals("tr") || tag.equals("table");
+      field
+          .getPropertiesMap()
+          .setProperty(
+              PageTags.PREFIX + tag, begins ? PdfConstants.TAG_START : PdfConstants.TAG_FULL);
+    }
   }
 
   void rule(int x, int y, int width, float thickness, Color colour, boolean atBottom) {
@@ -119,11 +139,13 @@ final class BandSketch {
     band.addElement(block);
   }
 
-  void picture(String expression, int x, int y, int width, int height) {
+  /** A picture, with the text that stands for it where it can't be seen. */
+  void picture(String expression, String words, int x, int y, int width, int height) {
     JRDesignImage image = new JRDesignImage(design);
     place(image, x, y, width, height);
     image.setExpression(new JRDesignExpression(expression));
     image.setScaleImage(ScaleImageEnum.RETAIN_SHAPE);
+    image.setHyperlinkTooltipExpression(new JRDesignExpression(words));
     band.addElement(image);
   }
 

@@ -1,55 +1,37 @@
 package clenchbook.print.pdf;
 
-import static java.time.format.DateTimeFormatter.BASIC_ISO_DATE;
-
-import com.lowagie.text.pdf.PdfArray;
-import com.lowagie.text.pdf.PdfDictionary;
-import com.lowagie.text.pdf.PdfFileSpecification;
-import com.lowagie.text.pdf.PdfName;
-import com.lowagie.text.pdf.PdfNumber;
-import com.lowagie.text.pdf.PdfString;
-import com.lowagie.text.pdf.PdfWriter;
-import java.io.IOException;
-import java.time.LocalDate;
+import clenchbook.print.archive.ArchiveForm;
+import java.util.Optional;
 
 /**
  * A structured invoice inside the PDF that shows it.
  *
  * <p>Source: Factur-X 1.08 / ZUGFeRD 2.4, technical appendix, PDF/A-3 and XMP; ISO 19005-3:2012,
  * section 6.8 and annex E (associated files).
- *
- * @param xml the structured invoice in UTF-8; not changed
- * @param day the document's day, which stands for the file's own time
  */
-record EnclosedInvoice(byte[] xml, LocalDate day) {
+final class EnclosedInvoice {
   /** The name that readers look for. */
   static final String FILE_NAME = "factur-x.xml";
 
   private static final String DESCRIPTION = "Factur-X invoice";
   private static final String MEDIA_TYPE = "text/xml";
-  private static final int COMPRESSION = 6;
-  private static final PdfName RELATIONSHIP = new PdfName("AFRelationship");
-  private static final PdfName ALTERNATIVE = new PdfName("Alternative");
 
-  /** Puts the file into a document that is being written. */
-  void encloseIn(PdfWriter writer) throws IOException {
-    PdfDictionary facts = new PdfDictionary();
-    facts.put(PdfName.MODDATE, new PdfString("D:" + day.format(BASIC_ISO_DATE) + "120000Z"));
-    facts.put(PdfName.SIZE, new PdfNumber(xml.length));
-    PdfFileSpecification file =
-        PdfFileSpecification.fileEmbedded(
-            writer, "", FILE_NAME, xml, MEDIA_TYPE, facts, COMPRESSION);
-    file.setUnicodeFileName(FILE_NAME, false);
-    file.addDescription(DESCRIPTION, true);
-    file.put(RELATIONSHIP, ALTERNATIVE);
-    writer.addFileAttachment(DESCRIPTION, file);
-    writer.getExtraCatalog().put(PdfName.AF, new PdfArray(file.getReference()));
+  private EnclosedInvoice() {}
+
+  /** How a document is made to last that holds the structured invoice. */
+  static ArchiveForm formOf(byte[] xml) {
+    return new ArchiveForm(
+        3,
+        Optional.of(
+            new ArchiveForm.Attachment(FILE_NAME, MEDIA_TYPE, "Alternative", DESCRIPTION, xml)),
+        schema(),
+        metadata());
   }
 
   /**
-   * What the document's metadata say of the file: its values, and the schema that explains them.
+   * What the document's metadata say of the file: its values.
    *
-   * @return two descriptions in XMP
+   * @return a description in XMP
    */
   static String metadata() {
     return """

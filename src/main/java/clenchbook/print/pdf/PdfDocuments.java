@@ -1,5 +1,6 @@
 package clenchbook.print.pdf;
 
+import clenchbook.print.archive.ArchiveForm;
 import clenchbook.print.fonts.MissingGlyphs;
 import clenchbook.print.fonts.Typefaces;
 import clenchbook.print.invoice.InvoicePage;
@@ -7,6 +8,7 @@ import clenchbook.print.invoice.LetterParts;
 import clenchbook.print.invoice.LetterWording;
 import clenchbook.print.invoice.PrintedPage;
 import clenchbook.print.invoice.StatementPage;
+import clenchbook.print.tags.TagNotes;
 import clenchbook.reports.blocks.Report;
 import clenchbook.reports.letters.CreditNoteDocument;
 import clenchbook.reports.letters.DocumentHead;
@@ -74,7 +76,18 @@ public final class PdfDocuments {
    */
   public byte[] invoice(InvoiceDocument invoice, Optional<byte[]> facturX) {
     DocumentHead head = invoice.head();
-    return letter("invoice", head, new InvoicePage(head, settings.logo()).of(invoice), facturX);
+    PrintedPage page = new InvoicePage(head, settings.logo()).of(invoice);
+    return letter("invoice", head, page, form(facturX));
+  }
+
+  /** An invoice of that form. */
+  byte[] invoice(InvoiceDocument invoice, ArchiveForm form) {
+    DocumentHead head = invoice.head();
+    return letter("invoice", head, new InvoicePage(head, settings.logo()).of(invoice), form);
+  }
+
+  private static ArchiveForm form(Optional<byte[]> facturX) {
+    return facturX.map(EnclosedInvoice::formOf).orElse(ArchiveForm.PLAIN);
   }
 
   /**
@@ -98,7 +111,8 @@ public final class PdfDocuments {
    */
   public byte[] creditNote(CreditNoteDocument note, Optional<byte[]> facturX) {
     DocumentHead head = note.head();
-    return letter("invoice", head, new InvoicePage(head, settings.logo()).of(note), facturX);
+    PrintedPage page = new InvoicePage(head, settings.logo()).of(note);
+    return letter("invoice", head, page, form(facturX));
   }
 
   /**
@@ -111,7 +125,7 @@ public final class PdfDocuments {
   public byte[] statement(StatementDocument statement) {
     DocumentHead head = statement.head();
     PrintedPage page = new StatementPage(head, settings.logo()).of(statement);
-    return letter("statement", head, page, Optional.empty());
+    return letter("statement", head, page, ArchiveForm.PLAIN);
   }
 
   /**
@@ -136,42 +150,44 @@ public final class PdfDocuments {
       JasperReport compiled = new TemplateCompiler(context).compileReport(design);
       JasperPrint filled =
           JasperFillManager.getInstance(context).fill(compiled, parts, new PrintRows(rows.rows()));
-      FixedPdfExporter exporter =
-          new FixedPdfExporter(context, settings.asAt(), "en", Optional.empty());
-      return export(exporter, filled, report.title(), settings.business());
+      FixedPdfExporter.About about =
+          new FixedPdfExporter.About(
+              report.title(), settings.business(), "en", settings.asAt(), ArchiveForm.PLAIN, true);
+      return export(filled, about, new TagNotes(Map.of(), Optional.empty()));
     } catch (JRException e) {
       throw new IllegalStateException("the pages of " + report.name(), e);
     }
   }
 
-  private byte[] letter(
-      String template, DocumentHead head, PrintedPage page, Optional<byte[]> facturX) {
+  private byte[] letter(String template, DocumentHead head, PrintedPage page, ArchiveForm form) {
     try {
       JasperReport report = templates.of(template, PaperSize.of(head.locale()));
       JasperPrint filled =
           JasperFillManager.getInstance(context)
               .fill(report, page.parts(), new PrintRows(page.rows()));
-      FixedPdfExporter exporter =
-          new FixedPdfExporter(
-              context,
-              head.date(),
+      FixedPdfExporter.About about =
+          new FixedPdfExporter.About(
+              page.title(),
+              head.from().name(),
               LetterWording.of(head.locale().language()).language(),
-              facturX.map(xml -> new EnclosedInvoice(xml, head.date())));
-      return export(exporter, filled, page.title(), head.from().name());
+              head.date(),
+              form,
+              false);
+      return export(filled, about, page.notes());
     } catch (JRException e) {
       throw new TemplateException(template + ".jrxml: " + e.getMessage(), e);
     }
   }
 
-  private static byte[] export(
-      FixedPdfExporter exporter, JasperPrint filled, String title, String author)
+  private byte[] export(JasperPrint filled, FixedPdfExporter.About about, TagNotes notes)
       throws JRException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
     SimplePdfExporterConfiguration configuration = new SimplePdfExporterConfiguration();
-    configuration.setMetadataTitle(title);
-    configuration.setMetadataAuthor(author);
+    configuration.setMetadataTitle(about.title());
+    configuration.setMetadataAuthor(about.author());
     configuration.setDisplayMetadataTitle(true);
     configuration.setMetadataCreator("Clenchbook");
+    FixedPdfExporter exporter = new FixedPdfExporter(context, about, notes);
     exporter.setExporterInput(new SimpleExporterInput(filled));
     exporter.setExporterOutput(new SimpleOutputStreamExporterOutput(bytes));
     exporter.setConfiguration(configuration);

@@ -7,6 +7,7 @@ import java.awt.font.FontRenderContext;
 import java.util.List;
 import java.util.UUID;
 import net.sf.jasperreports.engine.JRException;
+import net.sf.jasperreports.engine.JRTextElement;
 import net.sf.jasperreports.engine.design.JRDesignBand;
 import net.sf.jasperreports.engine.design.JRDesignExpression;
 import net.sf.jasperreports.engine.design.JRDesignField;
@@ -61,6 +62,7 @@ final class ReportDesign {
     design.setRightMargin(MARGIN);
     design.setTopMargin(32);
     design.setBottomMargin(20);
+    design.setProperty(JRTextElement.PROPERTY_SAVE_LINE_BREAKS, "true");
   }
 
   /**
@@ -158,7 +160,7 @@ final class ReportDesign {
     JRDesignTextField business =
         title.text("$P{business}", Look.text(8.5f, Palette.QUIET), 0, 9, width, 12);
     business.setRemoveLineWhenBlank(true);
-    title.below("$P{title}", Look.display(21), 0, 21, width, 30);
+    BandSketch.tag(title.below("$P{title}", Look.display(21), 0, 21, width, 30), "h1");
     title.below("$P{subtitle}", Look.text(9.5f, Palette.QUIET), 0, 52, width, 14);
     design.setTitle(title.band());
 
@@ -186,10 +188,12 @@ final class ReportDesign {
     section.setMinHeightToStartNewPage(90);
     section.setMinDetailsToStartFromTop(1);
     BandSketch first = new BandSketch(design, 34).when("isHeading1");
-    first.text("$F{heading1}", Look.display(14).inBold(), 0, 10, width, 20);
+    BandSketch.tag(first.text("$F{heading1}", Look.display(14).inBold(), 0, 10, width, 20), "h2");
     header(section, first.band());
     BandSketch second = new BandSketch(design, 24).when("isHeading2");
-    second.text("$F{heading2}", Look.text(10.5f, Palette.RUST).inBold(), 0, 6, width, 15);
+    JRDesignTextField heading =
+        second.text("$F{heading2}", Look.text(10.5f, Palette.RUST).inBold(), 0, 6, width, 15);
+    BandSketch.tag(heading, "h3");
     header(section, second.band());
 
     JRDesignGroup table = group("table");
@@ -232,6 +236,7 @@ final class ReportDesign {
               2,
               right - edges.get(i),
               11);
+      BandSketch.tag(field, i == 0 ? new String[] {"table", "tr", "th"} : new String[] {"th"});
       field.setStretchType(StretchTypeEnum.CONTAINER_HEIGHT);
       field.setVerticalTextAlign(VerticalTextAlignEnum.BOTTOM);
     }
@@ -267,7 +272,7 @@ final class ReportDesign {
     detail.addBand(keys());
     BandSketch picture = new BandSketch(design, PICTURE_HEIGHT + 42).when("picture");
     picture.text("$F{text}", Look.text(9, Palette.INK).inBold(), 0, 5, width, 13);
-    picture.picture("$F{image}", 0, 20, width, PICTURE_HEIGHT);
+    picture.picture("$F{image}", "$F{words}", 0, 20, width, PICTURE_HEIGHT);
     picture.text("$F{words}", Look.text(8.5f, Palette.QUIET), 0, PICTURE_HEIGHT + 23, width, 12);
     detail.addBand(picture.band());
     BandSketch part = new BandSketch(design, 13).when("part");
@@ -304,15 +309,18 @@ final class ReportDesign {
       Look look = Look.text(SMALLEST, Palette.INK);
       Look weighed = total ? look.inBold() : look;
       int right = edges.get(i + 1) - (column.marked() ? MARK : 0) - gutter(i, layout);
-      row.text(
-          "$F{cell" + i + "}",
-          column.number() ? weighed.toTheRight() : weighed,
-          edges.get(i),
-          1,
-          right - edges.get(i),
-          11);
+      JRDesignTextField cell =
+          row.text(
+              "$F{cell" + i + "}",
+              column.number() ? weighed.toTheRight() : weighed,
+              edges.get(i),
+              1,
+              right - edges.get(i),
+              11);
+      BandSketch.tag(cell, i == 0 ? new String[] {"tr", "td"} : new String[] {"td"});
       if (column.marked()) {
-        row.text("$F{mark" + i + "}", Look.text(SMALLEST, Palette.QUIET), right + 1, 1, MARK, 11);
+        Look small = Look.text(SMALLEST, Palette.QUIET);
+        BandSketch.tag(row.text("$F{mark" + i + "}", small, right + 1, 1, MARK, 11), "td");
       }
     }
     return row.band();

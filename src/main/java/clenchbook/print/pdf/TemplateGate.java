@@ -141,6 +141,12 @@ final class TemplateGate {
           "isForPrompting",
           "forPrompting");
 
+  /** What a template may say of its parts, so that they can be read aloud. */
+  private static final Pattern TAG =
+      Pattern.compile(
+          "net\\.sf\\.jasperreports\\.export\\.pdf\\.tag"
+              + "\\.(h[1-6]|table|tr|th|td|lbl|lbody)=(full|start|end)");
+
   private static final Pattern PICTURE = Pattern.compile("\\s*\\$P\\{(logo|paymentCode)}\\s*");
 
   private TemplateGate() {}
@@ -200,6 +206,10 @@ final class TemplateGate {
   /** Gives the element's name, and its kind where it has one. */
   private static String enter(XMLStreamReader reader) throws IOException {
     String name = reader.getLocalName();
+    if (name.equals("property")) {
+      checkTag(reader);
+      return name;
+    }
     if (!ELEMENTS.contains(name)) {
       refuse(reader, "the element '" + name + "'");
     }
@@ -213,6 +223,14 @@ final class TemplateGate {
       }
     }
     return kind;
+  }
+
+  private static void checkTag(XMLStreamReader reader) throws IOException {
+    String name = reader.getAttributeValue(null, "name");
+    String value = reader.getAttributeValue(null, "value");
+    if (reader.getAttributeCount() != 2 || !TAG.matcher(name + "=" + value).matches()) {
+      refuse(reader, "the property " + name + "=\"" + value + "\"");
+    }
   }
 
   private static void checkAttribute(XMLStreamReader reader, String attribute, String value)

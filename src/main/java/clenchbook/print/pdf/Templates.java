@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import net.sf.jasperreports.engine.JRException;
 import net.sf.jasperreports.engine.JRRuntimeException;
+import net.sf.jasperreports.engine.JRTextElement;
 import net.sf.jasperreports.engine.JasperReport;
 import net.sf.jasperreports.engine.JasperReportsContext;
 import net.sf.jasperreports.engine.design.JasperDesign;
@@ -80,6 +81,7 @@ final class Templates {
       design.setPageHeight(paper.height());
       design.setRightMargin(paper.width() - design.getLeftMargin() - design.getColumnWidth());
       limit(design);
+      design.setProperty(JRTextElement.PROPERTY_SAVE_LINE_BREAKS, "true");
       return new TemplateCompiler(context).compileReport(design);
     } catch (JRRuntimeException e) {
       throw new JRException(e);

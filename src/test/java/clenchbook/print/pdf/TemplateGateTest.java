@@ -29,6 +29,10 @@ class TemplateGateTest {
         "<jasperReport language='groovy'/>",
         "<jasperReport><parameter name='a' class='java.io.File'/></jasperReport>",
         "<jasperReport><property name='a' value='b'/></jasperReport>",
+        "<jasperReport><property name='net.sf.jasperreports.export.pdf.tag.h1' value='x'/>"
+            + "</jasperReport>",
+        "<jasperReport><property name='net.sf.jasperreports.export.pdf.tag.h1' value='full'"
+            + " evaluationTime='Report'/></jasperReport>",
         "<jasperReport><element kind='subreport'/></jasperReport>",
         "<jasperReport><element kind='component'/></jasperReport>",
         "<jasperReport><element kind='textField' markup='html'/></jasperReport>",
