@@ -1,6 +1,7 @@
 package clenchbook.tax;
 
 import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.au.AuJurisdiction;
 import clenchbook.tax.jurisdiction.plain.PlainJurisdiction;
 import clenchbook.tax.jurisdiction.uk.UkJurisdiction;
 import clenchbook.tax.jurisdiction.us.UsJurisdiction;
@@ -13,7 +14,11 @@ import java.util.Optional;
  */
 public final class Jurisdictions {
   private static final List<Jurisdiction> ALL =
-      List.of(new PlainJurisdiction(), new UsJurisdiction(), new UkJurisdiction());
+      List.of(
+          new PlainJurisdiction(),
+          new UsJurisdiction(),
+          new UkJurisdiction(),
+          new AuJurisdiction());
 
   private Jurisdictions() {}
 

@@ -95,16 +95,22 @@ public final class YearEnd {
 
   private YearFigures figures(LineScheme lines, YearEndInput input, Period period) {
     Book book = input.book();
-    TaxBasis basis = TaxBasis.of(book);
+    TaxBasis basis = jurisdiction.basis(book);
     List<Billed> billed = BilledBook.of(input.jobs(), input.register());
     Income income = Income.of(input, billed, period, basis, lines);
     CategoryMap categories = new CategoryMap(regime, lastDay, rates);
     Expenses expenses =
-        Expenses.of(book, period, basis, categories, jurisdiction.costRules(rates, unit));
+        Expenses.of(
+            book,
+            period,
+            basis,
+            jurisdiction.recoversInputTax(book),
+            categories,
+            jurisdiction.costRules(rates, unit));
     DistanceUnit distance = DistanceUnit.of(book.settings().text(Setting.DISTANCE_UNIT));
     MileageChecks checks = new MileageChecks(distance, rates, lastDay);
     MileageLog log = MileageLog.of(book.trips(), period, checks);
-    MileageAllowance mileage = mileage(book.trips(), distance);
+    MileageAllowance mileage = mileage(book.trips());
     List<DepreciatedAsset> assets = jurisdiction.assets(input, !mileage.items().isEmpty(), rates);
     List<Asset> vehicles =
         assets.stream().filter(DepreciatedAsset::vehicle).map(DepreciatedAsset::asset).toList();
@@ -121,11 +127,11 @@ public final class YearEnd {
         Reconstructed.of(input.jobs().all(), book.trips(), book.places(), period));
   }
 
-  private MileageAllowance mileage(List<Trip> trips, DistanceUnit distance) {
+  private MileageAllowance mileage(List<Trip> trips) {
     Period days = input.taxYear().toEndOfQuarter(4);
     LocalDate last = days.last().isAfter(lastDay) ? days.last() : lastDay;
     Period year = new Period(days.first(), last);
     List<Trip> ofYear = trips.stream().filter(trip -> year.holds(trip.date())).toList();
-    return jurisdiction.mileage(MileageAllowance.driven(ofYear), distance, rates, unit);
+    return jurisdiction.mileage(input, MileageAllowance.driven(ofYear), rates);
   }
 }

@@ -40,7 +40,7 @@ final class YearJournal {
     journal.entries.addAll(figures.income().journal());
     journal.purchases();
     journal.mileage();
-    journal.assets(capital.bought(), capital.sold());
+    journal.assets(capital);
     journal.stock();
     return journal.entries.stream()
         .filter(entry -> !entry.postings().isEmpty())
@@ -111,17 +111,18 @@ final class YearJournal {
     }
   }
 
-  private void assets(List<LineItem> equipment, List<LineItem> proceeds) {
+  private void assets(CapitalItems capital) {
     for (Asset asset : figures.input().book().assets()) {
-      boolean expensed = equipment.stream().anyMatch(item -> isRow(asset, item));
+      List<LineItem> expensed = rowsOf(capital.bought(), asset);
       if (figures.period().holds(asset.bought())) {
-        bought(asset, expensed ? business(equipment, asset) : unit.zero());
+        bought(asset, expensed);
       }
       asset
           .sold()
           .filter(figures.period()::holds)
-          .ifPresent(day -> sold(asset, day, business(proceeds, asset)));
+          .ifPresent(day -> sold(asset, day, rowsOf(capital.sold(), asset)));
     }
+    capital.retired().forEach(this::retired);
     figures.depreciation().forEach(this::depreciation);
   }
 
@@ -129,37 +130,44 @@ final class YearJournal {
     return asset.source().row() == item.row() && asset.source().sheet().equals(item.sheet());
   }
 
-  private BigDecimal business(List<LineItem> items, Asset asset) {
-    return items.stream()
-        .filter(item -> isRow(asset, item))
-        .map(LineItem::net)
-        .reduce(unit.zero(), BigDecimal::add);
+  private static List<LineItem> rowsOf(List<LineItem> items, Asset asset) {
+    return items.stream().filter(item -> isRow(asset, item)).toList();
   }
 
-  private void bought(Asset asset, BigDecimal expensed) {
+  private void bought(Asset asset, List<LineItem> expensed) {
     BigDecimal cost = asset.cost().map(unit::round).orElse(unit.zero());
-    BigDecimal rest = cost.subtract(expensed);
-    boolean whole = expensed.signum() == 0;
-    entries.add(
-        entry(
-            asset,
-            asset.bought(),
-            "bought: " + asset.name(),
-            Posting.debit(AccountNames.cost(lines.head("equipment")), expensed),
-            Posting.debit(whole ? AccountNames.ASSETS : AccountNames.OWNER, rest),
-            Posting.credit(AccountNames.BANK, cost)));
+    BigDecimal counted = LineItem.sum(expensed);
+    List<Posting> postings = new ArrayList<>();
+    expensed.forEach(
+        item ->
+            postings.add(Posting.debit(AccountNames.cost(lines.head(item.code())), item.net())));
+    postings.add(
+        Posting.debit(
+            expensed.isEmpty() ? AccountNames.ASSETS : AccountNames.OWNER, cost.subtract(counted)));
+    postings.add(Posting.credit(AccountNames.BANK, cost));
+    entries.add(entry(asset, asset.bought(), "bought: " + asset.name(), postings));
   }
 
-  private void sold(Asset asset, LocalDate day, BigDecimal asIncome) {
+  private void sold(Asset asset, LocalDate day, List<LineItem> income) {
     BigDecimal proceeds = asset.proceeds().map(unit::round).orElse(unit.zero());
+    List<Posting> postings = new ArrayList<>(List.of(Posting.debit(AccountNames.BANK, proceeds)));
+    income.forEach(
+        item ->
+            postings.add(Posting.credit(AccountNames.income(lines.head(item.code())), item.net())));
+    postings.add(Posting.credit(AccountNames.DISPOSALS, proceeds.subtract(LineItem.sum(income))));
+    entries.add(entry(asset, day, "sold: " + asset.name(), postings));
+  }
+
+  /** What was left in the books of an asset that is gone, as an expense. */
+  private void retired(LineItem item) {
     entries.add(
-        entry(
-            asset,
-            day,
-            "sold: " + asset.name(),
-            Posting.debit(AccountNames.BANK, proceeds),
-            Posting.credit(AccountNames.income(lines.head("other income")), asIncome),
-            Posting.credit(AccountNames.DISPOSALS, proceeds.subtract(asIncome))));
+        JournalEntry.of(
+            item.date(),
+            "no longer held: " + item.who(),
+            item.sheet(),
+            item.row(),
+            Posting.debit(AccountNames.cost(lines.head(item.code())), item.net()),
+            Posting.credit(AccountNames.ASSETS, item.net())));
   }
 
   private void depreciation(LineItem item) {
@@ -174,8 +182,8 @@ final class YearJournal {
   }
 
   private static JournalEntry entry(
-      Asset asset, LocalDate day, String description, Posting... postings) {
-    return JournalEntry.of(
+      Asset asset, LocalDate day, String description, List<Posting> postings) {
+    return new JournalEntry(
         day, description, asset.source().sheet(), asset.source().row(), postings);
   }
 

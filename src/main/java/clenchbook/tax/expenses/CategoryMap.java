@@ -41,9 +41,10 @@ public final class CategoryMap {
    * @param code the line's code, or {@link #UNKNOWN}
    * @param by the known word it was found by; empty where none was
    */
-  record Found(String code, String by, String source) {}
+  public record Found(String code, String by, String source) {}
 
-  Found find(String category) {
+  /** Where a word for an expense leads; {@link #UNKNOWN} where no table knows any part of it. */
+  public Found find(String category) {
     for (String word : candidates(Names.key(category))) {
       Optional<Rate> row = lookUp(word);
       if (row.isPresent()) {

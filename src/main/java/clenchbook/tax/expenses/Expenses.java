@@ -59,6 +59,7 @@ public record Expenses(
    * @param book the book
    * @param period the days
    * @param basis by the day paid or the day bought
+   * @param recovered whether the tax within a purchase comes back and is no cost
    * @param categories where the farrier's words lead
    * @param rules the country's rules for single codes, by code
    */
@@ -66,9 +67,10 @@ public record Expenses(
       Book book,
       Period period,
       TaxBasis basis,
+      boolean recovered,
       CategoryMap categories,
       Map<String, CostRule> rules) {
-    Reckoning reckoning = new Reckoning(book, basis, categories, rules);
+    Reckoning reckoning = new Reckoning(book, basis, recovered, categories, rules);
     book.purchases().stream()
         .filter(purchase -> period.holds(reckoning.day(purchase)))
         .forEach(reckoning::count);
@@ -88,9 +90,14 @@ public record Expenses(
     private final TreeMap<String, Mapped> mapping = new TreeMap<>();
     private int withoutPaidOn;
 
-    Reckoning(Book book, TaxBasis basis, CategoryMap categories, Map<String, CostRule> rules) {
+    Reckoning(
+        Book book,
+        TaxBasis basis,
+        boolean recovered,
+        CategoryMap categories,
+        Map<String, CostRule> rules) {
       this.unit = book.settings().minorUnit();
-      this.recovered = book.settings().inputTaxRecovered();
+      this.recovered = recovered;
       this.basis = basis;
       this.categories = categories;
       this.rules = rules;

@@ -8,8 +8,9 @@ import java.util.List;
  *
  * @param bought the part of each asset's cost that is an expense of the period
  * @param sold the part of each asset's proceeds that is income of the period
+ * @param retired what was left of assets that are gone, where that is an expense of its own
  */
-public record CapitalItems(List<LineItem> bought, List<LineItem> sold) {
+public record CapitalItems(List<LineItem> bought, List<LineItem> sold, List<LineItem> retired) {
   /** No asset counts so. */
   public static final CapitalItems NONE = new CapitalItems(List.of(), List.of());
 
@@ -17,5 +18,11 @@ public record CapitalItems(List<LineItem> bought, List<LineItem> sold) {
   public CapitalItems {
     bought = List.copyOf(bought);
     sold = List.copyOf(sold);
+    retired = List.copyOf(retired);
+  }
+
+  /** Without anything left over of assets that are gone. */
+  public CapitalItems(List<LineItem> bought, List<LineItem> sold) {
+    this(bought, sold, List.of());
   }
 }

@@ -1,5 +1,7 @@
 package clenchbook.tax.jurisdiction;
 
+import clenchbook.book.Book;
+import clenchbook.book.Setting;
 import clenchbook.book.Trip;
 import clenchbook.tax.assets.AssetList;
 import clenchbook.tax.assets.DepreciatedAsset;
@@ -13,6 +15,7 @@ import clenchbook.tax.sales.SalesTaxLines;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.TaxBasis;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.values.Period;
@@ -40,6 +43,30 @@ public interface Jurisdiction {
   default MileageAllowance mileage(
       List<Trip> driven, DistanceUnit unit, RateLookup rates, MinorUnit money) {
     return MileageAllowance.none();
+  }
+
+  /**
+   * The same where it takes more of the book than its trips, such as who owns the vehicle.
+   *
+   * @param input what the year's end is made from
+   * @param driven the business trips of some distance, by date
+   */
+  default MileageAllowance mileage(YearEndInput input, List<Trip> driven, RateLookup rates) {
+    return mileage(
+        driven,
+        DistanceUnit.of(input.book().settings().text(Setting.DISTANCE_UNIT)),
+        rates,
+        input.book().settings().minorUnit());
+  }
+
+  /** On which basis income and cost count: the setting's, where the law has both. */
+  default TaxBasis basis(Book book) {
+    return TaxBasis.of(book);
+  }
+
+  /** Whether the tax paid on purchases is no cost because it comes back. */
+  default boolean recoversInputTax(Book book) {
+    return book.settings().inputTaxRecovered();
   }
 
   /**

@@ -18,6 +18,8 @@ public enum RateUnit {
   MONEY("money", true),
   /** A number of miles. */
   MILES("miles", true),
+  /** A number of kilometres. */
+  KM("km", true),
   /** A number of miles in an hour. */
   MILES_PER_HOUR("miles per hour", true),
   /** A number of months. */

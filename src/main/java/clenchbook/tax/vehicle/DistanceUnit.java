@@ -28,6 +28,11 @@ public enum DistanceUnit {
     return this == MILE ? distance : distance.divide(KM_PER_MILE, MathContext.DECIMAL128);
   }
 
+  /** The distance in kilometres, exact. */
+  public BigDecimal kilometres(BigDecimal distance) {
+    return this == KM ? distance : distance.multiply(KM_PER_MILE);
+  }
+
   public String word() {
     return word;
   }

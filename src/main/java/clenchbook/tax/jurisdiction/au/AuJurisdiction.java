@@ -1,0 +1,108 @@
+package clenchbook.tax.jurisdiction.au;
+
+import clenchbook.book.Setting;
+import clenchbook.book.Trip;
+import clenchbook.tax.assets.DepreciatedAsset;
+import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.jurisdiction.CapitalItems;
+import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.NamedRates;
+import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.jurisdiction.page.PageWords;
+import clenchbook.tax.jurisdiction.page.Sentence;
+import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.vehicle.DistanceUnit;
+import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.YearEndInput;
+import java.util.List;
+import java.util.Optional;
+
+/** Australia: item P8 by names, activity statements, cents per kilometre, simplified assets. */
+public final class AuJurisdiction implements Jurisdiction {
+  /** Its word and codes. */
+  public static final Regime REGIME =
+      new Regime(
+          "au",
+          "business-schedule",
+          new Regime.Codes(
+              "turnover",
+              "turnover",
+              "turnover",
+              false,
+              "purchases",
+              "purchases",
+              "motor vehicle",
+              true));
+
+  @Override
+  public Regime regime() {
+    return REGIME;
+  }
+
+  @Override
+  public MileageAllowance mileage(YearEndInput input, List<Trip> driven, RateLookup rates) {
+    return vehicles(input, rates).allowance(driven, input.book().settings().minorUnit());
+  }
+
+  private static AuVehicles vehicles(YearEndInput input, RateLookup rates) {
+    DistanceUnit unit = DistanceUnit.of(input.book().settings().text(Setting.DISTANCE_UNIT));
+    return new AuVehicles(input.book().assets(), unit, rates);
+  }
+
+  @Override
+  public Optional<String> mileageWay() {
+    return Optional.of("cents per kilometre");
+  }
+
+  @Override
+  public List<DepreciatedAsset> assets(YearEndInput input, boolean byMileage, RateLookup rates) {
+    return simplified(input, byMileage, rates).register();
+  }
+
+  private static AuAssets simplified(YearEndInput input, boolean byMileage, RateLookup rates) {
+    return new AuAssets(
+        input.book().assets(),
+        vehicles(input, rates),
+        input.taxYear(),
+        byMileage,
+        rates,
+        input.book().settings().minorUnit());
+  }
+
+  @Override
+  public CapitalItems build(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    boolean byMileage = figures.vehicle().byMileage();
+    return new AuSummary(figures, lines, simplified(figures.input(), byMileage, rates)).build();
+  }
+
+  @Override
+  public List<String> keyFigures() {
+    return List.of("gross income", "total expenses", "net profit");
+  }
+
+  @Override
+  public void addSalesTax(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
+    new ActivityStatement(figures, rates).addTo(lines);
+  }
+
+  @Override
+  public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
+    return List.of(
+        new ActivityStatement(figures, rates).table(summary),
+        NamedRates.of(figures, rates, "au/allowances"));
+  }
+
+  @Override
+  public List<String> notes(YearFigures figures, RateLookup rates) {
+    return PageWords.english(REGIME.word(), rates).say(sentences(figures, rates));
+  }
+
+  private static List<Sentence> sentences(YearFigures figures, RateLookup rates) {
+    YearEndInput input = figures.input();
+    return new AuNotes(figures, vehicles(input, rates), rates)
+        .all(simplified(input, figures.vehicle().byMileage(), rates));
+  }
+}
