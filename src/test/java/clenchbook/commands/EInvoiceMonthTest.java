@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.einvoice.EInvoiceProfile;
 import clenchbook.einvoice.OfficialRules;
+import clenchbook.print.pdf.ArchiveJudge;
 import clenchbook.register.Register;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /**
  * Every invoice and credit note of a book with all tax categories, shared horses, discounts,
@@ -197,6 +199,25 @@ class EInvoiceMonthTest {
         1, tax.lines().filter(row -> row.startsWith(categories.get(0) + ",")).count(), tax);
     assertTrue(tax.contains(",E,VATEX-EU-132-1I"), tax);
     assertTrue(tax.contains(",AE,reverse charge"), tax);
+  }
+
+  /** ISO 19005-3 (PDF/A-3), level B, and ISO 14289-1 (PDF/UA-1), by veraPDF. */
+  @Test
+  void an_invoice_that_encloses_its_text_keeps_to_the_archive_standard() throws IOException {
+    SmallFolderBook book = book(false, "invoice");
+    book.monthEnd("2026-09");
+    int judged = 0;
+    for (Map.Entry<String, String> file : book.files().entrySet()) {
+      byte[] bytes = file.getValue().getBytes(StandardCharsets.ISO_8859_1);
+      if (file.getKey().startsWith("2026-09/invoices/") && enclosed(bytes).isPresent()) {
+        assertEquals(
+            List.of(),
+            ArchiveJudge.brokenRules(bytes, PDFAFlavour.PDFA_3_B, PDFAFlavour.PDFUA_1),
+            file.getKey());
+        judged++;
+      }
+    }
+    assertTrue(judged > 0, "no invoice encloses its text");
   }
 
   @Test
