@@ -57,7 +57,7 @@ class BarPlanTest {
     assertEquals(2, plan.rows().size());
     List<String> first = plan.rows().get(0);
     // Nine of 300 mm and eight cuts between them fit 3,000 mm; ten need 3,018.
-    assertEquals("9 x 300", first.get(plan.columns().indexOf("cuts")));
+    assertEquals("9 × 300", first.get(plan.columns().indexOf("cuts")));
     assertEquals("282", first.get(plan.columns().indexOf("offcut_mm")));
     assertEquals("2", first.get(plan.columns().indexOf("bars_in_all")));
     assertEquals("2", first.get(plan.columns().indexOf("at_least")));
@@ -100,7 +100,7 @@ class BarPlanTest {
     }
     List<List<String>> rows = table("cutting-plan").rows();
     assertEquals(1, rows.size());
-    assertEquals("12 x 304.8", rows.get(0).get(5));
+    assertEquals("12 × 304.8", rows.get(0).get(5));
     assertEquals("0", rows.get(0).get(6));
   }
 
