@@ -215,7 +215,13 @@ final class CamtEntry {
         one.endToEnd(),
         shared ? bankReference + "#" + part : bankReference,
         standing(one, more),
+        part > 0 ? batch() : "",
         note);
+  }
+
+  private String batch() {
+    String banks = own.text("AcctSvcrRef");
+    return banks.isEmpty() ? "" : BankEntry.batch(banks, signed(own).orElse(BigDecimal.ZERO));
   }
 
   private Standing standing(Transaction one, String more) {

@@ -40,7 +40,7 @@ final class CamtReader {
     boolean lastPage = true;
     while (xml.next() && xml.depth() > outer) {
       if (xml.starts("GrpHdr")) {
-        lastPage = isWhole(xml.node().at("MsgPgntn"));
+        lastPage = isOnePage(xml.node().at("MsgPgntn"));
       } else if (xml.starts() && STATEMENTS.contains(xml.name())) {
         statement(lastPage);
       } else if (xml.starts()) {
@@ -52,7 +52,7 @@ final class CamtReader {
     }
   }
 
-  private static boolean isWhole(XmlNode pages) {
+  private static boolean isOnePage(XmlNode pages) {
     String page = pages.text("PgNb");
     return (page.isEmpty() || page.equals("1")) && !pages.text("LastPgInd").equals("false");
   }
@@ -60,7 +60,7 @@ final class CamtReader {
   private void statement(boolean wholeMessage) {
     place++;
     Head head = new Head();
-    boolean report = xml.name().equals("Rpt");
+    String kind = xml.name();
     int outer = xml.depth() - 1;
     while (xml.next() && xml.depth() > outer) {
       if (xml.starts("Ntry")) {
@@ -72,7 +72,7 @@ final class CamtReader {
         xml.skip();
       }
     }
-    intake.statement(head.statement(file, place, wholeMessage && !(report && head.interim)));
+    intake.statement(head.statement(file, place, wholeMessage && head.isWhole(kind)));
   }
 
   /** Reads one entry; what stands in its details is a transaction each. */
@@ -125,7 +125,7 @@ final class CamtReader {
     void take(XmlNode node) {
       switch (node.name()) {
         case "ElctrncSeqNb", "LglSeqNb" -> number = number.isEmpty() ? node.text() : number;
-        case "StmtPgntn", "RptPgntn", "NtfctnPgntn" -> wholePages = isWhole(node);
+        case "StmtPgntn", "RptPgntn", "NtfctnPgntn" -> wholePages = isOnePage(node);
         case "FrToDt" -> period(node);
         case "CreDtTm" -> made = Texts.isoDay(node.text());
         case "Acct" -> account(node);
@@ -134,6 +134,12 @@ final class CamtReader {
           // Nothing that matching needs.
         }
       }
+    }
+
+    /** A statement is; a report only with both balances of its day; a notification never. */
+    boolean isWhole(String kind) {
+      boolean balances = opening.isPresent() && closing.isPresent() && !interim;
+      return wholePages && (kind.equals("Stmt") || (kind.equals("Rpt") && balances));
     }
 
     /** The day of an entry that bears none: the period's last, else the day it was written. */
@@ -179,7 +185,7 @@ final class CamtReader {
       last = last.filter(known -> known.isAfter(day)).or(() -> Optional.of(day));
     }
 
-    BankStatement statement(String file, int place, boolean wholeMessage) {
+    BankStatement statement(String file, int place, boolean whole) {
       return new BankStatement(
           file,
           place,
@@ -190,7 +196,8 @@ final class CamtReader {
           to.or(() -> last),
           opening,
           closing,
-          wholeMessage && wholePages);
+          from.isPresent() || opening.isPresent(),
+          whole);
     }
   }
 

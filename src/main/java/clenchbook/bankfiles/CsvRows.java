@@ -150,6 +150,7 @@ final class CsvRows {
             cell(cells, Meaning.REFERENCE),
             cell(cells, Meaning.BANK_REFERENCE),
             pending ? Standing.PENDING : ReturnWords.standing(type + " " + words),
+            "",
             ""));
   }
 
@@ -182,6 +183,7 @@ final class CsvRows {
             last,
             balances.opening(),
             balances.closing(),
+            false,
             true));
   }
 }

@@ -132,6 +132,7 @@ final class Mt940Entry {
         details.endToEnd().isEmpty() ? customerReference : details.endToEnd(),
         bankReference,
         standing(text),
+        "",
         "");
   }
 

@@ -200,7 +200,8 @@ final class Mt940Reader {
             now.to.or(() -> now.last),
             now.opening,
             now.closing,
-            true));
+            now.from.isPresent(),
+            now.from.isPresent()));
   }
 
   private static String cut(String text) {

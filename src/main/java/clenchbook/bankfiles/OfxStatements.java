@@ -131,6 +131,7 @@ final class OfxStatements {
             said("REFNUM"),
             said("FITID"),
             charge ? Standing.CHARGE : ReturnWords.standing(name + " " + text),
+            "",
             ""));
   }
 
@@ -162,6 +163,7 @@ final class OfxStatements {
             to,
             Optional.empty(),
             closes ? amount(of("LEDGERBAL.BALAMT")) : Optional.empty(),
+            to.isPresent(),
             true));
   }
 

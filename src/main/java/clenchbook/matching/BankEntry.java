@@ -19,6 +19,7 @@ import java.time.LocalDate;
  * @param endToEnd the payer's own reference
  * @param bankReference the bank's reference of this entry
  * @param standing what the bank says of it
+ * @param batch the bank's reference and the sum of the batch it was taken from; empty for none
  * @param note why a batch could not be taken apart; empty for none
  */
 public record BankEntry(
@@ -34,6 +35,7 @@ public record BankEntry(
     String endToEnd,
     String bankReference,
     Standing standing,
+    String batch,
     String note) {
 
   /** What a bank says of an entry. */
@@ -46,6 +48,17 @@ public record BankEntry(
     CHARGE,
     /** An earlier movement that came back, or was taken back. */
     RETURNED
+  }
+
+  /**
+   * How a batch is known wherever it stands.
+   *
+   * @param reference the bank's reference of it
+   * @param sum what it adds to
+   * @return equal for the same batch
+   */
+  public static String batch(String reference, BigDecimal sum) {
+    return reference + "|" + sum.stripTrailingZeros().toPlainString();
   }
 
   /**

@@ -16,8 +16,9 @@ import java.util.Optional;
  * @param to the last day it covers, inclusive
  * @param opening the booked balance before its first entry
  * @param closing the booked balance after its last entry
- * @param whole false for one page of several, or a report within the day: its balances bind
- *     nothing
+ * @param dated whether the bank states its period; else it is only that of its entries
+ * @param whole false for one page of several, a notification, or a report within the day: its
+ *     balances and period bind nothing
  */
 public record BankStatement(
     String file,
@@ -29,6 +30,7 @@ public record BankStatement(
     Optional<LocalDate> to,
     Optional<BigDecimal> opening,
     Optional<BigDecimal> closing,
+    boolean dated,
     boolean whole) {
 
   /**

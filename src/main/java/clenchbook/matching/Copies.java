@@ -1,0 +1,179 @@
+package clenchbook.matching;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Finds the second copy of an entry in overlapping statements: the same account, day and amount,
+ * and the bank's reference, else the text. Equal entries of one statement are told apart by their
+ * place among themselves and are never copies. Statements that follow on each other by balance do
+ * not overlap, so that equal texts in them are two entries.
+ */
+final class Copies {
+  private static final int TAIL = 8;
+
+  private final List<BankStatement> statements;
+  private final List<BankEntry> entries;
+  private final String[] copies;
+  private final Map<String, Integer> batches = new HashMap<>();
+  private final Map<Long, Boolean> followed = new HashMap<>();
+
+  private record Seen(int statement, String bankReference) {}
+
+  private Copies(List<BankStatement> statements, List<BankEntry> entries) {
+    this.statements = statements;
+    this.entries = entries;
+    this.copies = new String[entries.size()];
+  }
+
+  /**
+   * Where the first copy of each entry stands.
+   *
+   * @return for each entry the name of the statement, and how it was known, or an empty text for
+   *     an entry that is the first
+   */
+  static String[] of(List<BankStatement> statements, List<BankEntry> entries) {
+    Copies copies = new Copies(statements, entries);
+    java.util.Arrays.fill(copies.copies, "");
+    if (statements.size() > 1) {
+      copies.batches();
+      copies.byReference();
+      copies.byText();
+    }
+    return copies.copies;
+  }
+
+  /** A batch in one piece whose payments stand singly in another statement. */
+  private void batches() {
+    for (BankEntry entry : entries) {
+      if (!entry.batch().isEmpty()) {
+        batches.putIfAbsent(entry.batch(), entry.statement());
+      }
+    }
+    if (batches.isEmpty()) {
+      return;
+    }
+    for (int at = 0; at < copies.length; at++) {
+      BankEntry entry = entries.get(at);
+      if (entry.batch().isEmpty() && !entry.note().isEmpty()) {
+        Integer other =
+            batches.get(BankEntry.batch(entry.bankReference(), entry.amount()));
+        if (other != null && other != entry.statement()) {
+          copies[at] = "its payments stand singly in " + statements.get(other).name();
+        }
+      }
+    }
+  }
+
+  private void byReference() {
+    Map<String, List<Seen>> seen = new HashMap<>();
+    Map<String, Integer> times = new HashMap<>();
+    for (int at = 0; at < copies.length; at++) {
+      BankEntry entry = entries.get(at);
+      if (!entry.bankReference().isEmpty() && isFirst(at)) {
+        String key = base(entry) + "|" + entry.bankReference();
+        mark(at, key, times, seen, "the same bank reference");
+      }
+    }
+  }
+
+  private void byText() {
+    Map<String, List<Seen>> seen = new HashMap<>();
+    Map<String, Integer> times = new HashMap<>();
+    for (int at = 0; at < copies.length; at++) {
+      if (isFirst(at)) {
+        BankEntry entry = entries.get(at);
+        mark(at, base(entry) + "|" + text(entry), times, seen, "the same day, amount and text");
+      }
+    }
+  }
+
+  /** What is only announced is neither a copy nor has one. */
+  private boolean isFirst(int at) {
+    return copies[at].isEmpty() && entries.get(at).standing() != BankEntry.Standing.PENDING;
+  }
+
+  private static String base(BankEntry entry) {
+    return entry.date().toEpochDay() + "|" + Amounts.key(entry.amount()).toPlainString();
+  }
+
+  private static String text(BankEntry entry) {
+    return Segments.of(entry.text().isEmpty() ? entry.who() : entry.text()).compact();
+  }
+
+  private void mark(
+      int at, String key, Map<String, Integer> times, Map<String, List<Seen>> seen, String how) {
+    BankEntry entry = entries.get(at);
+    int time = times.merge(entry.statement() + "|" + key, 1, Integer::sum);
+    List<Seen> others = seen.computeIfAbsent(key + "|" + time, unused -> new ArrayList<>(1));
+    for (Seen other : others) {
+      if (isCopy(entry, other, how)) {
+        copies[at] = how + " as an entry of " + statements.get(other.statement()).name();
+        return;
+      }
+    }
+    others.add(new Seen(entry.statement(), entry.bankReference()));
+  }
+
+  private boolean isCopy(BankEntry entry, Seen other, String how) {
+    if (entry.statement() == other.statement()) {
+      return false;
+    }
+    boolean referenced = how.endsWith("reference");
+    boolean differ =
+        !entry.bankReference().isEmpty()
+            && !other.bankReference().isEmpty()
+            && !entry.bankReference().equals(other.bankReference());
+    if (!referenced && differ) {
+      return false;
+    }
+    BankStatement one = statements.get(entry.statement());
+    BankStatement first = statements.get(other.statement());
+    return sameAccount(one.account(), first.account())
+        && (referenced || !follow(entry.statement(), other.statement()));
+  }
+
+  private boolean follow(int one, int other) {
+    long pair = (long) Math.min(one, other) << 32 | Math.max(one, other);
+    return followed.computeIfAbsent(
+        pair,
+        unused -> {
+          BankStatement a = statements.get(one);
+          BankStatement b = statements.get(other);
+          return follows(a, b) || follows(b, a);
+        });
+  }
+
+  /** Whether a statement begins where another ends, by day and balance. */
+  static boolean follows(BankStatement earlier, BankStatement later) {
+    boolean balances =
+        earlier.closing().isPresent()
+            && later.opening().isPresent()
+            && earlier.closing().get().compareTo(later.opening().get()) == 0;
+    LocalDate end = earlier.to().orElse(LocalDate.MAX);
+    LocalDate begin = later.from().orElse(LocalDate.MIN);
+    boolean same = earlier.from().equals(later.from()) && earlier.to().equals(later.to());
+    return balances && !begin.isBefore(end) && !(same && isStill(earlier));
+  }
+
+  private static boolean isStill(BankStatement statement) {
+    return statement.opening().isPresent()
+        && statement.closing().isPresent()
+        && statement.opening().get().compareTo(statement.closing().get()) == 0;
+  }
+
+  /** Whether two ways of writing an account are one: equal, unknown, or with the same last digits. */
+  static boolean sameAccount(String one, String other) {
+    if (one.isEmpty() || other.isEmpty() || one.equalsIgnoreCase(other)) {
+      return true;
+    }
+    String a = one.replaceAll("[^0-9]", "");
+    String b = other.replaceAll("[^0-9]", "");
+    return a.length() >= TAIL
+        && b.length() >= TAIL
+        && a.substring(a.length() - TAIL).equals(b.substring(b.length() - TAIL));
+  }
+}

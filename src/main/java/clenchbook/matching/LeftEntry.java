@@ -1,0 +1,9 @@
+package clenchbook.matching;
+
+/**
+ * An entry that is not proposed.
+ *
+ * @param entry the entry
+ * @param why a sentence
+ */
+public record LeftEntry(BankEntry entry, String why) {}
