@@ -51,7 +51,8 @@ class LayerTest {
           "tax");
 
   static final List<String> SHELL =
-      List.of("reading", "writing", "print", "register", "delivery", "commands", "cli");
+      List.of(
+          "reading", "bankfiles", "writing", "print", "register", "delivery", "commands", "cli");
 
   private static final String[] CORE = packages(ORDER);
 

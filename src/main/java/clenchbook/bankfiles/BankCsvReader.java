@@ -38,8 +38,7 @@ final class BankCsvReader {
             .get();
   }
 
-  static void read(StatementText text, String file, Hints hints, Intake intake)
-      throws IOException {
+  static void read(StatementText text, String file, Hints hints, Intake intake) throws IOException {
     for (char delimiter : delimiters(text)) {
       BankCsvReader reader = new BankCsvReader(text, delimiter);
       Optional<Heading> heading = reader.heading();
@@ -123,7 +122,9 @@ final class BankCsvReader {
       }
     } catch (UncheckedIOException | IllegalStateException broken) {
       throw new UnreadableStatement(
-          "the file is damaged or cut short (" + Texts.line(String.valueOf(broken.getMessage())) + ")",
+          "the file is damaged or cut short ("
+              + Texts.line(String.valueOf(broken.getMessage()))
+              + ")",
           broken);
     }
   }

@@ -1,7 +1,7 @@
 package clenchbook.bankfiles;
 
-import clenchbook.matching.BankEntry;
-import clenchbook.matching.BankEntry.Standing;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankEntry.Standing;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -160,7 +160,9 @@ final class CamtEntry {
     BigDecimal amount =
         signed(own)
             .orElseThrow(
-                () -> new UnreadableStatement("entry " + label + " bears no amount that can be read"));
+                () ->
+                    new UnreadableStatement(
+                        "entry " + label + " bears no amount that can be read"));
     if (transactions.size() > 1 && addsTo(amount)) {
       for (int each = 0; each < transactions.size(); each++) {
         Transaction one = transactions.get(each);

@@ -1,6 +1,6 @@
 package clenchbook.bankfiles;
 
-import clenchbook.matching.BankStatement;
+import clenchbook.matching.bank.BankStatement;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -155,7 +155,8 @@ final class CamtReader {
     private void account(XmlNode node) {
       XmlNode id = node.at("Id");
       account =
-          first(id.text("IBAN"), id.text("Othr", "Id"), id.text("PrtryAcct", "Id"), id.text("BBAN"));
+          first(
+              id.text("IBAN"), id.text("Othr", "Id"), id.text("PrtryAcct", "Id"), id.text("BBAN"));
       currency = node.text("Ccy");
     }
 

@@ -7,14 +7,15 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Money in a bank's CSV, with either decimal mark: the last mark with one or two digits behind it is
- * the decimal mark, one with three groups thousands (money has no third decimal in the currencies
- * that farriers are paid in).
+ * Money in a bank's CSV, with either decimal mark: the last mark with one or two digits behind it
+ * is the decimal mark, one with three groups thousands (money has no third decimal in the
+ * currencies that farriers are paid in).
  */
 final class CsvAmounts {
   private static final int LONGEST = 40;
   private static final Pattern MONEY =
-      Pattern.compile("\\d{1,3}(?:[.,' ]\\d{3})*(?:[.,]\\d{1,2})?|\\d+(?:[.,]\\d{1,4})?|[.,]\\d{1,2}");
+      Pattern.compile(
+          "\\d{1,3}(?:[.,' ]\\d{3})*(?:[.,]\\d{1,2})?|\\d+(?:[.,]\\d{1,4})?|[.,]\\d{1,2}");
 
   /** What marks money out and money in, in a column of its own. */
   private static final Map<String, Integer> SIGNS =

@@ -17,8 +17,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * The words that head the columns of banks' CSV files in English, German, French, Spanish and Dutch.
- * The list is data: {@code bankfiles/headings.csv}. Common practice, no source.
+ * The words that head the columns of banks' CSV files in English, German, French, Spanish and
+ * Dutch. The list is data: {@code bankfiles/headings.csv}. Common practice, no source.
  */
 final class CsvHeadings {
   /** What a column holds. */
@@ -49,16 +49,14 @@ final class CsvHeadings {
 
   private static Map<String, Meaning> words() {
     Map<String, Meaning> words = new HashMap<>();
-    CSVFormat format =
-        CSVFormat.Builder.create().setHeader().setSkipHeaderRecord(true).get();
+    CSVFormat format = CSVFormat.Builder.create().setHeader().setSkipHeaderRecord(true).get();
     try (InputStream stream = CsvHeadings.class.getResourceAsStream("/bankfiles/headings.csv")) {
       if (stream == null) {
         throw new IllegalStateException("the words of banks' headings are missing");
       }
       for (CSVRecord line :
           CSVParser.parse(new InputStreamReader(stream, StandardCharsets.UTF_8), format)) {
-        Meaning meaning =
-            Meaning.valueOf(line.get(0).toUpperCase(Locale.ROOT).replace(' ', '_'));
+        Meaning meaning = Meaning.valueOf(line.get(0).toUpperCase(Locale.ROOT).replace(' ', '_'));
         words.putIfAbsent(line.get(1), meaning);
       }
       return words;
@@ -92,7 +90,8 @@ final class CsvHeadings {
     String bare = bare(heading);
     Meaning found = WORDS.get(bare);
     if (found == null) {
-      found = WORDS.get(bare.replaceAll("(^| )(in )?(eur|euro|gbp|usd|chf|cad|aud)( |$)", " ").strip());
+      found =
+          WORDS.get(bare.replaceAll("(^| )(in )?(eur|euro|gbp|usd|chf|cad|aud)( |$)", " ").strip());
     }
     return Optional.ofNullable(found);
   }
@@ -102,9 +101,6 @@ final class CsvHeadings {
         Normalizer.normalize(heading.replace("ß", "ss"), Normalizer.Form.NFKD)
             .toLowerCase(Locale.ROOT)
             .replaceAll("\\p{M}+", "");
-    return parted
-        .replaceAll("[(\\[].*?[)\\]]", " ")
-        .replaceAll("[^\\p{L}\\p{Nd}]+", " ")
-        .strip();
+    return parted.replaceAll("[(\\[].*?[)\\]]", " ").replaceAll("[^\\p{L}\\p{Nd}]+", " ").strip();
   }
 }

@@ -1,9 +1,9 @@
 package clenchbook.bankfiles;
 
 import clenchbook.bankfiles.CsvHeadings.Meaning;
-import clenchbook.matching.BankEntry;
-import clenchbook.matching.BankEntry.Standing;
-import clenchbook.matching.BankStatement;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankEntry.Standing;
+import clenchbook.matching.bank.BankStatement;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -42,8 +42,7 @@ final class CsvRows {
   }
 
   void take(int number, List<String> cells) {
-    Optional<LocalDate> day =
-        day(cells, Meaning.DATE).or(() -> day(cells, Meaning.VALUE_DATE));
+    Optional<LocalDate> day = day(cells, Meaning.DATE).or(() -> day(cells, Meaning.VALUE_DATE));
     Optional<BigDecimal> amount = amount(number, cells);
     if (day.isEmpty() && amount.isEmpty()) {
       return;
@@ -128,8 +127,7 @@ final class CsvRows {
     entries++;
     boolean in = amount.signum() > 0;
     String who =
-        CamtReader.first(
-            cell(cells, Meaning.WHO), cell(cells, in ? Meaning.PAYER : Meaning.PAYEE));
+        CamtReader.first(cell(cells, Meaning.WHO), cell(cells, in ? Meaning.PAYER : Meaning.PAYEE));
     String words = all(cells, Meaning.TEXT);
     String type = cell(cells, Meaning.TYPE);
     String code = cell(cells, Meaning.CURRENCY);

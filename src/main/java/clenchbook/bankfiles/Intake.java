@@ -1,7 +1,7 @@
 package clenchbook.bankfiles;
 
-import clenchbook.matching.BankEntry;
-import clenchbook.matching.BankStatement;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankStatement;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -80,7 +80,8 @@ record Mt940Details(
     String reason = fields.getOrDefault(34, "").strip();
     boolean returned = RETURN_CODES.contains(code) || reason.matches("9\\d\\d");
     String remittance =
-        Texts.joined(sepa.getOrDefault("SVWZ", sepa.getOrDefault("", "")), sepa.getOrDefault("ABWA", ""));
+        Texts.joined(
+            sepa.getOrDefault("SVWZ", sepa.getOrDefault("", "")), sepa.getOrDefault("ABWA", ""));
     return new Mt940Details(
         name,
         fields.getOrDefault(31, sepa.getOrDefault("IBAN", "")).replace(" ", ""),

@@ -1,7 +1,7 @@
 package clenchbook.bankfiles;
 
-import clenchbook.matching.BankEntry;
-import clenchbook.matching.BankEntry.Standing;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankEntry.Standing;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -79,8 +79,7 @@ final class Mt940Entry {
       Optional<LocalDate> candidate = day(year, day);
       boolean nearer =
           candidate.isPresent()
-              && (best.isEmpty()
-                  || distance(candidate.get(), value) < distance(best.get(), value));
+              && (best.isEmpty() || distance(candidate.get(), value) < distance(best.get(), value));
       best = nearer ? candidate : best;
     }
     return best.orElse(value);

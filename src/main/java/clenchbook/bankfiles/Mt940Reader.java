@@ -1,6 +1,6 @@
 package clenchbook.bankfiles;
 
-import clenchbook.matching.BankStatement;
+import clenchbook.matching.bank.BankStatement;
 import java.io.IOException;
 import java.io.Reader;
 import java.math.BigDecimal;

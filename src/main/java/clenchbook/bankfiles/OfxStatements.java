@@ -1,8 +1,8 @@
 package clenchbook.bankfiles;
 
-import clenchbook.matching.BankEntry;
-import clenchbook.matching.BankEntry.Standing;
-import clenchbook.matching.BankStatement;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankEntry.Standing;
+import clenchbook.matching.bank.BankStatement;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -36,24 +36,24 @@ final class OfxStatements {
   static boolean isAggregate(String name) {
     return switch (name) {
       case "OFX",
-              "BANKTRANLIST",
-              "STMTTRN",
-              "STMTRS",
-              "CCSTMTRS",
-              "STMTTRNRS",
-              "CCSTMTTRNRS",
-              "LEDGERBAL",
-              "AVAILBAL",
-              "BANKACCTFROM",
-              "BANKACCTTO",
-              "CCACCTFROM",
-              "CCACCTTO",
-              "PAYEE",
-              "STATUS",
-              "SONRS",
-              "FI",
-              "CURRENCY",
-              "ORIGCURRENCY" ->
+          "BANKTRANLIST",
+          "STMTTRN",
+          "STMTRS",
+          "CCSTMTRS",
+          "STMTTRNRS",
+          "CCSTMTTRNRS",
+          "LEDGERBAL",
+          "AVAILBAL",
+          "BANKACCTFROM",
+          "BANKACCTTO",
+          "CCACCTFROM",
+          "CCACCTTO",
+          "PAYEE",
+          "STATUS",
+          "SONRS",
+          "FI",
+          "CURRENCY",
+          "ORIGCURRENCY" ->
           true;
       default -> name.contains("MSGSRS");
     };
@@ -88,7 +88,8 @@ final class OfxStatements {
 
   void end(String name) {
     if (!open.contains(name)) {
-      throw new UnreadableStatement("the file is damaged: </" + Texts.line(name) + "> was not open");
+      throw new UnreadableStatement(
+          "the file is damaged: </" + Texts.line(name) + "> was not open");
     }
     while (!open.pop().equals(name)) {
       // An aggregate that the file forgot to end.

@@ -1,6 +1,6 @@
 package clenchbook.bankfiles;
 
-import clenchbook.matching.BankEntry.Standing;
+import clenchbook.matching.bank.BankEntry.Standing;
 import java.util.regex.Pattern;
 
 /**
@@ -10,9 +10,10 @@ import java.util.regex.Pattern;
 final class ReturnWords {
   private static final Pattern RETURNED =
       Pattern.compile(
-          "(?iu)\\b(R(Ü|UE|U)CK(LASTSCHRIFT|BUCHUNG|GABE|RUF|(Ü|UE|U)BERWEISUNG)\\w*|RETOURE|STORNO\\w*"
-              + "|RETURNED( CHEQUE| CHECK| ITEM| PAYMENT| DIRECT DEBIT)?|UNPAID( CHEQUE| ITEM)?|BOUNCED"
-              + "|CHARGEBACK|REVERSAL|REJET\\w*|IMPAY(É|E)E?S?|REJETÉ?|RETOUR (DE )?(CHÈQUE|VIREMENT|"
+          "(?iu)\\b(R(Ü|UE|U)CK(LASTSCHRIFT|BUCHUNG|GABE|RUF|(Ü|UE|U)BERWEISUNG)\\w*|RETOURE|STORNO\\w*|RETURNED("
+              + " CHEQUE| CHECK| ITEM| PAYMENT| DIRECT DEBIT)?|UNPAID( CHEQUE|"
+              + " ITEM)?|BOUNCED|CHARGEBACK|REVERSAL|REJET\\w*|IMPAY(É|E)E?S?|REJETÉ?|RETOUR (DE"
+              + " )?(CHÈQUE|VIREMENT|"
               + "PRÉLÈVEMENT)|DEVOLUCI(Ó|O)N|DEVUELT[OA]|IMPAGAD[OA]|STORNERING|TERUGBOEKING"
               + "|GESTORNEERD|ONBETAALD)\\b");
 

@@ -28,7 +28,8 @@ public final class StatementFile {
    */
   public static void read(Path file, String shown, Hints hints, Intake intake) throws IOException {
     if (!Files.isRegularFile(file)) {
-      throw new UnreadableStatement(Files.exists(file) ? "this is no file" : "there is no such file");
+      throw new UnreadableStatement(
+          Files.exists(file) ? "this is no file" : "there is no such file");
     }
     try {
       byte[] start = start(file);

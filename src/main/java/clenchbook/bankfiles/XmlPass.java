@@ -76,7 +76,8 @@ final class XmlPass implements AutoCloseable {
           case XMLStreamConstants.DTD:
           case XMLStreamConstants.ENTITY_REFERENCE:
             throw new UnreadableStatement(
-                "the file holds a document type or an entity; no bank writes one, so it is refused");
+                "the file holds a document type or an entity; no bank writes one, so it is"
+                    + " refused");
           default:
             break;
         }

@@ -3,6 +3,7 @@ package clenchbook.matching;
 import clenchbook.book.Names;
 import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
+import clenchbook.matching.bank.BankEntry;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -13,8 +14,8 @@ import java.util.Set;
 
 /**
  * Finds the entries that Payments holds: the same amount and invoice, the same amount and owner, or
- * the same amount and reference, within five days. One row speaks for one entry; several rows of one
- * reference or of one owner and day speak for an entry of their sum. Not thread-safe.
+ * the same amount and reference, within five days. One row speaks for one entry; several rows of
+ * one reference or of one owner and day speak for an entry of their sum. Not thread-safe.
  */
 final class AlreadyEntered {
   /** How many days may lie between an entry and its row. */
@@ -116,8 +117,19 @@ final class AlreadyEntered {
   }
 
   private static boolean isCash(Payment row) {
-    return Set.of("cash", "card", "bar", "karte", "espèces", "especes", "carte", "efectivo",
-            "tarjeta", "contant", "pin", "kaart")
+    return Set.of(
+            "cash",
+            "card",
+            "bar",
+            "karte",
+            "espèces",
+            "especes",
+            "carte",
+            "efectivo",
+            "tarjeta",
+            "contant",
+            "pin",
+            "kaart")
         .contains(Names.key(row.how()));
   }
 
@@ -145,16 +157,15 @@ final class AlreadyEntered {
     }
     for (List<Integer> group : groups) {
       List<Integer> free =
-          group.stream()
-              .filter(at -> !used[at] && days(rows.get(at), entry) <= DAYS)
-              .toList();
+          group.stream().filter(at -> !used[at] && days(rows.get(at), entry) <= DAYS).toList();
       BigDecimal sum =
           free.stream().map(at -> signed(rows.get(at))).reduce(BigDecimal.ZERO, BigDecimal::add);
       if (free.size() > 1 && sum.compareTo(entry.amount()) == 0) {
         free.forEach(at -> used[at] = true);
         return "Payments rows "
             + String.join(
-                ", ", free.stream().map(at -> Integer.toString(rows.get(at).source().row())).toList())
+                ", ",
+                free.stream().map(at -> Integer.toString(rows.get(at).source().row())).toList())
             + " together hold it";
       }
     }

@@ -1,5 +1,7 @@
 package clenchbook.matching;
 
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.known.KnownDocument;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,5 +1,6 @@
 package clenchbook.matching;
 
+import clenchbook.matching.known.KnownDocument;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,7 +27,6 @@ final class Assignment {
 
   /** One entry and one invoice that it may settle. */
   private static final class Edge {
-    private final int entry;
     private final int document;
 
     /** The odds that the entry wants the invoice, as far as its other readings tell. */
@@ -35,8 +35,7 @@ final class Assignment {
     /** The chance that no other entry settles the invoice. */
     private double free = 1;
 
-    Edge(int entry, int document) {
-      this.entry = entry;
+    Edge(int document) {
       this.document = document;
     }
   }
@@ -70,7 +69,7 @@ final class Assignment {
           edges.computeIfAbsent(
               document,
               unused -> {
-                Edge edge = new Edge(entry, document);
+                Edge edge = new Edge(document);
                 byDocument.get(document).add(edge);
                 return edge;
               });
@@ -125,7 +124,8 @@ final class Assignment {
         return edge;
       }
     }
-    throw new IllegalStateException("no edge of entry " + entry + " to " + share.document().number());
+    throw new IllegalStateException(
+        "no edge of entry " + entry + " to " + share.document().number());
   }
 
   private void want(int entry) {

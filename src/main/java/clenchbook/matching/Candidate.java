@@ -1,5 +1,7 @@
 package clenchbook.matching;
 
+import clenchbook.matching.evidence.NameLevel;
+import clenchbook.matching.evidence.NumberHow;
 import java.util.List;
 import java.util.Optional;
 

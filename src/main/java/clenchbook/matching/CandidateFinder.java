@@ -1,5 +1,13 @@
 package clenchbook.matching;
 
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.evidence.NameIndex;
+import clenchbook.matching.evidence.NameLevel;
+import clenchbook.matching.evidence.NumberHow;
+import clenchbook.matching.evidence.NumberIndex;
+import clenchbook.matching.known.KnownDocument;
+import clenchbook.matching.known.KnownOwner;
+import clenchbook.matching.known.Ledger;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -33,7 +41,9 @@ final class CandidateFinder {
         openByOwner.computeIfAbsent(document.owner(), unused -> new ArrayList<>()).add(document);
       }
     }
-    openByOwner.values().forEach(list -> list.sort(java.util.Comparator.comparing(KnownDocument::date)));
+    openByOwner
+        .values()
+        .forEach(list -> list.sort(java.util.Comparator.comparing(KnownDocument::date)));
   }
 
   /** The texts in which a payer may name an invoice. */
@@ -107,7 +117,12 @@ final class CandidateFinder {
     }
 
     private void single(KnownDocument document) {
-      add(document.owner(), List.of(document), Optional.ofNullable(named.get(document)), fit(document), 1);
+      add(
+          document.owner(),
+          List.of(document),
+          Optional.ofNullable(named.get(document)),
+          fit(document),
+          1);
     }
 
     private AmountFit fit(KnownDocument document) {
@@ -153,8 +168,7 @@ final class CandidateFinder {
     private void account(String owner) {
       NameLevel level = level(owner);
       boolean numbered = plain.stream().anyMatch(document -> document.owner().equals(owner));
-      boolean settled =
-          plain.stream().anyMatch(d -> d.owner().equals(owner) && !d.isOpen());
+      boolean settled = plain.stream().anyMatch(d -> d.owner().equals(owner) && !d.isOpen());
       Optional<NumberHow> how = numbered ? Optional.of(NumberHow.EXACT) : Optional.empty();
       KnownOwner known = owners.get(owner);
       boolean balance = known != null && known.balance().compareTo(amount) == 0;
@@ -193,7 +207,11 @@ final class CandidateFinder {
     }
 
     private void add(
-        String owner, List<KnownDocument> documents, Optional<NumberHow> how, AmountFit fit, int ways) {
+        String owner,
+        List<KnownDocument> documents,
+        Optional<NumberHow> how,
+        AmountFit fit,
+        int ways) {
       Set<KnownDocument> key = Set.copyOf(documents);
       boolean another = plain.stream().anyMatch(document -> !key.contains(document));
       boolean noneNamed = documents.stream().noneMatch(plain::contains);
@@ -208,12 +226,18 @@ final class CandidateFinder {
       boolean guessed = ways > 11 && how.isEmpty();
       Candidate candidate =
           new Candidate(
-              owner, shares(documents, fit), how, level, fit, weight, guessed ? Math.min(cap, 85) : cap,
+              owner,
+              shares(documents),
+              how,
+              level,
+              fit,
+              weight,
+              guessed ? Math.min(cap, 85) : cap,
               doubt.against());
       found.merge(key, candidate, (one, other) -> one.weight() >= other.weight() ? one : other);
     }
 
-    private List<Share> shares(List<KnownDocument> documents, AmountFit fit) {
+    private List<Share> shares(List<KnownDocument> documents) {
       if (documents.size() == 1) {
         return List.of(new Share(documents.get(0), amount));
       }

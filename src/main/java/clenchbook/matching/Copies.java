@@ -1,6 +1,8 @@
 package clenchbook.matching;
 
-import java.time.LocalDate;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankStatement;
+import clenchbook.matching.evidence.Segments;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,8 +15,6 @@ import java.util.Map;
  * not overlap, so that equal texts in them are two entries.
  */
 final class Copies {
-  private static final int TAIL = 8;
-
   private final List<BankStatement> statements;
   private final List<BankEntry> entries;
   private final String[] copies;
@@ -32,8 +32,8 @@ final class Copies {
   /**
    * Where the first copy of each entry stands.
    *
-   * @return for each entry the name of the statement, and how it was known, or an empty text for
-   *     an entry that is the first
+   * @return for each entry the name of the statement, and how it was known, or an empty text for an
+   *     entry that is the first
    */
   static String[] of(List<BankStatement> statements, List<BankEntry> entries) {
     Copies copies = new Copies(statements, entries);
@@ -59,8 +59,7 @@ final class Copies {
     for (int at = 0; at < copies.length; at++) {
       BankEntry entry = entries.get(at);
       if (entry.batch().isEmpty() && !entry.note().isEmpty()) {
-        Integer other =
-            batches.get(BankEntry.batch(entry.bankReference(), entry.amount()));
+        Integer other = batches.get(BankEntry.batch(entry.bankReference(), entry.amount()));
         if (other != null && other != entry.statement()) {
           copies[at] = "its payments stand singly in " + statements.get(other).name();
         }
@@ -132,8 +131,7 @@ final class Copies {
     }
     BankStatement one = statements.get(entry.statement());
     BankStatement first = statements.get(other.statement());
-    return sameAccount(one.account(), first.account())
-        && (referenced || !follow(entry.statement(), other.statement()));
+    return one.sameAccount(first) && (referenced || !follow(entry.statement(), other.statement()));
   }
 
   private boolean follow(int one, int other) {
@@ -143,37 +141,7 @@ final class Copies {
         unused -> {
           BankStatement a = statements.get(one);
           BankStatement b = statements.get(other);
-          return follows(a, b) || follows(b, a);
+          return a.isFollowedBy(b) || b.isFollowedBy(a);
         });
-  }
-
-  /** Whether a statement begins where another ends, by day and balance. */
-  static boolean follows(BankStatement earlier, BankStatement later) {
-    boolean balances =
-        earlier.closing().isPresent()
-            && later.opening().isPresent()
-            && earlier.closing().get().compareTo(later.opening().get()) == 0;
-    LocalDate end = earlier.to().orElse(LocalDate.MAX);
-    LocalDate begin = later.from().orElse(LocalDate.MIN);
-    boolean same = earlier.from().equals(later.from()) && earlier.to().equals(later.to());
-    return balances && !begin.isBefore(end) && !(same && isStill(earlier));
-  }
-
-  private static boolean isStill(BankStatement statement) {
-    return statement.opening().isPresent()
-        && statement.closing().isPresent()
-        && statement.opening().get().compareTo(statement.closing().get()) == 0;
-  }
-
-  /** Whether two ways of writing an account are one: equal, unknown, or with the same last digits. */
-  static boolean sameAccount(String one, String other) {
-    if (one.isEmpty() || other.isEmpty() || one.equalsIgnoreCase(other)) {
-      return true;
-    }
-    String a = one.replaceAll("[^0-9]", "");
-    String b = other.replaceAll("[^0-9]", "");
-    return a.length() >= TAIL
-        && b.length() >= TAIL
-        && a.substring(a.length() - TAIL).equals(b.substring(b.length() - TAIL));
   }
 }

@@ -1,5 +1,7 @@
 package clenchbook.matching;
 
+import clenchbook.matching.bank.AccountMask;
+import clenchbook.matching.bank.BankEntry;
 import java.util.List;
 
 /**

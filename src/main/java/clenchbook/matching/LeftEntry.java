@@ -1,5 +1,7 @@
 package clenchbook.matching;
 
+import clenchbook.matching.bank.BankEntry;
+
 /**
  * An entry that is not proposed.
  *

@@ -2,6 +2,16 @@ package clenchbook.matching;
 
 import clenchbook.book.Names;
 import clenchbook.book.Payment;
+import clenchbook.matching.bank.AccountMask;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankStatement;
+import clenchbook.matching.evidence.NameIndex;
+import clenchbook.matching.evidence.NumberIndex;
+import clenchbook.matching.evidence.Segments;
+import clenchbook.matching.known.KnownDocument;
+import clenchbook.matching.known.KnownOwner;
+import clenchbook.matching.known.Ledger;
+import clenchbook.values.CreditorReference;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -59,7 +69,7 @@ public final class Matching {
     Set<String> bare = new HashSet<>();
     for (KnownDocument document : ledger.documents()) {
       bare.add(Segments.of(document.number()).compact());
-      bare.add(CheckedReference.of(document.number()));
+      CreditorReference.of(document.number()).map(CreditorReference::compact).ifPresent(bare::add);
     }
     return bare;
   }
@@ -164,8 +174,7 @@ public final class Matching {
     Amounts amounts = new Amounts(ledger.documents(), in);
     CandidateFinder finder = new CandidateFinder(ledger, numbers, names, amounts);
     Map<Integer, Proposal> proposals = new HashMap<>();
-    List<Optional<Proposal>> found =
-        new MoneyIn(in, finder, names, amounts, mask).proposals();
+    List<Optional<Proposal>> found = new MoneyIn(in, finder, names, amounts, mask).proposals();
     for (int which = 0; which < places.size(); which++) {
       int at = places.get(which);
       found
@@ -191,8 +200,7 @@ public final class Matching {
   }
 
   private void moneyOut(Map<Integer, Proposal> proposals) {
-    List<Proposal> in =
-        proposals.keySet().stream().sorted().map(proposals::get).toList();
+    List<Proposal> in = proposals.keySet().stream().sorted().map(proposals::get).toList();
     MoneyOut out = new MoneyOut(ledger, numbers, names, in, mask);
     for (int at = 0; at < left.length; at++) {
       BankEntry entry = entries.get(at);

@@ -1,6 +1,12 @@
 package clenchbook.matching;
 
 import clenchbook.book.PaymentKind;
+import clenchbook.matching.bank.AccountMask;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.evidence.NameIndex;
+import clenchbook.matching.evidence.NameLevel;
+import clenchbook.matching.evidence.NumberHow;
+import clenchbook.matching.known.KnownDocument;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -91,7 +97,11 @@ final class MoneyIn {
     boolean fits = candidate.fit() == AmountFit.EXACT || candidate.fit() == AmountFit.SUM;
     boolean oneOwner =
         candidate.shares().stream().allMatch(s -> s.document().owner().equals(candidate.owner()));
-    return numbered && fits && oneOwner && candidate.against().isEmpty() && !isOwner(candidate, entry);
+    return numbered
+        && fits
+        && oneOwner
+        && candidate.against().isEmpty()
+        && !isOwner(candidate, entry);
   }
 
   private static boolean isOwner(Candidate candidate, BankEntry entry) {
@@ -139,8 +149,7 @@ final class MoneyIn {
 
   private static List<PaymentRow> rows(Candidate candidate, BankEntry entry) {
     if (candidate.shares().isEmpty()) {
-      return List.of(
-          new PaymentRow(candidate.owner(), entry.amount(), "", PaymentKind.PAYMENT));
+      return List.of(new PaymentRow(candidate.owner(), entry.amount(), "", PaymentKind.PAYMENT));
     }
     return candidate.shares().stream()
         .map(
@@ -196,10 +205,11 @@ final class MoneyIn {
           Candidate candidate = candidates.get(at);
           boolean numbered = candidate.number().filter(NumberHow::plain).isPresent();
           boolean whole = candidate.fit() == AmountFit.EXACT && candidate.shares().size() == 1;
-          if (whole && candidate.against().isEmpty() && (numbered || isOnly(candidate, candidates))) {
+          if (whole
+              && candidate.against().isEmpty()
+              && (numbered || isOnly(candidate, candidates))) {
             claims
-                .computeIfAbsent(
-                    candidate.shares().get(0).document(), unused -> new ArrayList<>(1))
+                .computeIfAbsent(candidate.shares().get(0).document(), unused -> new ArrayList<>(1))
                 .add(new Claim(entry, at, numbered));
           }
         }

@@ -3,6 +3,16 @@ package clenchbook.matching;
 import clenchbook.book.Names;
 import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
+import clenchbook.matching.bank.AccountMask;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.evidence.NameIndex;
+import clenchbook.matching.evidence.NameLevel;
+import clenchbook.matching.evidence.NumberHow;
+import clenchbook.matching.evidence.NumberIndex;
+import clenchbook.matching.evidence.PayerName;
+import clenchbook.matching.known.KnownDocument;
+import clenchbook.matching.known.KnownOwner;
+import clenchbook.matching.known.Ledger;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
@@ -55,8 +65,7 @@ final class MoneyOut {
     if (entry.standing() == BankEntry.Standing.CHARGE) {
       return Optional.empty();
     }
-    Map<KnownDocument, NumberHow> named =
-        numbers.find(entry.date(), CandidateFinder.texts(entry));
+    Map<KnownDocument, NumberHow> named = numbers.find(entry.date(), CandidateFinder.texts(entry));
     Optional<KnownDocument> plain =
         named.entrySet().stream()
             .filter(each -> each.getValue().plain())

@@ -1,5 +1,9 @@
 package clenchbook.matching;
 
+import clenchbook.matching.bank.AccountMask;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankStatement;
+import clenchbook.matching.known.Ledger;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -14,8 +18,17 @@ public final class PaymentFiles {
   /** The columns of {@code payments-to-add.csv}: those of Payments, then why. */
   public static final List<String> TO_ADD =
       List.of(
-          "Date", "Owner", "Amount", "Invoice", "Kind", "How", "Reference", "sure", "why",
-          "statement", "entry");
+          "Date",
+          "Owner",
+          "Amount",
+          "Invoice",
+          "Kind",
+          "How",
+          "Reference",
+          "sure",
+          "why",
+          "statement",
+          "entry");
 
   /** The columns of {@code unmatched.csv} and {@code already-there.csv}. */
   public static final List<String> LEFT =

@@ -1,5 +1,6 @@
 package clenchbook.matching;
 
+import clenchbook.matching.bank.BankEntry;
 import java.util.List;
 
 /**

@@ -1,5 +1,6 @@
 package clenchbook.matching;
 
+import clenchbook.matching.known.KnownDocument;
 import java.math.BigDecimal;
 
 /**

@@ -1,11 +1,14 @@
 package clenchbook.matching;
 
+import clenchbook.matching.evidence.NameLevel;
+import clenchbook.matching.evidence.NumberHow;
 import java.util.Optional;
 
 /**
- * How much each piece of evidence weighs: how often it is seen where an entry pays the invoice, over
- * how often it is seen by chance where it does not. The figures are judgements, held to account by
- * the generator of statements with known truth; docs/payments.md prints how often they were right.
+ * How much each piece of evidence weighs: how often it is seen where an entry pays the invoice,
+ * over how often it is seen by chance where it does not. The figures are judgements, held to
+ * account by the generator of statements with known truth; docs/payments.md prints how often they
+ * were right.
  */
 final class Weights {
   /** One open invoice against all other reasons for money to come in. */

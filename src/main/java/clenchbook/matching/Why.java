@@ -1,5 +1,8 @@
 package clenchbook.matching;
 
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.evidence.NameLevel;
+import clenchbook.matching.known.KnownDocument;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,8 +29,7 @@ final class Why {
 
   private static String evidence(Candidate candidate, BankEntry entry) {
     StringBuilder why = new StringBuilder();
-    String numbers =
-        numbers(candidate.shares().stream().map(Share::document).toList());
+    String numbers = numbers(candidate.shares().stream().map(Share::document).toList());
     candidate
         .number()
         .filter(how -> !candidate.shares().isEmpty())

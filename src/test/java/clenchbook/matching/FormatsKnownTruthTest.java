@@ -7,6 +7,8 @@ import clenchbook.bankfiles.Hints;
 import clenchbook.bankfiles.Intake;
 import clenchbook.bankfiles.StatementFile;
 import clenchbook.bankfiles.WrittenStatement;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.StatementCheck;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -16,7 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** The same months through each format: nothing is lost on the way, and the proposals stay right. */
+/**
+ * The same months through each format: nothing is lost on the way, and the proposals stay right.
+ */
 class FormatsKnownTruthTest {
   private static final BigDecimal OPENING = new BigDecimal("1234.56");
   private static final int MONTHS = 12;
@@ -76,8 +80,19 @@ class FormatsKnownTruthTest {
       BankEntry e = read.get(at);
       turned.add(
           new BankEntry(
-              e.statement(), written.get(turned.size()).label(), e.date(), e.amount(), e.currency(), e.who(),
-              e.account(), e.text(), e.reference(), e.endToEnd(), e.bankReference(), e.standing(), e.batch(),
+              e.statement(),
+              written.get(turned.size()).label(),
+              e.date(),
+              e.amount(),
+              e.currency(),
+              e.who(),
+              e.account(),
+              e.text(),
+              e.reference(),
+              e.endToEnd(),
+              e.bankReference(),
+              e.standing(),
+              e.batch(),
               e.note()));
     }
     return turned;

@@ -3,6 +3,12 @@ package clenchbook.matching;
 import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.SourceRow;
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.evidence.PayerName;
+import clenchbook.matching.evidence.Segments;
+import clenchbook.matching.known.KnownDocument;
+import clenchbook.matching.known.KnownOwner;
+import clenchbook.matching.known.Ledger;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -29,15 +35,42 @@ final class GeneratedMonth {
     "Käthe", "Lucía", "Marta", "Nils", "Odile", "Pieter", "Renée", "Sören", "Tilda", "Ursel"
   };
   private static final String[] LAST_NAMES = {
-    "Ahorn", "Birkmüller", "Castaño", "Dünenberg", "Eschweg", "Fouqueray", "Greenhollow", "Hövel",
-    "Ibarlucea", "Jansdam", "Kleefeld", "Lindqvarn", "Møllegård", "Nußbaumer", "Oakridge",
-    "Pfützner", "Quellmann", "Rietveld", "Saltmarsh", "Tännler", "Ulmenhof", "Vosskamp",
-    "Winterbourn", "Yewdale", "Zürnbach"
+    "Ahorn",
+    "Birkmüller",
+    "Castaño",
+    "Dünenberg",
+    "Eschweg",
+    "Fouqueray",
+    "Greenhollow",
+    "Hövel",
+    "Ibarlucea",
+    "Jansdam",
+    "Kleefeld",
+    "Lindqvarn",
+    "Møllegård",
+    "Nußbaumer",
+    "Oakridge",
+    "Pfützner",
+    "Quellmann",
+    "Rietveld",
+    "Saltmarsh",
+    "Tännler",
+    "Ulmenhof",
+    "Vosskamp",
+    "Winterbourn",
+    "Yewdale",
+    "Zürnbach"
   };
   private static final String[] STABLES = {"Stables", "Reitstall", "Écurie", "Cuadra", "Manege"};
   private static final String[] STRANGERS = {
-    "Pat Merriweather", "T. Holgersson", "Brevans Trading", "Camille Prévoté", "Wim Oosterling",
-    "Kaya Öztan", "Rolf Steinicke", "Dolores Arbizu"
+    "Pat Merriweather",
+    "T. Holgersson",
+    "Brevans Trading",
+    "Camille Prévoté",
+    "Wim Oosterling",
+    "Kaya Öztan",
+    "Rolf Steinicke",
+    "Dolores Arbizu"
   };
 
   /** One bank entry and what it truly is. */
@@ -84,7 +117,9 @@ final class GeneratedMonth {
               : pick(FIRST_NAMES) + " " + last;
       if (taken.add(PayerName.key(name))) {
         List<String> others =
-            random.nextInt(5) == 0 ? List.of("Dr. " + pick(FIRST_NAMES) + " " + last + " GmbH") : List.of();
+            random.nextInt(5) == 0
+                ? List.of("Dr. " + pick(FIRST_NAMES) + " " + last + " GmbH")
+                : List.of();
         owners.add(new KnownOwner(name, others, BigDecimal.ZERO));
       }
     }
@@ -160,7 +195,7 @@ final class GeneratedMonth {
   }
 
   private void checked(KnownOwner owner, KnownDocument document) {
-    String bare = CheckedReference.of(document.number());
+    String bare = clenchbook.values.CreditorReference.of(document.number()).orElseThrow().compact();
     String text = random.nextBoolean() ? bare.replaceAll("(.{4})", "$1 ").strip() : bare;
     add(PaymentCase.REFERENCE, spelt(owner.name()), text, bare, document.open(), paid(document));
   }
@@ -168,7 +203,9 @@ final class GeneratedMonth {
   private void slip(KnownOwner owner, KnownDocument document) {
     String slipped = slipped(document.number());
     boolean others =
-        documents.stream().anyMatch(d -> Segments.of(d.number()).compact().equals(Segments.of(slipped).compact()));
+        documents.stream()
+            .anyMatch(
+                d -> Segments.of(d.number()).compact().equals(Segments.of(slipped).compact()));
     add(
         others ? PaymentCase.OTHERS_NUMBER : PaymentCase.SLIP,
         spelt(owner.name()),
@@ -191,7 +228,8 @@ final class GeneratedMonth {
       number(owner, owed.get(0), false);
       return;
     }
-    BigDecimal sum = owed.stream().map(KnownDocument::open).reduce(BigDecimal.ZERO, BigDecimal::add);
+    BigDecimal sum =
+        owed.stream().map(KnownDocument::open).reduce(BigDecimal.ZERO, BigDecimal::add);
     List<PaymentRow> rows = owed.stream().flatMap(d -> paid(d).stream()).toList();
     String numbers = String.join(" and ", owed.stream().map(KnownDocument::number).toList());
     boolean named = random.nextBoolean();
@@ -205,25 +243,51 @@ final class GeneratedMonth {
   }
 
   private void part(KnownOwner owner, KnownDocument document) {
-    BigDecimal part = document.open().multiply(new BigDecimal("0.37")).setScale(2, java.math.RoundingMode.DOWN);
-    add(PaymentCase.PART, spelt(owner.name()), "1st part of " + document.number(), "", part, row(document, part));
+    BigDecimal part =
+        document.open().multiply(new BigDecimal("0.37")).setScale(2, java.math.RoundingMode.DOWN);
+    add(
+        PaymentCase.PART,
+        spelt(owner.name()),
+        "1st part of " + document.number(),
+        "",
+        part,
+        row(document, part));
   }
 
   private void over(KnownOwner owner, KnownDocument document) {
     BigDecimal more = document.open().add(BigDecimal.valueOf(1 + random.nextInt(20)));
-    add(PaymentCase.OVER, spelt(owner.name()), sentence(document.number()), "", more, row(document, more));
+    add(
+        PaymentCase.OVER,
+        spelt(owner.name()),
+        sentence(document.number()),
+        "",
+        more,
+        row(document, more));
   }
 
   private void paidBefore(KnownOwner owner, KnownDocument document) {
     String payer = "Q" + pick(FIRST_NAMES).toLowerCase() + "x " + pick(STRANGERS);
     SourceRow row = new SourceRow("Payments", 3, payments.size() + 2, Map.of());
     payments.add(
-        new Payment(row, LocalDate.of(2026, 9, 14), owner.name(), amount().add(new BigDecimal("0.77")), "",
-            PaymentKind.PAYMENT, "transfer", payer + "; B" + payments.size() + "77"));
+        new Payment(
+            row,
+            LocalDate.of(2026, 9, 14),
+            owner.name(),
+            amount().add(new BigDecimal("0.77")),
+            "",
+            PaymentKind.PAYMENT,
+            "transfer",
+            payer + "; B" + payments.size() + "77"));
     List<KnownDocument> owed = open.get(owner.name());
     long alike = owed.stream().filter(d -> d.open().compareTo(document.open()) == 0).count();
     boolean sums = !Sums.of(owed, document.open(), Set.of()).isEmpty();
-    add(alike > 1 || sums ? PaymentCase.TWO_ALIKE : PaymentCase.PAID_BEFORE, payer, "", "", document.open(), paid(document));
+    add(
+        alike > 1 || sums ? PaymentCase.TWO_ALIKE : PaymentCase.PAID_BEFORE,
+        payer,
+        "",
+        "",
+        document.open(),
+        paid(document));
   }
 
   private void returned(KnownOwner owner, KnownDocument document) {
@@ -237,9 +301,12 @@ final class GeneratedMonth {
         "RETURNED ITEM " + document.number(),
         "",
         document.open().negate(),
-        List.of(new PaymentRow(owner.name(), document.open(), document.number(), PaymentKind.REFUND)));
+        List.of(
+            new PaymentRow(owner.name(), document.open(), document.number(), PaymentKind.REFUND)));
     Known back = entries.remove(entries.size() - 1);
-    entries.add(new Known(back.payment(), dated(back.entry(), later, BankEntry.Standing.RETURNED), back.truth()));
+    entries.add(
+        new Known(
+            back.payment(), dated(back.entry(), later, BankEntry.Standing.RETURNED), back.truth()));
   }
 
   private void refund() {
@@ -257,7 +324,13 @@ final class GeneratedMonth {
   }
 
   private void amountAlone(KnownOwner owner, KnownDocument document) {
-    add(PaymentCase.AMOUNT_ALONE, pick(STRANGERS), pick("", "horses"), "", document.open(), paid(document));
+    add(
+        PaymentCase.AMOUNT_ALONE,
+        pick(STRANGERS),
+        pick("", "horses"),
+        "",
+        document.open(),
+        paid(document));
   }
 
   private void lastName(KnownOwner owner, KnownDocument document) {
@@ -267,7 +340,8 @@ final class GeneratedMonth {
   }
 
   private void partByName(KnownOwner owner, KnownDocument document) {
-    BigDecimal part = document.open().multiply(new BigDecimal("0.41")).setScale(2, java.math.RoundingMode.DOWN);
+    BigDecimal part =
+        document.open().multiply(new BigDecimal("0.41")).setScale(2, java.math.RoundingMode.DOWN);
     add(PaymentCase.PART_BY_NAME, spelt(owner.name()), "", "", part, row(document, part));
   }
 
@@ -293,19 +367,48 @@ final class GeneratedMonth {
         List.of(new PaymentRow(owner.name(), document.open(), "", PaymentKind.PAYMENT)));
     Known again = entries.remove(entries.size() - 1);
     int later = Math.min(30, first.entry().date().getDayOfMonth() + 1 + random.nextInt(3));
-    entries.add(new Known(again.payment(), dated(again.entry(), Math.max(later, first.entry().date().getDayOfMonth()), again.entry().standing()), again.truth()));
+    entries.add(
+        new Known(
+            again.payment(),
+            dated(
+                again.entry(),
+                Math.max(later, first.entry().date().getDayOfMonth()),
+                again.entry().standing()),
+            again.truth()));
   }
 
   private void other() {
     for (int count = 4 + random.nextInt(12); count > 0; count--) {
       BigDecimal size = BigDecimal.valueOf(1_00 + random.nextInt(60_000), 2);
       switch (random.nextInt(6)) {
-        case 0 -> add(PaymentCase.OTHER, "", "Kontoführung ACCOUNT FEE", "", size.negate(), List.of());
-        case 1 -> add(PaymentCase.OTHER, "Huf & Eisen Handel", "order 2026" + random.nextInt(9_999), "", size.negate(), List.of());
+        case 0 ->
+            add(PaymentCase.OTHER, "", "Kontoführung ACCOUNT FEE", "", size.negate(), List.of());
+        case 1 ->
+            add(
+                PaymentCase.OTHER,
+                "Huf & Eisen Handel",
+                "order 2026" + random.nextInt(9_999),
+                "",
+                size.negate(),
+                List.of());
         case 2 -> add(PaymentCase.OTHER, pick(STRANGERS), "birthday", "", amount(), List.of());
-        case 3 -> add(PaymentCase.OTHER, pick(STRANGERS), "customer no 2026-" + (10_000 + random.nextInt(80_000)), "", size, List.of());
+        case 3 ->
+            add(
+                PaymentCase.OTHER,
+                pick(STRANGERS),
+                "customer no 2026-" + (10_000 + random.nextInt(80_000)),
+                "",
+                size,
+                List.of());
         case 4 -> add(PaymentCase.OTHER, "", "cash paid in at the counter", "", size, List.of());
-        default -> add(PaymentCase.OTHER, pick(FIRST_NAMES) + " Unbekannt", "rent 2026-11", "", size, List.of());
+        default ->
+            add(
+                PaymentCase.OTHER,
+                pick(FIRST_NAMES) + " Unbekannt",
+                "rent 2026-11",
+                "",
+                size,
+                List.of());
       }
     }
   }
@@ -349,8 +452,7 @@ final class GeneratedMonth {
     String[] words = name.split(" ");
     return switch (random.nextInt(6)) {
       case 0 -> name.toUpperCase(java.util.Locale.ROOT);
-      case 1 ->
-          name.replace("ü", "ue").replace("ö", "oe").replace("ä", "ae").replace("ß", "ss");
+      case 1 -> name.replace("ü", "ue").replace("ö", "oe").replace("ä", "ae").replace("ß", "ss");
       case 2 -> words[words.length - 1] + ", " + words[0];
       case 3 -> "Mrs " + name;
       case 4 -> name.replace("ü", "u").replace("ö", "o").replace("ä", "a").replace("é", "e");
@@ -359,19 +461,48 @@ final class GeneratedMonth {
   }
 
   private void add(
-      PaymentCase payment, String who, String text, String checked, BigDecimal amount, List<PaymentRow> truth) {
+      PaymentCase payment,
+      String who,
+      String text,
+      String checked,
+      BigDecimal amount,
+      List<PaymentRow> truth) {
     reference++;
     BankEntry entry =
         new BankEntry(
-            0, "", FIRST.plusDays(random.nextInt(28)), amount, "EUR", who, "", text, checked, "",
-            "NTX" + (1_000 + reference), BankEntry.Standing.BOOKED, "", "");
+            0,
+            "",
+            FIRST.plusDays(random.nextInt(28)),
+            amount,
+            "EUR",
+            who,
+            "",
+            text,
+            checked,
+            "",
+            "NTX" + (1_000 + reference),
+            BankEntry.Standing.BOOKED,
+            "",
+            "");
     entries.add(new Known(payment, entry, truth));
   }
 
   private static BankEntry dated(BankEntry entry, int day, BankEntry.Standing standing) {
     return new BankEntry(
-        0, "", FIRST.withDayOfMonth(day), entry.amount(), "EUR", entry.who(), entry.account(),
-        entry.text(), entry.reference(), entry.endToEnd(), entry.bankReference(), standing, "", "");
+        0,
+        "",
+        FIRST.withDayOfMonth(day),
+        entry.amount(),
+        "EUR",
+        entry.who(),
+        entry.account(),
+        entry.text(),
+        entry.reference(),
+        entry.endToEnd(),
+        entry.bankReference(),
+        standing,
+        "",
+        "");
   }
 
   /** By day, as banks list them; each gets its place as its label. */
@@ -385,8 +516,20 @@ final class GeneratedMonth {
           new Known(
               known.payment(),
               new BankEntry(
-                  0, Integer.toString(at + 1), e.date(), e.amount(), "EUR", e.who(), e.account(), e.text(),
-                  e.reference(), e.endToEnd(), e.bankReference(), e.standing(), "", ""),
+                  0,
+                  Integer.toString(at + 1),
+                  e.date(),
+                  e.amount(),
+                  "EUR",
+                  e.who(),
+                  e.account(),
+                  e.text(),
+                  e.reference(),
+                  e.endToEnd(),
+                  e.bankReference(),
+                  e.standing(),
+                  "",
+                  ""),
               known.truth()));
     }
   }
@@ -396,7 +539,8 @@ final class GeneratedMonth {
   }
 
   private static List<PaymentRow> row(KnownDocument document, BigDecimal amount) {
-    return List.of(new PaymentRow(document.owner(), amount, document.number(), PaymentKind.PAYMENT));
+    return List.of(
+        new PaymentRow(document.owner(), amount, document.number(), PaymentKind.PAYMENT));
   }
 
   private String pick(String... some) {

@@ -3,6 +3,8 @@ package clenchbook.matching;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.bank.BankStatement;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +17,17 @@ class KnownTruthTest {
   private static final List<BankStatement> ONE =
       List.of(
           new BankStatement(
-              "november", 1, "11", GeneratedMonth.OWN_ACCOUNT, "EUR",
-              Optional.of(GeneratedMonth.FIRST), Optional.of(GeneratedMonth.FIRST.plusDays(29)),
-              Optional.of(BigDecimal.ZERO), Optional.empty(), true, true));
+              "november",
+              1,
+              "11",
+              GeneratedMonth.OWN_ACCOUNT,
+              "EUR",
+              Optional.of(GeneratedMonth.FIRST),
+              Optional.of(GeneratedMonth.FIRST.plusDays(29)),
+              Optional.of(BigDecimal.ZERO),
+              Optional.empty(),
+              true,
+              true));
 
   @Test
   void in_a_hundred_months_the_clear_ones_are_proposed_and_none_wrongly() {

@@ -56,16 +56,24 @@ final class TruthTable {
         kind.right += same ? 1 : 0;
         kind.wrong += same ? 0 : 1;
         if (!same) {
-          wrong.add(known + " -> " + proposal.rows() + " " + proposal.sure() + " " + proposal.why());
+          wrong.add(
+              known + " -> " + proposal.rows() + " " + proposal.sure() + " " + proposal.why());
         }
       } else {
         String owner = proposal.rows().get(0).owner();
-        boolean right =
-            !known.truth().isEmpty() && known.truth().get(0).owner().equals(owner);
+        boolean right = !known.truth().isEmpty() && known.truth().get(0).owner().equals(owner);
         kind.ownerRight += !owner.isEmpty() && right ? 1 : 0;
         kind.ownerWrong += !owner.isEmpty() && !right ? 1 : 0;
         if (!owner.isEmpty() && !right) {
-          wrong.add("OWNER " + known + " -> " + proposal.rows() + " " + proposal.sure() + " " + proposal.why());
+          wrong.add(
+              "OWNER "
+                  + known
+                  + " -> "
+                  + proposal.rows()
+                  + " "
+                  + proposal.sure()
+                  + " "
+                  + proposal.why());
         }
       }
     }
@@ -113,7 +121,8 @@ final class TruthTable {
   String printed() {
     StringBuilder text =
         new StringBuilder(
-            "| payment | entries | proposed, right | proposed, wrong | unsure, owner right | unsure, owner wrong | left alone |\n");
+            "| payment | entries | proposed, right | proposed, wrong | unsure, owner right |"
+                + " unsure, owner wrong | left alone |\n");
     text.append("| --- | ---: | ---: | ---: | ---: | ---: | ---: |\n");
     counts.forEach(
         (kind, c) ->
@@ -121,7 +130,12 @@ final class TruthTable {
                 String.format(
                     "| %s | %d | %d | %d | %d | %d | %d |%n",
                     kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
-                    c.all, c.right, c.wrong, c.ownerRight, c.ownerWrong, c.left)));
+                    c.all,
+                    c.right,
+                    c.wrong,
+                    c.ownerRight,
+                    c.ownerWrong,
+                    c.left)));
     return text.toString();
   }
 }

@@ -1,6 +1,8 @@
-package clenchbook.matching;
+package clenchbook.matching.bank;
 
+import clenchbook.values.Iban;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +17,7 @@ public final class AccountMask {
       Pattern.compile("(?i)(?<![A-Z0-9])[A-Z]{2}\\d{2}(?:[ ]?[A-Z0-9]){11,30}");
   private static final Pattern LONG = Pattern.compile("(?<![0-9])\\d(?:[ -]?\\d){8,}(?![0-9])");
   private static final int SHORTEST_IBAN = 15;
+  private static final int FEWEST_DIGITS = 8;
   private static final int LEFT = 4;
 
   private final Set<String> numbers;
@@ -76,7 +79,7 @@ public final class AccountMask {
         .replaceAll(Matcher.quoteReplacement(tail(account)));
   }
 
-  private static String ibans(String text) {
+  private String ibans(String text) {
     Matcher found = IBAN.matcher(text);
     StringBuilder hidden = new StringBuilder();
     int from = 0;
@@ -84,7 +87,9 @@ public final class AccountMask {
     while (found.find(search)) {
       int end = ibanEnd(text, found.start(), found.end());
       if (end > 0) {
-        hidden.append(text, from, found.start()).append(tail(bare(text, found.start(), end)));
+        hidden
+            .append(text, from, found.start())
+            .append(tail(text.substring(found.start(), end).replace(" ", "")));
         from = end;
       }
       search = Math.max(end, found.start() + 1);
@@ -92,23 +97,32 @@ public final class AccountMask {
     return hidden.append(text.substring(from)).toString();
   }
 
-  /** Where the longest text with right check digits ends; 0 for none. */
-  private static int ibanEnd(String text, int start, int end) {
-    for (int at = end; at > start; at--) {
-      String bare = bare(text, start, at);
-      if (bare.length() < SHORTEST_IBAN) {
-        return 0;
-      }
+  /** Where an account number that begins here ends; 0 for none. */
+  private int ibanEnd(String text, int start, int end) {
+    int word = start;
+    while (word < end && text.charAt(word) != ' ') {
+      word++;
+    }
+    String whole = text.substring(start, word);
+    if (looksLikeIban(whole)) {
+      return word;
+    }
+    for (int at = end; at > start + SHORTEST_IBAN; at--) {
       boolean atWord = text.charAt(at - 1) != ' ';
-      if (atWord && CheckedReference.remainder(bare.substring(4) + bare.substring(0, 4)) == 1) {
+      if (atWord && Iban.of(text.substring(start, at)).isPresent()) {
         return at;
       }
     }
     return 0;
   }
 
-  private static String bare(String text, int start, int end) {
-    return text.substring(start, end).replace(" ", "");
+  /** One word of the form of an IBAN, whether or not its check digits are right. */
+  private boolean looksLikeIban(String word) {
+    String upper = word.toUpperCase(Locale.ROOT);
+    boolean reference = upper.startsWith("RF") || numbers.contains(upper);
+    return word.length() >= SHORTEST_IBAN
+        && !reference
+        && word.chars().filter(c -> c >= '0' && c <= '9').count() >= FEWEST_DIGITS;
   }
 
   private String longRuns(String text) {
@@ -116,8 +130,7 @@ public final class AccountMask {
         .replaceAll(
             found -> {
               String digits = found.group().replaceAll("[^0-9]", "");
-              return Matcher.quoteReplacement(
-                  spared(digits) ? found.group() : tail(digits));
+              return Matcher.quoteReplacement(spared(digits) ? found.group() : tail(digits));
             });
   }
 

@@ -1,4 +1,4 @@
-package clenchbook.matching;
+package clenchbook.matching.bank;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -7,8 +7,8 @@ import java.time.LocalDate;
  * One movement of a bank account. Texts are empty where the bank gives none.
  *
  * @param statement the place of its statement among those read, from 0
- * @param label its place in the file, such as {@code 14}, or {@code 14#3} for the third
- *     transaction of a batch
+ * @param label its place in the file, such as {@code 14}, or {@code 14#3} for the third transaction
+ *     of a batch
  * @param date the day it was booked
  * @param amount in the account's currency; money in is positive, money out negative
  * @param currency the ISO 4217 code; empty where the file names none

@@ -1,5 +1,7 @@
-package clenchbook.matching;
+package clenchbook.matching.evidence;
 
+import clenchbook.matching.known.KnownDocument;
+import clenchbook.values.CreditorReference;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -9,7 +11,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Finds the invoices that a text names. */
-final class NumberIndex {
+public final class NumberIndex {
   private static final int MOST_RUNS = 8;
   private static final int SHORTEST_PLAIN = 5;
   private static final int SHORTEST_SLIP = 5;
@@ -18,9 +20,31 @@ final class NumberIndex {
   /** What stands before a number that is no other number: "invoice 17". Five languages. */
   private static final Set<String> BEFORE =
       Set.of(
-          "INVOICE", "INV", "NO", "NR", "NUMBER", "NUM", "RECHNUNG", "RECHNUNGSNR",
-          "RECHNUNGSNUMMER", "RE", "RG", "RNR", "RGNR", "FACTURE", "FACT", "FAC", "FA", "FACTURA",
-          "FRA", "FACTUUR", "FACTUURNR", "FACTUURNUMMER", "N", "NUMERO", "BILL");
+          "INVOICE",
+          "INV",
+          "NO",
+          "NR",
+          "NUMBER",
+          "NUM",
+          "RECHNUNG",
+          "RECHNUNGSNR",
+          "RECHNUNGSNUMMER",
+          "RE",
+          "RG",
+          "RNR",
+          "RGNR",
+          "FACTURE",
+          "FACT",
+          "FAC",
+          "FA",
+          "FACTURA",
+          "FRA",
+          "FACTUUR",
+          "FACTUURNR",
+          "FACTUURNUMMER",
+          "N",
+          "NUMERO",
+          "BILL");
 
   private record Numbered(KnownDocument document, int digitRuns, int length, boolean parted) {}
 
@@ -30,7 +54,12 @@ final class NumberIndex {
   private final OneSlip<KnownDocument> slips = new OneSlip<>();
   private final int longest;
 
-  NumberIndex(List<KnownDocument> documents) {
+  /**
+   * Makes one.
+   *
+   * @param documents every document that a text may name
+   */
+  public NumberIndex(List<KnownDocument> documents) {
     int most = 0;
     for (KnownDocument document : documents) {
       Segments segments = Segments.of(document.number());
@@ -39,7 +68,8 @@ final class NumberIndex {
       exact.put(
           compact,
           new Numbered(document, segments.digitRuns(), compact.length(), segments.size() > 1));
-      references.put(CheckedReference.of(document.number()), document);
+      CreditorReference.of(document.number())
+          .ifPresent(reference -> references.put(reference.compact(), document));
       if (segments.size() > 1) {
         loose.putIfAbsent(segments.loose(), document);
       }
@@ -47,7 +77,6 @@ final class NumberIndex {
         slips.add(compact, document);
       }
     }
-    references.remove("");
     longest = most + 1;
   }
 
@@ -56,8 +85,9 @@ final class NumberIndex {
    *
    * @param date the entry's day, near which eight digits may be a day and no number
    * @param texts any texts; empty ones name nothing
+   * @return in the order found
    */
-  Map<KnownDocument, NumberHow> find(LocalDate date, List<String> texts) {
+  public Map<KnownDocument, NumberHow> find(LocalDate date, List<String> texts) {
     Map<KnownDocument, NumberHow> found = new LinkedHashMap<>();
     if (exact.isEmpty()) {
       return found;
@@ -75,8 +105,13 @@ final class NumberIndex {
     return found;
   }
 
-  /** Open documents whose number is one slip from a document's. */
-  Set<KnownDocument> oneSlipFrom(KnownDocument document) {
+  /**
+   * Open documents whose number is one slip from a document's.
+   *
+   * @param document any document
+   * @return in order; never the document itself
+   */
+  public Set<KnownDocument> oneSlipFrom(KnownDocument document) {
     return slips.near(Segments.of(document.number()).compact());
   }
 
@@ -133,8 +168,7 @@ final class NumberIndex {
   }
 
   private static NumberHow how(Numbered numbered, Window window, LocalDate date) {
-    boolean couldBeDay =
-        window.oneRun() && numbered.parted() && isNear(window.compact(), date);
+    boolean couldBeDay = window.oneRun() && numbered.parted() && isNear(window.compact(), date);
     if (couldBeDay && !window.announced()) {
       return NumberHow.LOOSE;
     }

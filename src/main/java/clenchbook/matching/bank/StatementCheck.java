@@ -1,4 +1,4 @@
-package clenchbook.matching;
+package clenchbook.matching.bank;
 
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
@@ -100,7 +100,7 @@ public record StatementCheck(List<String> faults, List<String> notes) {
         BankStatement other = statements.get(group.get(0));
         boolean known = statement.account().isEmpty() == other.account().isEmpty();
         boolean currency = statement.currency().equals(other.currency());
-        if (known && currency && Copies.sameAccount(statement.account(), other.account())) {
+        if (known && currency && statement.sameAccount(other)) {
           return group;
         }
       }
@@ -121,8 +121,7 @@ public record StatementCheck(List<String> faults, List<String> notes) {
       Optional<BankStatement> last = Optional.empty();
       for (BankStatement statement : sorted) {
         last.ifPresent(earlier -> gap(earlier, statement));
-        boolean further =
-            last.isEmpty() || !end(last.get()).isAfter(end(statement));
+        boolean further = last.isEmpty() || !end(last.get()).isAfter(end(statement));
         last = further ? Optional.of(statement) : last;
       }
     }
@@ -138,7 +137,7 @@ public record StatementCheck(List<String> faults, List<String> notes) {
         return; // they overlap
       }
       boolean known = earlier.closing().isPresent() && later.opening().isPresent();
-      boolean follows = known && Copies.follows(earlier, later);
+      boolean follows = known && earlier.isFollowedBy(later);
       boolean between = begin.isAfter(end.plusDays(1));
       if (follows && (!between || nothingBetween(earlier, later, end, begin))) {
         return;
@@ -155,7 +154,8 @@ public record StatementCheck(List<String> faults, List<String> notes) {
                 + days
                 + (known && !follows ? ", and " + jump(earlier, later) : ""));
       } else if (known && !follows) {
-        faults.add("between " + earlier.name() + " and " + later.name() + " " + jump(earlier, later));
+        faults.add(
+            "between " + earlier.name() + " and " + later.name() + " " + jump(earlier, later));
       } else if (between) {
         notes.add(
             "whether entries of "

@@ -1,7 +1,7 @@
-package clenchbook.matching;
+package clenchbook.matching.evidence;
 
 /** How well a payer's name speaks for an owner, the best first. */
-enum NameLevel {
+public enum NameLevel {
   /** All words of the owner's name, and no others. */
   FULL(400, "the owner's name"),
   /** A name that paid for this owner before. */
@@ -31,23 +31,39 @@ enum NameLevel {
     this.words = words;
   }
 
-  /** How much likelier this is where the owner pays than where other money comes in. */
-  double likelihood() {
+  /**
+   * How much likelier this is where the owner pays than where other money comes in.
+   *
+   * @return above 1 where it speaks for the owner
+   */
+  public double likelihood() {
     return likelihood;
   }
 
-  /** How a sentence calls it. */
-  String words() {
+  /**
+   * How a sentence calls it.
+   *
+   * @return a few words
+   */
+  public String words() {
     return words;
   }
 
-  /** Whether it is the owner's own name, or one that Payments know. */
-  boolean identifies() {
+  /**
+   * Whether it is the owner's own name, or one that Payments know.
+   *
+   * @return false for a payer seen only in these statements
+   */
+  public boolean identifies() {
     return named() && this != ELSEWHERE;
   }
 
-  /** Whether it names the owner as a whole. */
-  boolean named() {
+  /**
+   * Whether it names the owner as a whole.
+   *
+   * @return false for one word, an unknown name and none
+   */
+  public boolean named() {
     return compareTo(INITIAL) <= 0;
   }
 }

@@ -1,7 +1,7 @@
-package clenchbook.matching;
+package clenchbook.matching.evidence;
 
 /** How a text names an invoice, the surest first. */
-enum NumberHow {
+public enum NumberHow {
   /** By its reference with check digits (ISO 11649). */
   REFERENCE("the reference"),
   /** By its number. */
@@ -19,13 +19,21 @@ enum NumberHow {
     this.words = words;
   }
 
-  /** How a sentence calls it. */
-  String words() {
+  /**
+   * How a sentence calls it.
+   *
+   * @return a few words
+   */
+  public String words() {
     return words;
   }
 
-  /** Whether it leaves no doubt which number was meant. */
-  boolean plain() {
+  /**
+   * Whether it leaves no doubt which number was meant.
+   *
+   * @return true for the number itself and its reference
+   */
+  public boolean plain() {
     return this == REFERENCE || this == EXACT;
   }
 }

@@ -1,4 +1,4 @@
-package clenchbook.matching;
+package clenchbook.matching.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.List;
  * A text as runs of letters and runs of digits, in capitals, with what stands between them left
  * out: {@code Rg.2026-0001} is RG, 2026, 0001.
  */
-final class Segments {
+public final class Segments {
   private static final int WIDEST_GAP = 3;
   private static final int MOST = 400;
 
@@ -16,7 +16,13 @@ final class Segments {
 
   private Segments() {}
 
-  static Segments of(String text) {
+  /**
+   * Parts a text.
+   *
+   * @param text any text; beyond 400 runs it is not read
+   * @return its runs
+   */
+  public static Segments of(String text) {
     Segments segments = new Segments();
     int at = 0;
     int end = 0;
@@ -46,7 +52,7 @@ final class Segments {
   }
 
   private static boolean isDigit(char c) {
-    return c >= '0' && c <= '9' || !Character.isLetter(c) && Character.isDigit(c);
+    return (c >= '0' && c <= '9') || (!Character.isLetter(c) && Character.isDigit(c));
   }
 
   private static String upper(String text, int from, int to) {
@@ -77,8 +83,12 @@ final class Segments {
     return nearNext.get(place);
   }
 
-  /** All runs without anything between. */
-  String compact() {
+  /**
+   * All runs without anything between.
+   *
+   * @return letters and digits; empty for a text without
+   */
+  public String compact() {
     return String.join("", runs);
   }
 

@@ -1,4 +1,4 @@
-package clenchbook.matching;
+package clenchbook.matching.known;
 
 import clenchbook.book.Payment;
 import java.time.LocalDate;

@@ -1,4 +1,4 @@
-package clenchbook.matching;
+package clenchbook.matching.evidence;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -10,22 +10,27 @@ import java.util.Set;
  * A name as banks and books write it, brought to words that compare: small letters, no accents,
  * umlauts and their two-letter spellings alike, without titles, legal forms and "and".
  */
-final class PayerName {
+public final class PayerName {
   private static final Set<String> FILLERS =
       Set.of(
           "mr", "mrs", "ms", "miss", "dr", "prof", "herr", "herrn", "frau", "fam", "familie", "m",
           "mme", "mlle", "sr", "sra", "don", "dona", "dhr", "mevr", "mw", "hr", "fr", "and", "und",
           "et", "y", "en", "e", "u", "o", "oder", "or", "ou", "ltd", "limited", "llc", "inc", "plc",
-          "gmbh", "ag", "kg", "ohg", "gbr", "ug", "ev", "sarl", "sas", "sl", "sa", "bv", "nv", "vof",
-          "co", "the", "der", "die", "das", "le", "la", "les", "el", "los", "las", "de", "het", "van",
-          "von", "du", "del", "des");
+          "gmbh", "ag", "kg", "ohg", "gbr", "ug", "ev", "sarl", "sas", "sl", "sa", "bv", "nv",
+          "vof", "co", "the", "der", "die", "das", "le", "la", "les", "el", "los", "las", "de",
+          "het", "van", "von", "du", "del", "des");
 
   private static final int MOST_WORDS = 40;
 
   private PayerName() {}
 
-  /** The words of a name, in its order, fillers left out unless nothing else is there. */
-  static List<String> words(String name) {
+  /**
+   * The words of a name, fillers left out unless nothing else is there.
+   *
+   * @param name any text
+   * @return in its order, at most forty
+   */
+  public static List<String> words(String name) {
     List<String> all = new ArrayList<>();
     StringBuilder word = new StringBuilder();
     String plain = plain(name);
@@ -42,8 +47,13 @@ final class PayerName {
     return telling.isEmpty() ? List.copyOf(all) : telling;
   }
 
-  /** One text for equal names, whatever the order of their words; empty for none. */
-  static String key(String name) {
+  /**
+   * One text for equal names, whatever the order of their words.
+   *
+   * @param name any text
+   * @return empty for none
+   */
+  public static String key(String name) {
     return String.join(" ", new java.util.TreeSet<>(words(name)));
   }
 
@@ -78,8 +88,6 @@ final class PayerName {
 
   /** Mueller and Müller, Goetz and Götz become one. */
   private static String folded(String word) {
-    return word.length() < 4
-        ? word
-        : word.replace("ae", "a").replace("oe", "o").replace("ue", "u");
+    return word.length() < 4 ? word : word.replace("ae", "a").replace("oe", "o").replace("ue", "u");
   }
 }

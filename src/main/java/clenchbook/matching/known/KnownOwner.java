@@ -1,4 +1,4 @@
-package clenchbook.matching;
+package clenchbook.matching.known;
 
 import java.math.BigDecimal;
 import java.util.List;

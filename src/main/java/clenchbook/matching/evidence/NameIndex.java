@@ -1,5 +1,7 @@
-package clenchbook.matching;
+package clenchbook.matching.evidence;
 
+import clenchbook.matching.bank.BankEntry;
+import clenchbook.matching.known.KnownOwner;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,7 +12,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Finds the owners that a payer's name speaks for. Not thread-safe. */
-final class NameIndex {
+public final class NameIndex {
   private static final int COMMON = 200;
   private static final int CUT_AT = 20;
   private static final int TELLING_LENGTH = 4;
@@ -25,7 +27,12 @@ final class NameIndex {
   private final Map<String, Set<String>> elsewhere = new HashMap<>();
   private final Map<String, Map<String, NameLevel>> byWho = new HashMap<>();
 
-  NameIndex(List<KnownOwner> owners) {
+  /**
+   * Makes one.
+   *
+   * @param owners every owner
+   */
+  public NameIndex(List<KnownOwner> owners) {
     for (KnownOwner owner : owners) {
       add(owner.name(), owner.name());
       owner.otherNames().forEach(name -> add(owner.name(), name));
@@ -42,8 +49,13 @@ final class NameIndex {
     name.set().forEach(word -> byWord.computeIfAbsent(word, unused -> new ArrayList<>()).add(name));
   }
 
-  /** Remembers that a name paid for an owner, as Payments say. */
-  void paidBefore(String who, String owner) {
+  /**
+   * Remembers that a name paid for an owner, as Payments say.
+   *
+   * @param who the payer's name
+   * @param owner the owner's name in the book
+   */
+  public void paidBefore(String who, String owner) {
     String key = PayerName.key(who);
     if (!key.isEmpty()) {
       before.computeIfAbsent(key, unused -> new LinkedHashSet<>()).add(owner);
@@ -54,15 +66,25 @@ final class NameIndex {
     }
   }
 
-  /** Remembers that the payer of an entry pays for an owner in these statements. */
-  void paysElsewhere(BankEntry entry, String owner) {
+  /**
+   * Remembers that the payer of an entry pays for an owner in these statements.
+   *
+   * @param entry the entry
+   * @param owner the owner's name in the book
+   */
+  public void paysElsewhere(BankEntry entry, String owner) {
     for (String payer : payers(entry)) {
       elsewhere.computeIfAbsent(payer, unused -> new LinkedHashSet<>()).add(owner);
     }
   }
 
-  /** Whether the payer of an entry pays for somebody elsewhere in these statements. */
-  boolean isPayerElsewhere(BankEntry entry) {
+  /**
+   * Whether the payer of an entry pays for somebody in these statements.
+   *
+   * @param entry the entry
+   * @return true once remembered
+   */
+  public boolean isPayerElsewhere(BankEntry entry) {
     return payers(entry).stream().anyMatch(elsewhere::containsKey);
   }
 
@@ -79,8 +101,13 @@ final class NameIndex {
     return payers;
   }
 
-  /** The owners that an entry's name, account or text speaks for, each at its best level. */
-  Map<String, NameLevel> find(BankEntry entry) {
+  /**
+   * The owners that an entry's name, account or text speaks for.
+   *
+   * @param entry the entry
+   * @return each at its best level
+   */
+  public Map<String, NameLevel> find(BankEntry entry) {
     Map<String, NameLevel> found = new LinkedHashMap<>();
     if (!entry.who().isEmpty()) {
       byWho

@@ -1,4 +1,4 @@
-package clenchbook.matching;
+package clenchbook.matching.evidence;
 
 import java.util.ArrayList;
 import java.util.HashMap;
