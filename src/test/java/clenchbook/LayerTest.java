@@ -47,6 +47,7 @@ class LayerTest {
           "workload",
           "billing",
           "einvoice",
+          "matching",
           "reports.month",
           "tax");
 

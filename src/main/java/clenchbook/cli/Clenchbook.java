@@ -42,7 +42,8 @@ public final class Clenchbook implements Runnable {
           new Named("month-end", MonthEndCommand::new),
           new Named("send", SendCommand::new),
           new Named("year-end", YearEndCommand::new),
-          new Named("compare", CompareCommand::new));
+          new Named("compare", CompareCommand::new),
+          new Named("payments", PaymentsCommand::new));
 
   private static final Set<String> PRINTING = Set.of("month-end", "send", "year-end", "compare");
 

@@ -171,7 +171,9 @@ final class CandidateFinder {
       boolean settled = plain.stream().anyMatch(d -> d.owner().equals(owner) && !d.isOpen());
       Optional<NumberHow> how = numbered ? Optional.of(NumberHow.EXACT) : Optional.empty();
       KnownOwner known = owners.get(owner);
-      boolean balance = known != null && known.balance().compareTo(amount) == 0;
+      // Where invoices make up the balance, these are what is paid.
+      boolean balance =
+          known != null && known.balance().compareTo(amount) == 0 && !hasFitting(owner);
       AmountFit fit = balance ? AmountFit.BALANCE : AmountFit.NONE;
       boolean another = !plain.isEmpty() && !numbered;
       double weight =
@@ -185,6 +187,12 @@ final class CandidateFinder {
         int cap = balance && level.named() && !another ? 95 : 75;
         accounts.put(owner, new Candidate(owner, List.of(), how, level, fit, weight, cap, ""));
       }
+    }
+
+    private boolean hasFitting(String owner) {
+      return found.values().stream()
+          .filter(candidate -> candidate.owner().equals(owner))
+          .anyMatch(c -> c.fit() == AmountFit.EXACT || c.fit() == AmountFit.SUM);
     }
 
     private void byAmount() {

@@ -89,6 +89,7 @@ final class GeneratedMonth {
     random = new Random(seed * 7_919 + 17);
     people();
     invoices();
+    balances();
     for (KnownOwner owner : List.copyOf(owners)) {
       pays(owner);
     }
@@ -151,6 +152,19 @@ final class GeneratedMonth {
               amount().negate(),
               BigDecimal.ZERO.setScale(2)));
     }
+  }
+
+  /** What each owes: the open invoices, and for some an older balance too. */
+  private void balances() {
+    owners.replaceAll(
+        owner -> {
+          BigDecimal owed =
+              open.getOrDefault(owner.name(), List.of()).stream()
+                  .map(KnownDocument::open)
+                  .reduce(BigDecimal.ZERO, BigDecimal::add);
+          BigDecimal older = random.nextInt(15) == 0 ? amount() : BigDecimal.ZERO;
+          return new KnownOwner(owner.name(), owner.otherNames(), owed.add(older));
+        });
   }
 
   /** Prices as they are: many owners share a few amounts, others have cents of their own. */

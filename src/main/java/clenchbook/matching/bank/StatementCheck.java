@@ -133,11 +133,11 @@ public record StatementCheck(List<String> faults, List<String> notes) {
     private void gap(BankStatement earlier, BankStatement later) {
       LocalDate end = end(earlier);
       LocalDate begin = later.from().orElse(LocalDate.MAX);
-      if (begin.isBefore(end)) {
-        return; // they overlap
-      }
       boolean known = earlier.closing().isPresent() && later.opening().isPresent();
       boolean follows = known && earlier.isFollowedBy(later);
+      if (overlap(earlier, later, end, begin) && !follows) {
+        return;
+      }
       boolean between = begin.isAfter(end.plusDays(1));
       if (follows && (!between || nothingBetween(earlier, later, end, begin))) {
         return;
@@ -166,6 +166,14 @@ public record StatementCheck(List<String> faults, List<String> notes) {
                 + later.name()
                 + " can't be told: the files hold no balances");
       }
+    }
+
+    /** One day may be in both: where entries alone date them, or both begin with it. */
+    private static boolean overlap(
+        BankStatement earlier, BankStatement later, LocalDate end, LocalDate begin) {
+      boolean dated = earlier.dated() && later.dated();
+      boolean sameBegin = earlier.from().equals(later.from());
+      return begin.isBefore(end) || (begin.equals(end) && (!dated || sameBegin));
     }
 
     /** The bank's own numbers follow on, or only a weekend lies between; or nothing is dated. */

@@ -2,11 +2,15 @@ package clenchbook.print.files;
 
 import clenchbook.reports.blocks.FigureTable;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -45,6 +49,26 @@ public final class CsvText {
       throw new UncheckedIOException("a text in memory takes every letter", e);
     }
     return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Writes a table row by row, so that its length needs no memory.
+   *
+   * @param out where to; flushed, not closed
+   * @param columns the header
+   * @param rows its rows, read once
+   * @throws IOException when it can't be written
+   */
+  public static void write(OutputStream out, List<String> columns, Stream<List<String>> rows)
+      throws IOException {
+    // Closing the printer would close what the caller closes.
+    CSVPrinter printer =
+        new CSVPrinter(new OutputStreamWriter(out, StandardCharsets.UTF_8), FORMAT);
+    printer.printRecord(columns);
+    for (Iterator<List<String>> each = rows.iterator(); each.hasNext(); ) {
+      printer.printRecord(each.next().stream().map(CsvText::harmless).toList());
+    }
+    printer.flush();
   }
 
   /**
