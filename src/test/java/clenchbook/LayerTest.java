@@ -2,14 +2,19 @@ package clenchbook;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasModifiers.Predicates.modifier;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noCodeUnits;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
@@ -62,12 +67,15 @@ class LayerTest {
   }
 
   /** A shell part that may know another beside its own. */
-  private static final Map<String, List<String>> KNOWN =
-      Map.of("writing", List.of("reading"), "register", List.of("delivery"));
+  private static final Map<String, List<String>> KNOWN = Map.of("writing", List.of("reading"));
 
   /** The parts in which an amount may be: nothing in them is binary floating point. */
   private static final String[] MONEY =
       packages(List.of("values.money", "book", "jobs", "costing", "billing", "tax"));
+
+  static List<String> known(String part) {
+    return KNOWN.getOrDefault(part, List.of());
+  }
 
   private static final int MOST_TYPES_IN_A_PACKAGE = 30;
 
@@ -109,7 +117,7 @@ class LayerTest {
     for (String part : SHELL.subList(0, SHELL.size() - 2)) {
       List<String> others = new ArrayList<>(SHELL);
       others.remove(part);
-      others.removeAll(KNOWN.getOrDefault(part, List.of()));
+      others.removeAll(known(part));
       rules.put(
           part + " knows no other part of the shell",
           noClasses()
@@ -123,6 +131,15 @@ class LayerTest {
             .that(DescribedPredicate.not(resideInAnyPackage("clenchbook.register..")))
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..")));
+    rules.put(
+        "the register hands out no part of the database",
+        noCodeUnits()
+            .that()
+            .arePublic()
+            .and()
+            .areDeclaredInClassesThat(
+                resideInAnyPackage("clenchbook.register..").and(modifier(JavaModifier.PUBLIC)))
+            .should(speakOfTheDatabase()));
     rules.put(
         "only the command line ends the process",
         noClasses()
@@ -209,6 +226,17 @@ class LayerTest {
           }
         };
     return noClasses().that(resideInAnyPackage(CORE)).should().accessTargetWhere(asks);
+  }
+
+  private static ArchCondition<JavaCodeUnit> speakOfTheDatabase() {
+    DescribedPredicate<JavaClass> database =
+        resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..");
+    return ArchCondition.from(
+        describe(
+            "take or return a part of the database",
+            (JavaCodeUnit unit) ->
+                database.test(unit.getRawReturnType())
+                    || unit.getRawParameterTypes().stream().anyMatch(database)));
   }
 
   private static ArchRule noTwoPackagesUseEachOther() {

@@ -66,16 +66,25 @@ class PlantedFaultTest {
                 planted("schedule.Planted", "clenchbook.print.Page page;"),
                 planted("print.Page", ""))));
     for (String part : LayerTest.SHELL.subList(0, LayerTest.SHELL.size() - 2)) {
-      faults.put(
-          part + " knows no other part of the shell",
-          List.of(
+      List<Map<String, String>> uses = new ArrayList<>();
+      for (String other : LayerTest.SHELL) {
+        if (!LayerTest.known(part).contains(other) && !other.equals(part)) {
+          uses.add(
               both(
-                  planted(part + ".Planted", "clenchbook.cli.Other other;"),
-                  planted("cli.Other", ""))));
+                  planted(part + ".Planted", "clenchbook." + other + ".Other other;"),
+                  planted(other + ".Other", "")));
+        }
+      }
+      faults.put(part + " knows no other part of the shell", uses);
     }
     faults.put(
         "only the register speaks to a database",
         List.of(planted("commands.Planted", "java.sql.Connection connection;")));
+    faults.put(
+        "the register hands out no part of the database",
+        List.of(
+            planted("register.Planted", "public java.sql.Connection open() { return null; }"),
+            planted("register.Planted", "public void take(java.sql.Statement statement) {}")));
     faults.put(
         "only the command line ends the process",
         List.of(planted("commands.Planted", "void end() { System.exit(1); }")));

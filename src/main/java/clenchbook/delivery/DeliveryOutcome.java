@@ -1,6 +1,6 @@
 package clenchbook.delivery;
 
-import clenchbook.delivery.message.MailId;
+import clenchbook.billing.mails.MailId;
 
 /**
  * What became of one mail in this run.

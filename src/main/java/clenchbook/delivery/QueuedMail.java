@@ -1,6 +1,6 @@
 package clenchbook.delivery;
 
-import clenchbook.delivery.message.MailId;
+import clenchbook.billing.mails.MailId;
 import clenchbook.delivery.message.OutgoingMail;
 
 /**

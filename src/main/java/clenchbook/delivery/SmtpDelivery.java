@@ -1,7 +1,9 @@
 package clenchbook.delivery;
 
+import clenchbook.billing.mails.MailId;
+import clenchbook.billing.mails.MailLedger;
+import clenchbook.billing.mails.MailState;
 import clenchbook.delivery.DeliveryOutcome.Result;
-import clenchbook.delivery.message.MailId;
 import clenchbook.delivery.message.MailMessage;
 import clenchbook.delivery.message.OutgoingMail;
 import java.time.Clock;

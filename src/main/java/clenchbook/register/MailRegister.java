@@ -1,8 +1,8 @@
 package clenchbook.register;
 
-import clenchbook.delivery.MailLedger;
-import clenchbook.delivery.MailState;
-import clenchbook.delivery.message.MailId;
+import clenchbook.billing.mails.MailId;
+import clenchbook.billing.mails.MailLedger;
+import clenchbook.billing.mails.MailState;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -81,7 +81,7 @@ public final class MailRegister implements MailLedger, AutoCloseable {
    * @param run a token no other run has
    * @throws RegisterFault where the register cannot be written
    */
-  public MailRegister(Connection connection, String run) {
+  MailRegister(Connection connection, String run) {
     this.connection = connection;
     this.run = run;
     journal("WAL");

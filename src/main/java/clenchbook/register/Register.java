@@ -9,7 +9,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -17,7 +16,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteJDBCLoader;
 
 /**
@@ -26,12 +24,13 @@ import org.sqlite.SQLiteJDBCLoader;
  */
 public final class Register implements AutoCloseable {
   private final Path file;
+  private final RegisterDatabase database;
   private final Connection connection;
-  private boolean locked;
 
-  private Register(Path file, Connection connection) {
+  private Register(Path file, RegisterDatabase database) {
     this.file = file;
-    this.connection = connection;
+    this.database = database;
+    this.connection = database.connection();
   }
 
   /**
@@ -44,12 +43,12 @@ public final class Register implements AutoCloseable {
   public static Register open(Path file) {
     try {
       if (!Files.exists(file)) {
-        make(file);
+        RegisterDatabase.make(file);
       }
       if (Files.size(file) == 0) {
         throw RegisterTrouble.damaged(file);
       }
-      Register register = new Register(file, connect(file, false));
+      Register register = new Register(file, RegisterDatabase.open(file));
       register.locked();
       return register;
     } catch (SQLException e) {
@@ -69,7 +68,7 @@ public final class Register implements AutoCloseable {
   private void locked() throws SQLException {
     boolean sound = false;
     try {
-      begin();
+      database.lock();
       boolean upgraded = RegisterSchema.migrate(connection, file);
       checked(connection, file);
       if (upgraded) {
@@ -107,16 +106,6 @@ public final class Register implements AutoCloseable {
     }
   }
 
-  private static void make(Path file) throws SQLException, IOException {
-    Path making = RegisterFile.making(file);
-    try (Connection connection = connect(making, false)) {
-      begin(connection);
-      RegisterSchema.create(connection, RegisterSchema.VERSION);
-      commit(connection);
-    }
-    RegisterFile.made(making, file);
-  }
-
   /**
    * Reads the documents of a register without locking or changing it.
    *
@@ -134,9 +123,9 @@ public final class Register implements AutoCloseable {
         return register.documents();
       }
     }
-    try (Connection connection = connect(file, true)) {
-      if (RegisterSchema.version(connection) == RegisterSchema.VERSION) {
-        return checked(connection, file);
+    try (RegisterDatabase database = RegisterDatabase.readOnly(file)) {
+      if (RegisterSchema.version(database.connection()) == RegisterSchema.VERSION) {
+        return checked(database.connection(), file);
       }
       return older(file);
     } catch (SQLException e) {
@@ -146,47 +135,16 @@ public final class Register implements AutoCloseable {
 
   /** Reads an older register from a copy in memory, which alone is brought up to date. */
   private static List<BilledDocument> older(Path file) throws SQLException {
-    try (Connection memory = new SQLiteConfig().createConnection("jdbc:sqlite::memory:")) {
-      execute(memory, "restore from '" + file.toAbsolutePath().toString().replace("'", "''") + "'");
-      RegisterSchema.upgrade(memory, file);
-      return checked(memory, file);
-    }
-  }
-
-  private static Connection connect(Path file, boolean readOnly) throws SQLException {
-    SQLiteConfig config = new SQLiteConfig();
-    config.setReadOnly(readOnly);
-    config.setJournalMode(SQLiteConfig.JournalMode.DELETE);
-    // EXTRA also syncs the folder once the journal is gone, so that a commit survives a power cut.
-    config.setPragma(SQLiteConfig.Pragma.SYNCHRONOUS, "EXTRA");
-    config.enforceForeignKeys(true);
-    config.setBusyTimeout(2000);
-    return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
-  }
-
-  private void begin() throws SQLException {
-    begin(connection);
-    locked = true;
-  }
-
-  private static void begin(Connection connection) throws SQLException {
-    execute(connection, "BEGIN IMMEDIATE");
-  }
-
-  private static void commit(Connection connection) throws SQLException {
-    execute(connection, "COMMIT");
-  }
-
-  private static void execute(Connection connection, String command) throws SQLException {
-    try (Statement statement = connection.createStatement()) {
-      statement.execute(command);
+    try (RegisterDatabase copy = RegisterDatabase.copyInMemory(file)) {
+      RegisterSchema.upgrade(copy.connection(), file);
+      return checked(copy.connection(), file);
     }
   }
 
   /** Commits what was done and locks again for what follows. */
   private void committed() throws SQLException {
-    commit(connection);
-    begin();
+    database.commit();
+    database.lock();
   }
 
   /**
@@ -355,25 +313,19 @@ public final class Register implements AutoCloseable {
   }
 
   /**
-   * Gives up the lock and hands out the connection, for the steps of mails: each statement is a
-   * durable step of its own, and another run may read in between.
+   * Gives up the lock for the steps of mails: each is durable by itself, and another run may read
+   * in between.
    *
-   * @return the open connection, closed with this register
+   * @param run a token no other run has
+   * @return the mails of this register, to be closed before it
    * @throws RegisterFault when it can't be used
    */
-  public Connection unlocked() {
+  public MailRegister mails(String run) {
     try {
-      release();
-      return connection;
+      database.unlock();
+      return new MailRegister(connection, run);
     } catch (SQLException e) {
       throw RegisterTrouble.of(file, e);
-    }
-  }
-
-  private void release() throws SQLException {
-    if (locked) {
-      execute(connection, "ROLLBACK");
-      locked = false;
     }
   }
 
@@ -409,8 +361,8 @@ public final class Register implements AutoCloseable {
 
   @Override
   public void close() {
-    try (connection) {
-      release();
+    try {
+      database.close();
     } catch (SQLException e) {
       throw RegisterTrouble.of(file, e);
     }

@@ -1,10 +1,10 @@
 package clenchbook.delivery;
 
+import clenchbook.billing.mails.MailId;
 import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.delivery.message.Attachment;
-import clenchbook.delivery.message.MailId;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
@@ -35,7 +35,7 @@ public final class DeliveryPace {
     List<QueuedMail> mails = mails();
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE);
         Register register = Register.open(folder.resolve("pace.register.db"));
-        MailRegister ledger = new MailRegister(register.unlocked(), "pace")) {
+        MailRegister ledger = register.mails("pace")) {
       SmtpLine line = new SmtpLine(server(server), Optional.of(certificate.trustingSockets()));
       SmtpDelivery delivery =
           new SmtpDelivery(line, new Pace(Duration.ZERO, List.of()), Clock.systemUTC(), wait -> {});

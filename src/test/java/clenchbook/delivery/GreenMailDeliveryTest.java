@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.billing.mails.MailId;
 import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.delivery.message.Attachment;
-import clenchbook.delivery.message.MailId;
 import clenchbook.delivery.message.OutgoingMail;
 import com.icegreen.greenmail.user.UserException;
 import com.icegreen.greenmail.util.GreenMail;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.ChildClassPath;
+import clenchbook.billing.mails.MailState;
 import clenchbook.delivery.LoopbackSmtpServer.Act;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.register.MailRegister;
@@ -92,7 +93,7 @@ class KilledDeliveryTest {
     List<MailRegister.Entry> entries;
     assertFalse(Files.exists(Path.of(register + "-wal")), "no side file remains");
     try (Register opened = Register.open(register);
-        MailRegister judge = new MailRegister(opened.unlocked(), "judge")) {
+        MailRegister judge = opened.mails("judge")) {
       entries = judge.entries();
     }
     assertEquals(OWNERS, entries.size(), "none is forgotten");

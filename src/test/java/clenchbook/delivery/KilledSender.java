@@ -1,7 +1,7 @@
 package clenchbook.delivery;
 
+import clenchbook.billing.mails.MailId;
 import clenchbook.delivery.SmtpServer.Protection;
-import clenchbook.delivery.message.MailId;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
@@ -28,7 +28,7 @@ final class KilledSender {
     LoopbackCertificate certificate = LoopbackCertificate.of("localhost", Path.of(arguments[2]));
     SmtpLine line = new SmtpLine(server(port), Optional.of(certificate.trustingSockets()));
     try (Register register = Register.open(Path.of(arguments[1]));
-        MailRegister ledger = new MailRegister(register.unlocked(), UUID.randomUUID().toString())) {
+        MailRegister ledger = register.mails(UUID.randomUUID().toString())) {
       new SmtpDelivery(line, new Pace(Duration.ZERO, List.of()), Clock.systemUTC(), wait -> {})
           .deliver(
               mails(Integer.parseInt(arguments[3])),

@@ -1,13 +1,11 @@
 package clenchbook.delivery;
 
+import clenchbook.billing.mails.MailId;
 import clenchbook.delivery.SmtpServer.Protection;
-import clenchbook.delivery.message.MailId;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
+import clenchbook.register.Register;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -37,7 +35,7 @@ abstract class LoopbackDelivery {
   static LoopbackCertificate certificate;
 
   @TempDir Path folder;
-  Connection connection;
+  Register register;
   MailRegister ledger;
   final List<Duration> slept = new ArrayList<>();
   final List<String> progress = new ArrayList<>();
@@ -48,18 +46,18 @@ abstract class LoopbackDelivery {
   }
 
   @BeforeEach
-  void open_a_register() throws SQLException {
-    connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("register.db"));
-    ledger = new MailRegister(connection, "first run");
+  void open_a_register() {
+    register = Register.open(folder.resolve("register.db"));
+    ledger = register.mails("first run");
   }
 
   @AfterEach
-  void close_the_register() throws SQLException {
-    connection.close();
+  void close_the_register() {
+    register.close();
   }
 
   DeliveryReport secondRun(LoopbackSmtpServer server, List<QueuedMail> mails) {
-    ledger = new MailRegister(connection, "second run");
+    ledger = register.mails("second run");
     return deliver(server, mails);
   }
 

@@ -1,6 +1,8 @@
 package clenchbook.delivery;
 
-import clenchbook.delivery.message.MailId;
+import clenchbook.billing.mails.MailId;
+import clenchbook.billing.mails.MailLedger;
+import clenchbook.billing.mails.MailState;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;

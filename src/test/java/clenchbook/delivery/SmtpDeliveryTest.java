@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.billing.mails.MailId;
+import clenchbook.billing.mails.MailLedger;
+import clenchbook.billing.mails.MailState;
 import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.LoopbackSmtpServer.Act;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.delivery.SmtpServer.Protection;
-import clenchbook.delivery.message.MailId;
 import clenchbook.delivery.message.MailMessage;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
@@ -229,7 +231,7 @@ class SmtpDeliveryTest extends LoopbackDelivery {
   @Test
   void of_two_runs_at_once_only_one_hands_a_mail_over() {
     List<QueuedMail> mails = three();
-    MailRegister other = new MailRegister(connection, "other run");
+    MailRegister other = register.mails("other run");
     Script meddling =
         (step, time, line) -> {
           if (step.equals("DATA") && time == 1) {

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import clenchbook.delivery.MailState;
-import clenchbook.delivery.message.MailId;
+import clenchbook.billing.mails.MailId;
+import clenchbook.billing.mails.MailState;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;

@@ -89,7 +89,7 @@ public final class Dispatch {
   public boolean send(List<QueuedMail> mails, Path registerFile, Terminal terminal) {
     DeliveryReport report;
     try (Register register = Register.open(registerFile);
-        MailRegister ledger = new MailRegister(register.unlocked(), UUID.randomUUID().toString())) {
+        MailRegister ledger = register.mails(UUID.randomUUID().toString())) {
       report =
           new SmtpDelivery(server, pace, clock)
               .deliver(mails, ledger, (outcome, done, all) -> tell(outcome, done, all, terminal));

@@ -1,7 +1,7 @@
 package clenchbook.commands.mailing;
 
+import clenchbook.billing.mails.MailId;
 import clenchbook.delivery.message.Attachment;
-import clenchbook.delivery.message.MailId;
 import clenchbook.reports.letters.CreditNoteDocument;
 import clenchbook.reports.letters.DocumentHead;
 import clenchbook.reports.letters.InvoiceDocument;

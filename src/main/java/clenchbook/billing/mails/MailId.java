@@ -1,4 +1,4 @@
-package clenchbook.delivery.message;
+package clenchbook.billing.mails;
 
 /**
  * What makes a mail the same mail in every run: whose it is, of which period, and the documents it

@@ -1,4 +1,4 @@
-package clenchbook.delivery;
+package clenchbook.billing.mails;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -37,7 +37,7 @@ public enum MailState {
   }
 
   /** Whether a mail in this state may be sent without being asked for by name. */
-  boolean isSafeToSend() {
+  public boolean isSafeToSend() {
     return this == INTENDED || this == REFUSED;
   }
 }

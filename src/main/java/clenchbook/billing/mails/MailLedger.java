@@ -1,6 +1,5 @@
-package clenchbook.delivery;
+package clenchbook.billing.mails;
 
-import clenchbook.delivery.message.MailId;
 import java.util.Optional;
 
 /**
