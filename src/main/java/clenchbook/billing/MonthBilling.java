@@ -8,6 +8,7 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.billing.documents.LineMaker;
+import clenchbook.billing.numbering.BegunNumbers;
 import clenchbook.billing.numbering.NumberPattern;
 import clenchbook.book.Names;
 import clenchbook.book.Owner;
@@ -187,9 +188,7 @@ public final class MonthBilling {
   }
 
   private Numbering numbering() {
-    NumberPattern pattern =
-        NumberPattern.parse(jobs.index().book().settings().text(Setting.INVOICE_PATTERN))
-            .orElse(NumberPattern.DEFAULT);
+    NumberPattern pattern = BegunNumbers.pattern(jobs.index().book().settings());
     int first = jobs.index().book().settings().whole(Setting.NEXT_INVOICE_NUMBER);
     return new Numbering(pattern, Math.max(1, first), register);
   }

@@ -1,6 +1,7 @@
 package clenchbook.cli;
 
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.RegisterChoice;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -26,10 +27,24 @@ final class BookOptions {
   Optional<Path> register = Optional.empty();
 
   @Option(
+      names = "--new-register",
+      description = "Begin a register although there seems to be one already.")
+  private boolean newRegister;
+
+  @Option(
+      names = "--same-book",
+      description = "Take the register although most of what it billed is no row of this book.")
+  private boolean sameBook;
+
+  @Option(
       names = "--today",
       paramLabel = "DATE",
       description = "A day that stands for the day of the run, such as 2026-11-02.")
   Optional<LocalDate> today = Optional.empty();
+
+  RegisterChoice register() {
+    return new RegisterChoice(register, newRegister, sameBook);
+  }
 
   Machine machine() {
     return Machine.here(today);

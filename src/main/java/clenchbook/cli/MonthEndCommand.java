@@ -44,7 +44,7 @@ final class MonthEndCommand implements Callable<Integer> {
   public Integer call() {
     MonthEndRequest request =
         new MonthEndRequest(
-            book.book, month, book.out, book.register, includeEarlier, correct, exportRegister);
+            book.book, month, book.out, book.register(), includeEarlier, correct, exportRegister);
     return new MonthEndRun(request, book.machine(), Terminal.ofProcess()).run();
   }
 }

@@ -31,7 +31,7 @@ final class PaymentsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     return new PaymentsRun(
-            book.book, statements, book.out, book.register, book.machine(), Terminal.ofProcess())
+            book.book, statements, book.out, book.register(), book.machine(), Terminal.ofProcess())
         .run();
   }
 }

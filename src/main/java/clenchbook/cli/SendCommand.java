@@ -82,7 +82,7 @@ final class SendCommand implements Callable<Integer> {
             book.book,
             month,
             book.out,
-            book.register,
+            book.register(),
             preview,
             deliver,
             again,

@@ -56,7 +56,7 @@ final class YearEndCommand implements Callable<Integer> {
     }
     YearEndRequest request =
         new YearEndRequest(
-            book.book, year, quarter, calendarQuarters, book.out, book.register, rates);
+            book.book, year, quarter, calendarQuarters, book.out, book.register(), rates);
     return new YearEndRun(request, book.machine(), Terminal.ofProcess()).run();
   }
 }

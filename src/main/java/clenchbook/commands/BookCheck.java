@@ -6,7 +6,6 @@ import clenchbook.book.Settings;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
-import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.problem.Problem;
@@ -14,6 +13,7 @@ import clenchbook.problem.ProblemLines;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterFault;
+import clenchbook.register.RegisterFile;
 import clenchbook.reports.month.BookFigures;
 import clenchbook.reports.month.PaymentRules;
 import clenchbook.writing.MarkedCopyWriter;
@@ -97,7 +97,7 @@ public final class BookCheck {
 
   private List<BilledDocument> documents() {
     try {
-      return Register.read(Places.register(book, register));
+      return Register.read(register.orElseGet(() -> RegisterFile.beside(book)));
     } catch (RegisterFault fault) {
       terminal.warn(String.valueOf(fault.getMessage()));
       return List.of();

@@ -7,6 +7,7 @@ import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.commands.printing.LettersInPrint;
@@ -78,12 +79,17 @@ public final class MonthEndRun {
   }
 
   private int run(Printing printing) {
-    Path registerFile = Places.register(request.book(), request.register());
     OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
     open.warnOfLaterDates(machine.today(), terminal);
+    Path registerFile = request.register().in(open, Places.reports(request.book(), request.out()));
     try (Register register = Register.open(registerFile)) {
+      List<BilledDocument> before = register.documents();
+      request.register().checkBook(open, registerFile, before);
       terminal.progress("working out " + request.month());
-      BilledMonth billed = bill(open, register.documents());
+      BilledMonth billed = bill(open, before);
+      if (before.isEmpty()) {
+        RegisterChoice.tellBeginning(open, registerFile, request.month(), terminal);
+      }
       PdfDocuments documents =
           Printing.documents(
               open.book().settings(), request.book(), request.month().atEndOfMonth());

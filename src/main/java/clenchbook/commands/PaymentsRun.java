@@ -12,6 +12,7 @@ import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.matching.MatchResult;
@@ -44,7 +45,7 @@ public final class PaymentsRun {
   private final Path book;
   private final List<Path> statements;
   private final Optional<Path> out;
-  private final Optional<Path> register;
+  private final RegisterChoice register;
   private final Machine machine;
   private final Terminal terminal;
 
@@ -54,7 +55,7 @@ public final class PaymentsRun {
    * @param book the workbook
    * @param statements the bank's files
    * @param out the folder of reports; empty for the one beside the book
-   * @param register the register; empty for the one beside the book
+   * @param register which register
    * @param machine the machine
    * @param terminal where it speaks
    */
@@ -62,7 +63,7 @@ public final class PaymentsRun {
       Path book,
       List<Path> statements,
       Optional<Path> out,
-      Optional<Path> register,
+      RegisterChoice register,
       Machine machine,
       Terminal terminal) {
     this.book = book;
@@ -82,7 +83,9 @@ public final class PaymentsRun {
   public int run() {
     try {
       OpenBook open = OpenBook.read(book, machine, terminal);
-      List<BilledDocument> documents = Register.read(Places.register(book, register));
+      Path file = register.in(open, Places.reports(book, out));
+      List<BilledDocument> documents = Register.read(file);
+      register.checkBook(open, file, documents);
       Intake intake = read(open.book().settings());
       terminal.progress("matching");
       Ledger ledger =

@@ -48,7 +48,6 @@ public final class SendRun {
   private final Machine machine;
   private final CredentialReader passwords;
   private final Terminal terminal;
-  private final Path registerFile;
 
   /**
    * Makes the run.
@@ -64,7 +63,6 @@ public final class SendRun {
     this.machine = machine;
     this.passwords = passwords;
     this.terminal = terminal;
-    this.registerFile = Places.register(request.book(), request.register());
   }
 
   /**
@@ -84,7 +82,9 @@ public final class SendRun {
               ? Optional.of(dispatch(open.book().settings(), from))
               : Optional.empty();
       PostRoom room = new PostRoom(from, OpenBook.folder(request.book()));
-      issue(open, room);
+      Path registerFile =
+          request.register().in(open, Places.reports(request.book(), request.out()));
+      issue(open, room, registerFile);
       boolean allGone =
           dispatch.isEmpty() || dispatch.get().send(room.mails(), registerFile, terminal);
       return allGone && !rowsHeld(open) ? MonthEndRun.DONE : MonthEndRun.ROWS_HELD;
@@ -115,14 +115,16 @@ public final class SendRun {
   }
 
   /** Writes the outbox between recording the documents and marking them issued. */
-  private void issue(OpenBook open, PostRoom room) {
+  private void issue(OpenBook open, PostRoom room, Path registerFile) {
     if (request.preview() && !Files.exists(registerFile)) {
       write(open, room, print(open, List.of(), Optional.empty()));
       terminal.say("Preview: nothing was marked and nothing was sent.");
       return;
     }
     try (Register register = Register.open(registerFile)) {
-      PrintedMonth printed = print(open, register.documents(), Optional.of(register));
+      List<BilledDocument> before = register.documents();
+      request.register().checkBook(open, registerFile, before);
+      PrintedMonth printed = print(open, before, Optional.of(register));
       if (request.preview()) {
         write(open, room, printed);
         terminal.say("Preview: nothing was marked and nothing was sent.");

@@ -1,5 +1,6 @@
 package clenchbook.commands;
 
+import clenchbook.commands.opening.RegisterChoice;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param quarter only this quarter of it, 1 to 4
  * @param calendarQuarters whether quarters begin on the first of a month although the year does not
  * @param out the folder of reports; empty for the one beside the book
- * @param register the register; empty for the one beside the book
+ * @param register which register
  * @param rates a folder of rate files to lay over the program's; empty for {@code rates} beside the
  *     book
  */
@@ -21,5 +22,5 @@ public record YearEndRequest(
     Optional<Integer> quarter,
     boolean calendarQuarters,
     Optional<Path> out,
-    Optional<Path> register,
+    RegisterChoice register,
     Optional<Path> rates) {}

@@ -67,10 +67,9 @@ public final class YearEndRun {
    */
   public int run() {
     try {
-      List<BilledDocument> register =
-          Register.read(Places.register(request.book(), request.register()));
       RateTables rates = rates();
       OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
+      List<BilledDocument> register = register(open);
       open.warnOfLaterDates(machine.today(), terminal);
       terminal.progress("working out " + name());
       YearEndFindings year = YearEnd.of(input(open, register, rates));
@@ -80,6 +79,13 @@ public final class YearEndRun {
     } finally {
       terminal.clear();
     }
+  }
+
+  private List<BilledDocument> register(OpenBook open) {
+    Path file = request.register().in(open, Places.reports(request.book(), request.out()));
+    List<BilledDocument> documents = Register.read(file);
+    request.register().checkBook(open, file, documents);
+    return documents;
   }
 
   private String name() {

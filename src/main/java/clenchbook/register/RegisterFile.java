@@ -19,22 +19,10 @@ public final class RegisterFile {
    *
    * @param book the workbook
    * @return {@code <name without extension>.register.db} beside it
-   * @throws RegisterFault when it is missing but another register lies beside the book, as when the
-   *     book was renamed
    */
   public static Path beside(Path book) {
     Path absolute = book.toAbsolutePath();
-    Path file = absolute.resolveSibling(name(absolute) + ENDING);
-    List<String> others = Files.exists(file) ? List.of() : others(absolute);
-    if (!others.isEmpty()) {
-      throw new RegisterFault(
-          "no register "
-              + file.getFileName()
-              + " beside the book, but "
-              + String.join(", ", others)
-              + " is there; was the book renamed? Say which one with --register");
-    }
-    return file;
+    return absolute.resolveSibling(name(absolute) + ENDING);
   }
 
   private static String name(Path book) {
@@ -43,8 +31,15 @@ public final class RegisterFile {
     return dot > 0 ? name.substring(0, dot) : name;
   }
 
-  private static List<String> others(Path book) {
-    Path folder = book.getParent();
+  /**
+   * The registers that lie in the folder of a book.
+   *
+   * @param book the workbook
+   * @return their names, sorted
+   * @throws RegisterFault when the folder can't be listed
+   */
+  public static List<String> inTheFolderOf(Path book) {
+    Path folder = book.toAbsolutePath().getParent();
     if (folder == null) {
       return List.of();
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.register.Register;
 import java.io.IOException;
@@ -71,7 +72,7 @@ class DiskFullTest {
                 book.path(),
                 YearMonth.of(2026, 10),
                 Optional.of(out),
-                Optional.of(register),
+                new RegisterChoice(Optional.of(register), false, false),
                 false,
                 Optional.empty(),
                 Optional.empty()),

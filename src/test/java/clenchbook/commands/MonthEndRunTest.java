@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.billing.documents.DocumentState;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.register.Register;
@@ -141,7 +142,8 @@ class MonthEndRunTest {
     SmallFolderBook book = book();
     // 40, 100, 95 and a free trim, with 20 % on top.
     assertEquals(
-        "2026-10: 4 invoices, GBP 282.00 in all; open "
+        "a register is begun: book.register.db; its first number is 2026-0001\n"
+            + "2026-10: 4 invoices, GBP 282.00 in all; open "
             + book.reports().resolve("2026-10/index.html"),
         said(book));
   }
@@ -174,7 +176,7 @@ class MonthEndRunTest {
             book.path(),
             YearMonth.of(2026, 10),
             Optional.empty(),
-            Optional.empty(),
+            RegisterChoice.USUAL,
             false,
             Optional.empty(),
             Optional.empty());

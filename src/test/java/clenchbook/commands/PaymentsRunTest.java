@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import java.io.ByteArrayOutputStream;
@@ -45,7 +46,7 @@ class PaymentsRunTest {
             book.path(),
             List.of(statements),
             Optional.empty(),
-            Optional.empty(),
+            RegisterChoice.USUAL,
             SmallFolderBook.machine(),
             new Terminal(to, to, false))
         .run();

@@ -11,6 +11,7 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.commands.mailing.SendRequest;
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.delivery.CredentialReader;
@@ -263,7 +264,7 @@ class SendRunTest {
                 book,
                 month,
                 Optional.empty(),
-                Optional.empty(),
+                RegisterChoice.USUAL,
                 includeEarlier,
                 Optional.empty(),
                 Optional.empty()),
@@ -286,7 +287,7 @@ class SendRunTest {
         book,
         month,
         Optional.empty(),
-        Optional.empty(),
+        RegisterChoice.USUAL,
         preview,
         deliver,
         again,

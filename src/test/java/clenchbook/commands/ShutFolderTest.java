@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.commands.mailing.SendRequest;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.delivery.CredentialReader;
 import clenchbook.delivery.SmtpServer.Protection;
@@ -150,7 +151,7 @@ class ShutFolderTest {
                 book.path(),
                 OCTOBER,
                 Optional.empty(),
-                Optional.of(register),
+                new RegisterChoice(Optional.of(register), false, false),
                 false,
                 Optional.empty(),
                 Optional.empty()),
@@ -165,7 +166,7 @@ class ShutFolderTest {
                 book.path(),
                 OCTOBER,
                 Optional.empty(),
-                Optional.of(register),
+                new RegisterChoice(Optional.of(register), false, false),
                 false,
                 false,
                 Set.of(),

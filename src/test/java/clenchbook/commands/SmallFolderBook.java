@@ -1,6 +1,7 @@
 package clenchbook.commands;
 
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.Terminal;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -82,7 +83,7 @@ public final class SmallFolderBook {
                 folder,
                 YearMonth.parse(month),
                 Optional.empty(),
-                Optional.empty(),
+                RegisterChoice.USUAL,
                 includeEarlier,
                 Optional.ofNullable(correct),
                 Optional.empty()),

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import java.io.ByteArrayOutputStream;
@@ -69,7 +70,7 @@ class YearEndRunTest {
             quarter,
             false,
             Optional.of(folder.resolve("out")),
-            Optional.empty(),
+            RegisterChoice.USUAL,
             Optional.empty());
     return new YearEndRun(request, machine(), terminal()).run();
   }
@@ -168,7 +169,7 @@ class YearEndRunTest {
               book,
               YearMonth.of(2026, month),
               Optional.of(folder.resolve("out")),
-              Optional.empty(),
+              RegisterChoice.USUAL,
               false,
               Optional.empty(),
               Optional.empty());

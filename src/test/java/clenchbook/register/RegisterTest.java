@@ -185,13 +185,11 @@ class RegisterTest {
   }
 
   @Test
-  void a_renamed_book_does_not_start_a_new_register() throws IOException {
+  void it_lies_beside_the_book_under_its_name() throws IOException {
     Register.open(file()).close();
-    RegisterFault fault =
-        assertThrows(
-            RegisterFault.class, () -> RegisterFile.beside(folder.resolve("renamed.xlsx")));
-    assertTrue(fault.getMessage().contains("--register"), fault.getMessage());
     assertEquals(file(), RegisterFile.beside(folder.resolve("book.xlsx")));
+    assertEquals(
+        List.of("book.register.db"), RegisterFile.inTheFolderOf(folder.resolve("renamed.xlsx")));
   }
 
   /** The second client is the sqlite3 shell of the machine (Debian package sqlite3). */

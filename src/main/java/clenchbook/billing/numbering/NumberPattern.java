@@ -3,6 +3,7 @@ package clenchbook.billing.numbering;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,6 +18,8 @@ public record NumberPattern(String pattern) {
   public static final NumberPattern DEFAULT = new NumberPattern("{yyyy}-{seq:4}");
 
   private static final Pattern SEQUENCE = Pattern.compile("\\{seq(?::([1-9]))?\\}");
+  private static final Pattern PART =
+      Pattern.compile("\\{yyyy\\}|\\{yy\\}|\\{mm\\}|\\{seq(?::[1-9])?\\}");
 
   /**
    * Reads a pattern.
@@ -71,5 +74,44 @@ public record NumberPattern(String pattern) {
     int digits = matcher.group(1) == null ? 1 : Integer.parseInt(matcher.group(1));
     String padded = String.format(Locale.ROOT, "%0" + digits + "d", sequence);
     return matcher.replaceFirst(padded);
+  }
+
+  /**
+   * The place in its series of a number that this pattern may have given.
+   *
+   * @param text a number, or a text that begins with one and a space
+   * @param year the year that the number must bear where the pattern holds a year
+   * @return its sequence; empty when it is no number of this pattern and year
+   */
+  public OptionalInt sequence(String text, int year) {
+    Matcher matcher = form(year).matcher(text.strip());
+    if (!matcher.matches()) {
+      return OptionalInt.empty();
+    }
+    try {
+      return OptionalInt.of(Integer.parseInt(matcher.group(1)));
+    } catch (NumberFormatException tooLong) {
+      return OptionalInt.empty();
+    }
+  }
+
+  private Pattern form(int year) {
+    Matcher parts = PART.matcher(pattern);
+    StringBuilder form = new StringBuilder();
+    int from = 0;
+    while (parts.find()) {
+      form.append(Pattern.quote(pattern.substring(from, parts.start())));
+      form.append(
+          switch (parts.group()) {
+            case "{yyyy}" -> String.format(Locale.ROOT, "%04d", year);
+            case "{yy}" -> String.format(Locale.ROOT, "%02d", year % 100);
+            case "{mm}" -> "[0-9]{2}";
+            default -> "([0-9]+)";
+          });
+      from = parts.end();
+    }
+    form.append(Pattern.quote(pattern.substring(from))).append("(?: .*)?");
+    return Pattern.compile(
+        form.toString(), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.DOTALL);
   }
 }

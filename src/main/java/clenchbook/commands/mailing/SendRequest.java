@@ -1,5 +1,6 @@
 package clenchbook.commands.mailing;
 
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.delivery.SmtpServer.Protection;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,7 +14,7 @@ import java.util.Set;
  * @param book the workbook
  * @param month the month
  * @param out the folder of reports; empty for the one beside the book
- * @param register the register; empty for the one beside the book
+ * @param register which register
  * @param preview true to write the mails and mark nothing
  * @param deliver true to hand the mails to the mail server
  * @param again owners whose mail goes off again, whatever became of it
@@ -24,7 +25,7 @@ public record SendRequest(
     Path book,
     YearMonth month,
     Optional<Path> out,
-    Optional<Path> register,
+    RegisterChoice register,
     boolean preview,
     boolean deliver,
     Set<String> again,

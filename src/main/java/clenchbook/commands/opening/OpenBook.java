@@ -113,9 +113,22 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
    * @return true when at least one is
    */
   public boolean visitsHeld() {
-    return problems.stream()
-        .filter(problem -> problem.severity() == Severity.HELD)
-        .anyMatch(problem -> book().visitSheets().contains(problem.at().sheet()));
+    return visitRowsHeld() > 0;
+  }
+
+  /**
+   * How many rows of visits are held back.
+   *
+   * @return their number, each counted once
+   */
+  public int visitRowsHeld() {
+    return (int)
+        problems.stream()
+            .filter(problem -> problem.severity() == Severity.HELD)
+            .filter(problem -> book().visitSheets().contains(problem.at().sheet()))
+            .map(problem -> problem.at().sheet() + "!" + problem.at().row())
+            .distinct()
+            .count();
   }
 
   /**

@@ -1,6 +1,5 @@
 package clenchbook.commands.opening;
 
-import clenchbook.register.RegisterFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -12,10 +11,6 @@ public final class Places {
   public static Path reports(Path book, Optional<Path> out) {
     return out.orElseGet(
         () -> book.toAbsolutePath().resolveSibling(name(book.toAbsolutePath()) + " reports"));
-  }
-
-  public static Path register(Path book, Optional<Path> register) {
-    return register.map(Path::toAbsolutePath).orElseGet(() -> RegisterFile.beside(book));
   }
 
   private static String name(Path book) {

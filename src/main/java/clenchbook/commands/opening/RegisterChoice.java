@@ -1,0 +1,145 @@
+package clenchbook.commands.opening;
+
+import clenchbook.billing.corrections.BilledVisits.Bearing;
+import clenchbook.billing.corrections.IssuedRows;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.numbering.BegunNumbers;
+import clenchbook.register.RegisterFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which register a run works with. It guards against the two slips that would give numbers and
+ * bills twice: beginning a second register for a book that has one, and taking another book's.
+ *
+ * @param file the register that was named; empty for the one beside the book
+ * @param begin true to begin a register although there seems to be one already
+ * @param sameBook true to take a register although most of what it billed is no row of the book
+ */
+public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBook) {
+  /** The one beside the book, with both guards. */
+  public static final RegisterChoice USUAL = new RegisterChoice(Optional.empty(), false, false);
+
+  /**
+   * The register's file.
+   *
+   * @param open the book
+   * @param reports the folder of reports, in which earlier runs may have left invoices
+   * @return the file; it may be missing still
+   * @throws RunFault when it is missing and there are signs that the book has had one
+   */
+  public Path in(OpenBook open, Path reports) {
+    Path register =
+        file.map(Path::toAbsolutePath).orElseGet(() -> RegisterFile.beside(open.file()));
+    if (file.isEmpty() && !begin && !Files.exists(register)) {
+      refuseOthers(open.file(), register);
+      refuseLost(open, register, PastInvoices.in(reports));
+    }
+    return register;
+  }
+
+  private static void refuseOthers(Path book, Path register) {
+    List<String> others = RegisterFile.inTheFolderOf(book);
+    if (!others.isEmpty()) {
+      throw new RunFault(
+          "no register "
+              + register.getFileName()
+              + " beside the book, but "
+              + String.join(", ", others)
+              + " is there; was the book renamed? Say which one with --register, or begin one with"
+              + " --new-register");
+    }
+  }
+
+  private static void refuseLost(OpenBook open, Path register, PastInvoices past) {
+    if (past.names().isEmpty()) {
+      return;
+    }
+    int next =
+        BegunNumbers.after(
+            BegunNumbers.pattern(open.book().settings()), past.names(), past.last().getYear());
+    throw new RunFault(
+        "no register "
+            + register.getFileName()
+            + " beside the book, but invoices of an earlier run lie in "
+            + past.folder()
+            + "; put a copy of the register back or name it with --register; or begin one with"
+            + " --new-register"
+            + (next == 0 ? "" : ", after setting Next invoice number to " + next));
+  }
+
+  /**
+   * Makes sure that the register is this book's.
+   *
+   * @param open the book
+   * @param register the register's file
+   * @param documents all documents of the register
+   * @throws RunFault when most of what it billed is no row of the book
+   */
+  public void checkBook(OpenBook open, Path register, List<BilledDocument> documents) {
+    if (sameBook) {
+      return;
+    }
+    IssuedRows rows = IssuedRows.of(open.jobs(), documents, open.visitRowsHeld());
+    if (rows.ofAnotherBook()) {
+      throw new RunFault(
+          "the register "
+              + register.getFileName()
+              + " seems to be another book's: of "
+              + rows.visits()
+              + " visits on invoices that are out, "
+              + rows.missing()
+              + " are no rows of this book"
+              + rows.first().map(RegisterChoice::inWords).orElse("")
+              + "; name the right register with --register, or say --same-book if these rows were"
+              + " deleted; nothing was changed");
+    }
+  }
+
+  private static String inWords(Bearing bearing) {
+    return " (the first: "
+        + bearing.visit().date()
+        + ", "
+        + bearing.lines().get(0).horse()
+        + ", on "
+        + bearing.invoice().number()
+        + ")";
+  }
+
+  /**
+   * Says that a run begins a register, and which numbers it would give again.
+   *
+   * @param open the book
+   * @param register the register's file
+   * @param month the month that is run
+   * @param terminal where to
+   */
+  public static void tellBeginning(
+      OpenBook open, Path register, YearMonth month, Terminal terminal) {
+    BegunNumbers numbers = BegunNumbers.of(open.book().settings(), open.book().payments(), month);
+    terminal.say(
+        "a register is begun: "
+            + register.getFileName()
+            + "; its first number is "
+            + numbers.first());
+    if (!numbers.again().isEmpty()) {
+      terminal.warn(
+          "Payments name "
+              + some(numbers.again())
+              + ", which this register would give again; if they are out already, delete the"
+              + " register just begun, set Next invoice number to "
+              + numbers.next()
+              + " in Settings and run again");
+    }
+  }
+
+  private static String some(List<String> numbers) {
+    int most = 5;
+    return numbers.size() <= most
+        ? String.join(", ", numbers)
+        : String.join(", ", numbers.subList(0, most)) + " and " + (numbers.size() - most) + " more";
+  }
+}

@@ -1,0 +1,166 @@
+package clenchbook.commands;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.register.Register;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** No slip with registers restarts the numbers in silence or bills a book's visits again. */
+class RegisterGuardTest {
+  @TempDir private Path folder;
+  private SmallFolderBook book;
+
+  @BeforeEach
+  void a_book() throws IOException {
+    book = SmallFolderBook.in(folder);
+  }
+
+  private Typed october(String... options) {
+    return october(book.path(), options);
+  }
+
+  private static Typed october(Path of, String... options) {
+    String[] words = new String[options.length + 2];
+    words[0] = "--month";
+    words[1] = "2026-10";
+    System.arraycopy(options, 0, words, 2, options.length);
+    return Typed.type("month-end", of, words);
+  }
+
+  @Test
+  void a_run_that_begins_a_register_says_so_with_its_first_number() throws IOException {
+    Typed first = october();
+    assertEquals(0, first.exit(), first.all());
+    assertTrue(
+        first
+            .out()
+            .contains("a register is begun: book.register.db; its first number is 2026-0001"),
+        first.all());
+    assertFalse(october().all().contains("begun"), "once");
+  }
+
+  @Test
+  void it_warns_where_payments_name_numbers_that_it_would_give_again() throws IOException {
+    book.payments("2026-10-10,Adam,50,2026-0007,\n2026-10-11,Ruth,5,2025-0009,\n");
+    Typed first = october();
+    assertTrue(
+        first.err().contains("Payments name 2026-0007, which this register would give again"),
+        first.all());
+    assertTrue(first.err().contains("set Next invoice number to 8"), first.all());
+
+    Files.delete(book.register());
+    book.sheet("Settings", SmallFolderBook.SETTINGS + "Next invoice number,8\n");
+    Typed mended = october("--new-register");
+    assertTrue(mended.out().contains("its first number is 2026-0008"), mended.all());
+    assertFalse(mended.err().contains("again"), mended.all());
+  }
+
+  @Test
+  void a_lost_register_is_missed_where_invoices_lie_in_the_reports() throws IOException {
+    october();
+    Files.delete(book.register());
+
+    Typed lost = october();
+
+    assertEquals(2, lost.exit(), lost.all());
+    assertEquals(1, lost.err().lines().count(), lost.all());
+    assertTrue(lost.err().contains("invoices of an earlier run lie in"), lost.all());
+    assertTrue(lost.err().contains("--register"), lost.all());
+    assertTrue(lost.err().contains("Next invoice number to 5"), lost.all());
+    assertFalse(Files.exists(book.register()), "none was made");
+    assertEquals(2, Typed.type("year-end", book.path(), "--year", "2026").exit());
+    assertEquals(0, october("--new-register").exit());
+    assertEquals(0, october("--new-register").exit(), "and again");
+  }
+
+  @Test
+  void a_lost_register_is_missed_in_another_folder_of_reports_too() throws IOException {
+    String out = folder.resolve("elsewhere").toString();
+    october("--out", out);
+    Files.delete(book.register());
+    assertEquals(2, october("--out", out).exit());
+    assertEquals(0, october().exit(), "no sign of an earlier run");
+  }
+
+  @Test
+  void a_renamed_book_asks_which_register_is_its() throws IOException {
+    october();
+    Path renamed = Files.move(book.path(), folder.resolve("farm book"));
+
+    Typed asked = october(renamed);
+
+    assertEquals(2, asked.exit(), asked.all());
+    assertEquals(1, asked.err().lines().count(), asked.all());
+    assertTrue(asked.err().contains("book.register.db is there"), asked.all());
+    assertEquals(0, october(renamed, "--register", book.register().toString()).exit());
+    assertFalse(Files.exists(folder.resolve("farm book.register.db")));
+    assertEquals(0, october(renamed, "--new-register").exit());
+    assertTrue(Files.exists(folder.resolve("farm book.register.db")));
+  }
+
+  @Test
+  void another_books_register_is_refused_and_left_as_it_is() throws IOException {
+    october();
+    issue();
+    byte[] before = Files.readAllBytes(book.register());
+    SmallFolderBook other =
+        SmallFolderBook.in(Files.createDirectories(folder.resolve("other")))
+            .sheet(
+                "Visits",
+                "Date,Owner,Horse,Work\n2026-10-05,Nora,Star,Trim\n2026-10-06,Olga,Sun,Trim\n");
+    String register = book.register().toString();
+
+    for (String command : new String[] {"month-end", "send"}) {
+      Typed refused =
+          Typed.type(command, other.path(), "--month", "2026-10", "--register", register);
+      assertEquals(2, refused.exit(), refused.all());
+      assertEquals(1, refused.err().lines().count(), refused.all());
+      assertTrue(refused.err().contains("seems to be another book's"), refused.all());
+      assertTrue(refused.err().contains("of 4 visits"), refused.all());
+    }
+    assertEquals(
+        2, Typed.type("year-end", other.path(), "--year", "2026", "--register", register).exit());
+    assertArrayEquals(before, Files.readAllBytes(book.register()), "nothing changed");
+    assertFalse(Files.exists(other.reports()), "nothing was written");
+    assertEquals(0, october(other.path(), "--register", register, "--same-book").exit());
+  }
+
+  @Test
+  void deleted_moved_cancelled_and_held_rows_are_no_sign_of_another_book() throws IOException {
+    october();
+    issue();
+    // One of four deleted, one moved to another day, one cancelled, one held back.
+    book.sheet(
+        "Visits",
+        "Date,Owner,Horse,Work,Charge,Reason\n2026-10-09,Ruth,Bess,Trim,,\n"
+            + "2026-10-06,Adam,Jet,Full set,,cancelled\n2026-10-07,Maeve,Dot,Full set,9x5,\n");
+    Typed run = october();
+    assertEquals(1, run.exit(), run.all());
+  }
+
+  @Test
+  void a_single_billed_visit_may_have_been_deleted() throws IOException {
+    book.sheet("Visits", "Date,Owner,Horse,Work\n2026-10-05,Ruth,Bess,Trim\n");
+    october();
+    issue();
+    book.sheet("Visits", "Date,Owner,Horse,Work\n");
+    assertEquals(0, october().exit());
+  }
+
+  private void issue() {
+    try (Register register = Register.open(book.register())) {
+      register.move(
+          register.documents().stream().map(BilledDocument::number).toList(), DocumentState.ISSUED);
+    }
+  }
+}
