@@ -14,11 +14,16 @@ import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 
 /** Opens a workbook of any accepted format, known by its content, not by its name. */
 public final class TableFile {
   private static final int OLE = 0xD0CF11E0;
   private static final int ZIP = 0x504B0304;
+
+  /** How the single sheets of Excel 2, 3 and 4 begin, and what some programs write without more. */
+  private static final Set<Integer> OLD_SHEETS =
+      Set.of(0x0900_0400, 0x0902_0600, 0x0904_0600, 0x0908_0800, 0x0908_1000);
 
   private TableFile() {}
 
@@ -46,6 +51,11 @@ public final class TableFile {
     }
     if (first == OLE) {
       return OleFile.open(file, password);
+    }
+    if (OLD_SHEETS.contains(first)) {
+      throw new UnreadableWorkbook(
+          "the file was saved by Excel 4 or an older program; open it in a spreadsheet program and"
+              + " save it again as .xlsx");
     }
     throw new UnreadableWorkbook(
         "the file is no workbook, whatever its name; expected .xlsx, .xlsm, .xls, .ods or a folder"

@@ -22,6 +22,13 @@ public final class UnreadableWorkbook extends IOException {
     super(message, cause);
   }
 
+  /** Says that a sheet is listed whose part is missing: what else is missing nobody knows. */
+  public static UnreadableWorkbook withoutSheet(String name) {
+    String oneLine = name.replaceAll("\\s+", " ");
+    return new UnreadableWorkbook(
+        "the file is damaged: it lists the sheet '" + oneLine + "', which is not in it");
+  }
+
   /** The refusal inside a library's exception, else the fallback. */
   public static IOException within(Throwable thrown, IOException fallback) {
     for (Throwable t = thrown; t != null; t = t.getCause()) {

@@ -25,6 +25,7 @@ final class GuardedStream extends InputStream {
   private final InputStream unpacked;
   private final String name;
   private final long limit;
+  private final long declared;
   private final long expectedSum;
   private final CRC32 sum = new CRC32();
   private long count;
@@ -34,13 +35,25 @@ final class GuardedStream extends InputStream {
    * Guards a part.
    *
    * @param packedSize bytes in the package
+   * @param size bytes unpacked, as the package says; -1 where not known
    * @param expectedSum the part's CRC-32, -1 where not known
    */
-  GuardedStream(InputStream unpacked, String name, long packedSize, long expectedSum) {
+  GuardedStream(InputStream unpacked, String name, long packedSize, long size, long expectedSum) {
     this.unpacked = unpacked;
     this.name = name;
-    this.limit = Math.min(MOST_BYTES, Math.max(ALWAYS_ALLOWED, packedSize * MOST_GROWTH));
+    this.limit = mostFor(packedSize);
+    this.declared = size < 0 ? Long.MAX_VALUE : size;
     this.expectedSum = expectedSum;
+  }
+
+  /** What a part of a packed size may unpack to, in bytes. */
+  static long mostFor(long packedSize) {
+    return Math.min(MOST_BYTES, Math.max(ALWAYS_ALLOWED, packedSize * MOST_GROWTH));
+  }
+
+  static UnreadableWorkbook tooMuch() {
+    return new UnreadableWorkbook(
+        "a part of the file unpacks to more than 2 GB or 200 times its size; no workbook does");
   }
 
   @Override
@@ -61,8 +74,10 @@ final class GuardedStream extends InputStream {
     sum.update(into, from, got);
     count += got;
     if (count > limit) {
-      throw new UnreadableWorkbook(
-          "a part of the file unpacks to more than 2 GB or 200 times its size; no workbook does");
+      throw tooMuch();
+    }
+    if (count > declared) {
+      throw new ZipException("the part " + name + " is longer than the file says");
     }
     watchRun(into, from, got);
     return got;

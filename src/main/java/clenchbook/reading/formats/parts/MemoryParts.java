@@ -23,7 +23,9 @@ public final class MemoryParts implements Parts {
   public MemoryParts(byte[] bytes) throws IOException {
     this.zip =
         ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+    Directory directory = new Directory(bytes.length);
     for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
+      directory.judge(entry.getName(), entry.getSize(), entry.getCompressedSize());
       if (entries.size() < MOST_PARTS) {
         entries.putIfAbsent(ZipParts.key(entry.getName()), entry);
       }
@@ -42,7 +44,8 @@ public final class MemoryParts implements Parts {
       throw new FileNotFoundException("the part " + name + " is missing");
     }
     InputStream unpacked = zip.getInputStream(entry);
-    return new GuardedStream(unpacked, name, entry.getCompressedSize(), entry.getCrc());
+    return new GuardedStream(
+        unpacked, name, entry.getCompressedSize(), entry.getSize(), entry.getCrc());
   }
 
   @Override

@@ -4,6 +4,7 @@ import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
@@ -20,7 +21,7 @@ public final class ZipParts implements Parts {
   /**
    * Opens the packed file.
    *
-   * @throws IOException where it is no packed file, or claims more parts than are accepted
+   * @throws IOException where it is no packed file, or its directory claims more than is accepted
    */
   public ZipParts(Path file) throws IOException {
     this.zip = new ZipFile(file.toFile());
@@ -28,8 +29,23 @@ public final class ZipParts implements Parts {
       zip.close();
       throw new UnreadableWorkbook("the file has more than 20,000 parts; no workbook has");
     }
-    for (ZipEntry entry : Collections.list(zip.entries())) {
-      entries.putIfAbsent(key(entry.getName()), entry);
+    Directory directory = new Directory(Files.size(file));
+    try {
+      for (ZipEntry entry : Collections.list(zip.entries())) {
+        directory.judge(entry.getName(), entry.getSize(), entry.getCompressedSize());
+        add(entry);
+      }
+    } catch (IOException refusal) {
+      zip.close();
+      throw refusal;
+    }
+  }
+
+  /** Of two parts of one name nobody can tell which is meant, nor would every program take one. */
+  private void add(ZipEntry entry) throws UnreadableWorkbook {
+    ZipEntry other = entries.putIfAbsent(key(entry.getName()), entry);
+    if (other != null && other.getName().equals(entry.getName())) {
+      throw new UnreadableWorkbook("the file is damaged: it holds two parts of one name");
     }
   }
 
@@ -51,7 +67,8 @@ public final class ZipParts implements Parts {
       throw new FileNotFoundException("the part " + name + " is missing");
     }
     InputStream unpacked = zip.getInputStream(entry);
-    return new GuardedStream(unpacked, name, entry.getCompressedSize(), entry.getCrc());
+    return new GuardedStream(
+        unpacked, name, entry.getCompressedSize(), entry.getSize(), entry.getCrc());
   }
 
   @Override

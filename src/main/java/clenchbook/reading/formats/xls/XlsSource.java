@@ -2,28 +2,29 @@ package clenchbook.reading.formats.xls;
 
 import clenchbook.reading.formats.cells.DamagedSheet;
 import clenchbook.reading.formats.cells.MergedCells;
+import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.formats.cells.RowSink;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.poi.EncryptedDocumentException;
-import org.apache.poi.hssf.OldExcelFormatException;
-import org.apache.poi.hssf.eventusermodel.HSSFEventFactory;
-import org.apache.poi.hssf.eventusermodel.HSSFRequest;
-import org.apache.poi.hssf.record.crypto.Biff8EncryptionKey;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
-/** A book of the binary format of 1997 to 2003, read as a stream of records by Apache POI. */
+/**
+ * A book of the binary format: that of 1997 to 2003, and that of 1993 to 1995, which differs in how
+ * it writes texts. Apache POI opens the container, decrypts, and parts the records.
+ */
 final class XlsSource implements TableSource {
   private static final List<String> STREAMS = List.of("Workbook", "WORKBOOK", "Book", "BOOK");
 
   private final POIFSFileSystem file;
   private final String stream;
   private final Optional<String> password;
-  private final XlsListener book;
+  private final XlsBook book;
+  private final List<XlsBook.Sheet> sheets;
 
   /** Opens the book; the file is closed with it, and at once where it is none. */
   XlsSource(POIFSFileSystem file, Optional<String> password) throws IOException {
@@ -34,41 +35,42 @@ final class XlsSource implements TableSource {
       if (stream.isEmpty()) {
         throw new UnreadableWorkbook("the file is an office document, but no workbook");
       }
-      this.book = pass(new XlsListener(-1, row -> false));
-      if (book.sheetNames().isEmpty()) {
+      this.book = readBook();
+      this.sheets = book.sheets();
+      if (sheets.isEmpty()) {
         throw new UnreadableWorkbook("the workbook has no sheet");
       }
-    } catch (DamagedSheet damaged) {
-      file.close();
-      throw new UnreadableWorkbook(
-          "the file is damaged: its list of sheets can't be read", damaged);
     } catch (IOException unreadable) {
       file.close();
       throw unreadable;
     }
   }
 
-  /** One pass over the records, up to where the listener has what it wants. */
-  private XlsListener pass(XlsListener listener) throws IOException {
-    HSSFRequest request = new HSSFRequest();
-    request.addListenerForAllRecords(listener);
-    Biff8EncryptionKey.setCurrentUserPassword(password.orElse(null));
-    try (InputStream records = file.createDocumentInputStream(stream)) {
-      new HSSFEventFactory().abortableProcessEvents(request, records);
-      listener.finish();
-      return listener;
-    } catch (EncryptedDocumentException locked) {
-      throw encrypted(password, locked);
-    } catch (OldExcelFormatException old) {
-      throw new UnreadableWorkbook("the file is older than 1997; save it as .xlsx", old);
-    } catch (XlsListener.TakerFailed failed) {
-      throw failed.failure();
-    } catch (IOException | RuntimeException | StackOverflowError broken) {
+  private XlsBook readBook() throws IOException {
+    try (XlsRecords records = records()) {
+      return sound(() -> XlsBook.read(records));
+    } catch (DamagedSheet damaged) {
+      throw new UnreadableWorkbook(
+          "the file is damaged: its list of sheets can't be read", damaged);
+    }
+  }
+
+  private XlsRecords records() throws IOException {
+    try {
+      return new XlsRecords(file.createDocumentInputStream(stream), password);
+    } catch (IOException | RuntimeException broken) {
       throw new DamagedSheet("the sheet breaks off", broken);
-    } catch (org.apache.poi.hssf.eventusermodel.HSSFUserException stopped) {
-      return listener;
-    } finally {
-      Biff8EncryptionKey.setCurrentUserPassword(null);
+    }
+  }
+
+  /** What the library throws means damage, or a lock. */
+  private <T> T sound(Supplier<T> reading) throws IOException {
+    try {
+      return reading.get();
+    } catch (EncryptedDocumentException locked) {
+      throw UnreadableWorkbook.within(locked, encrypted(password, locked));
+    } catch (RuntimeException | StackOverflowError broken) {
+      throw new DamagedSheet("the sheet breaks off", broken);
     }
   }
 
@@ -83,7 +85,7 @@ final class XlsSource implements TableSource {
 
   @Override
   public List<String> sheetNames() {
-    return book.sheetNames();
+    return sheets.stream().map(XlsBook.Sheet::name).toList();
   }
 
   @Override
@@ -93,7 +95,18 @@ final class XlsSource implements TableSource {
 
   @Override
   public List<MergedCells> rows(int sheet, RowSink sink) throws IOException {
-    return pass(new XlsListener(book.recordedPlace(sheet), sink)).merged();
+    try (XlsRecords records = records()) {
+      XlsBook.Sheet wanted = sheets.get(sheet);
+      if (!sound(() -> XlsSheetPass.find(records, wanted.place()))) {
+        throw UnreadableWorkbook.withoutSheet(wanted.name());
+      }
+      XlsSheetPass pass = new XlsSheetPass(records, book);
+      Optional<Row> row = sound(pass::next);
+      while (row.isPresent() && sink.take(row.get())) {
+        row = sound(pass::next);
+      }
+      return pass.merged();
+    }
   }
 
   @Override

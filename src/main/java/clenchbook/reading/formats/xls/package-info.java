@@ -1,5 +1,5 @@
 /**
- * Workbooks of the older binary format, BIFF8. Start at {@link
+ * Workbooks of the older binary format, of 1993 and of 1997. Start at {@link
  * clenchbook.reading.formats.xls.XlsSource}.
  */
 @NullMarked

@@ -5,14 +5,17 @@ import clenchbook.reading.formats.parts.Xml;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLInputFactory;
 
 /** What a part of an office package points to. Links out of the package are left out. */
 public final class XlsxRelations {
   private final Map<String, Relation> byId = new LinkedHashMap<>();
+  private final Set<String> outside = new HashSet<>();
 
   /**
    * One pointer.
@@ -43,9 +46,12 @@ public final class XlsxRelations {
   private void add(Xml xml, String folder) throws IOException {
     String type = xml.attribute("Type").orElse("");
     String target = xml.attribute("Target").orElse("");
-    if (!xml.attribute("TargetMode").orElse("").equalsIgnoreCase("External")) {
+    String id = xml.attribute("Id").orElse("");
+    if (xml.attribute("TargetMode").orElse("").equalsIgnoreCase("External")) {
+      outside.add(id);
+    } else {
       String last = type.substring(type.lastIndexOf('/') + 1);
-      byId.put(xml.attribute("Id").orElse(""), new Relation(last, resolve(folder, target)));
+      byId.put(id, new Relation(last, resolve(folder, target)));
     }
   }
 
@@ -65,6 +71,11 @@ public final class XlsxRelations {
 
   Optional<Relation> find(String id) {
     return Optional.ofNullable(byId.get(id));
+  }
+
+  /** Whether a pointer leads out of the package. */
+  boolean leadsOutside(String id) {
+    return outside.contains(id);
   }
 
   /** The first target of a type. */

@@ -68,14 +68,24 @@ public final class XlsxSource implements TableSource {
     }
   }
 
-  /** Sheets that hold a chart or an old dialogue are no tables. */
+  /**
+   * Sheets that hold a chart or an old dialogue are no tables, nor are links to other books, nor
+   * old modules of macros, which point to nothing.
+   */
   private void addSheet(Xml xml) throws IOException {
+    String name = xml.attribute("name").orElse("");
     String id = xml.attributeInNamespace("id").orElse("");
     Optional<XlsxRelations.Relation> relation = relations.find(id);
-    if (relation.isPresent() && relation.get().type().equals("worksheet")) {
-      names.add(xml.attribute("name").orElse(""));
-      sheetParts.add(relation.get().target());
+    boolean table = relation.isEmpty() || relation.get().type().equals("worksheet");
+    if (!table || id.isEmpty() || relations.leadsOutside(id)) {
+      return;
     }
+    String part = relation.map(XlsxRelations.Relation::target).orElse("");
+    if (!parts.has(part)) {
+      throw UnreadableWorkbook.withoutSheet(name);
+    }
+    names.add(name);
+    sheetParts.add(part);
   }
 
   static boolean isTrue(String text) {
