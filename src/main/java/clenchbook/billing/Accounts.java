@@ -4,7 +4,6 @@ import clenchbook.billing.accounts.Account;
 import clenchbook.billing.accounts.Account.Movement;
 import clenchbook.billing.accounts.Account.Source;
 import clenchbook.billing.accounts.Settling;
-import clenchbook.billing.accounts.TruckShares;
 import clenchbook.billing.corrections.UnbilledVisits;
 import clenchbook.billing.corrections.VisitMatching;
 import clenchbook.billing.documents.BilledDocument;
@@ -34,6 +33,7 @@ public final class Accounts {
   private final LocalDate last;
   private final MinorUnit unit;
   private final VisitMatching matching;
+  private final TruckMoney money;
   private final Map<String, List<Movement>> movements = new TreeMap<>(Names.ORDER);
   private final Map<String, Map<VisitKey, String>> bearers = new HashMap<>();
 
@@ -44,6 +44,7 @@ public final class Accounts {
     this.last = last;
     unit = jobs.index().book().settings().minorUnit();
     matching = new UnbilledVisits(jobs, billing.documents()).matching();
+    money = TruckMoney.of(jobs, billing.documents());
   }
 
   /**
@@ -105,7 +106,7 @@ public final class Accounts {
 
   private void truck(Job job) {
     if (counts(job.date())) {
-      TruckShares.of(job, unit).forEach((owner, paid) -> truck(job, owner, paid));
+      money.of(job).forEach((owner, paid) -> truck(job, owner, paid));
     }
   }
 

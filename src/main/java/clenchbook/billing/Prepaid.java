@@ -1,6 +1,5 @@
 package clenchbook.billing;
 
-import clenchbook.billing.accounts.TruckShares;
 import clenchbook.billing.corrections.UnbilledVisits;
 import clenchbook.billing.corrections.VisitMatching;
 import clenchbook.billing.documents.BilledDocument;
@@ -25,6 +24,7 @@ import java.util.Optional;
 public final class Prepaid {
   private final Jobs jobs;
   private final MinorUnit unit;
+  private final TruckMoney money;
   private final Map<VisitKey, Job> paid = new HashMap<>();
   private final Map<String, String> first = new HashMap<>();
 
@@ -37,9 +37,10 @@ public final class Prepaid {
   public Prepaid(Jobs jobs, List<BilledDocument> documents) {
     unit = jobs.index().book().settings().minorUnit();
     this.jobs = jobs;
+    money = TruckMoney.of(jobs, documents);
     VisitMatching matching = new UnbilledVisits(jobs, documents).matching();
     for (Job job : jobs.all()) {
-      if (job.visit().paid().isPresent()) {
+      if (job.visit().paid().isPresent() || !money.of(job).isEmpty()) {
         paid.put(matching.key(job), job);
       }
     }
@@ -85,7 +86,7 @@ public final class Prepaid {
   }
 
   private BigDecimal share(Job job, String owner) {
-    return TruckShares.of(job, unit).entrySet().stream()
+    return money.of(job).entrySet().stream()
         .filter(share -> Names.same(named(share.getKey()), named(owner)))
         .map(Map.Entry::getValue)
         .reduce(unit.zero(), BigDecimal::add);

@@ -30,7 +30,8 @@ import java.util.Optional;
  * @param totalMin minutes from first foot to last clench; replaces the sum
  * @param helperMin somebody else's minutes on this horse
  * @param charge the price typed for this visit; final; 0 = free
- * @param paid money taken at the truck
+ * @param paid money taken at the truck; empty where no amount is given
+ * @param paidInFull whether the row says, without an amount, that all was paid
  * @param how how that was paid
  * @param reason why the horse was visited
  * @param lost shoes found lost since the last visit
@@ -61,6 +62,7 @@ public record Visit(
     Optional<BigDecimal> helperMin,
     Optional<BigDecimal> charge,
     Optional<BigDecimal> paid,
+    boolean paidInFull,
     String how,
     Reason reason,
     Optional<Integer> lost,

@@ -56,6 +56,11 @@ final class CellExamples extends ExampleBooks {
         visit(
             "Date|Owner|Horse|Work|Charge|Lost", DAY, "Ann", "Bramble", "Trim", 45, "one or two"));
     add(
+        ProblemKind.NUMBER_IN_WORDS,
+        "A number is written as a word",
+        "Nothing, if the number is right. Figures can't be misread.",
+        visit("Date|Owner|Horse|Work|Charge|Lost", DAY, "Ann", "Bramble", "Trim", 45, "one"));
+    add(
         ProblemKind.NUMBER_OTHER_MARK,
         "A number has another decimal mark than the book's country",
         "Nothing, if the number is right. Else mend it, or set Country in Settings.",

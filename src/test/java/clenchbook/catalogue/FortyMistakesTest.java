@@ -84,7 +84,7 @@ class FortyMistakesTest {
     visit("warning MATERIAL_UNKNOWN", "F", "Kegg");
     visit("warning SIZE_RECOVERED", "G", new SmallBook.Styled("46158", "d-mmm"));
     visit("warning SIZE_LOST", "G", true);
-    visit("warning NUMBER_UNREADABLE", "H", "four");
+    visit("warning NUMBER_IN_WORDS", "H", "four");
     visit("warning NEW_SHOES_ABOVE_SHOES", "I", 5);
     visit("warning CHOICE_UNKNOWN", "J", "tepid");
     visit("warning NAILS_PER_SHOE_ODD", "L", 7);

@@ -92,7 +92,8 @@ public final class WrittenBook {
             row.text("Charge").equals("list")
                 ? Optional.empty()
                 : row.number("Charge").or(() -> Optional.of(new BigDecimal("50"))),
-            row.number("Paid"),
+            row.text("Paid").equals("yes") ? Optional.empty() : row.number("Paid"),
+            row.text("Paid").equals("yes"),
             row.text("How"),
             row.choice(Reason.class, "Reason").orElse(Reason.ROUTINE),
             row.whole("Lost"),

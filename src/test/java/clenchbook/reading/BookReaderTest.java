@@ -141,9 +141,9 @@ class BookReaderTest {
             .visit(DAY, "E", "Trim", "Ann", SmallBook.error("#REF!"))
             .visit(DAY, "F", "Trim", "Ann", SmallBook.noResult())
             .visit(DAY, "G", "Trim", "Ann", -5)
-            .visit(DAY, "H", "Trim", "Ann", 45, "four", "ages", "tepid", "yes")
+            .visit(DAY, "H", "Trim", "Ann", 45, "four", "ages", "tepid", "later")
             .visit(DAY, "I", "Trim", SmallBook.error("#N/A"), 45)
-            .visit(DAY, "J", "Trim", "Ann", 45, "four", "ages", "tepid")
+            .visit(DAY, "J", "Trim", "Ann", 45, "a few", "ages", "tepid")
             .read(folder);
     assertEquals(
         """
@@ -154,7 +154,7 @@ class BookReaderTest {
         held ERROR_CELL Visits!E6
         held FORMULA_WITHOUT_VALUE Visits!E7
         held MONEY_NEGATIVE Visits!E8
-        warning NUMBER_UNREADABLE Visits!F9
+        warning NUMBER_IN_WORDS Visits!F9
         warning MINUTES_UNREADABLE Visits!G9
         warning CHOICE_UNKNOWN Visits!H9
         held MONEY_UNREADABLE Visits!I9

@@ -1,5 +1,6 @@
 package clenchbook.reading.cells;
 
+import clenchbook.reading.words.DateWords;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -7,7 +8,6 @@ import java.time.format.ResolverStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -55,35 +55,8 @@ public final class DateText {
       DateTimeFormatter.ISO_WEEK_DATE.withResolverStyle(ResolverStyle.STRICT);
   private static final DateTimeFormatter ORDINAL =
       DateTimeFormatter.ISO_ORDINAL_DATE.withResolverStyle(ResolverStyle.STRICT);
-  private static final Set<String> FILLERS =
-      Set.of(
-          "st", "nd", "rd", "th", "er", "de", "of", "the", "den", "le", "el", "del", "am", "dem");
-
-  private static final Set<String> WEEKDAYS =
-      Set.of(
-          "mon", "tue", "wed", "thu", "fri", "sat", "sun", "mo", "di", "mi", "do", "fr", "sa", "so",
-          "die", "mit", "don", "fre", "sam", "son", "lun", "mar", "mer", "jeu", "ven", "dim", "ma",
-          "we", "vr", "za", "zo");
-
-  /** Months by how their names begin, in the languages a farrier's spreadsheet may write. */
-  private static final Map<String, Integer> MONTHS = months();
 
   private DateText() {}
-
-  private static Map<String, Integer> months() {
-    String[] names = {
-      "jan ene gen", "feb fev fév", "mar mär mrt maart mrz", "apr avr abr", "may mai mag mei maj",
-      "jun juin giu", "jul juil lug", "aug aoû aou ago", "sep set sett", "oct okt ott out",
-      "nov", "dec dez déc dic"
-    };
-    Map<String, Integer> months = new java.util.HashMap<>();
-    for (int month = 0; month < names.length; month++) {
-      for (String name : names[month].split(" ")) {
-        months.put(name, month + 1);
-      }
-    }
-    return Map.copyOf(months);
-  }
 
   /** Reads a text as a day. */
   public static Reading read(String text, Optional<Order> order) {
@@ -95,7 +68,7 @@ public final class DateText {
     if (iso.isPresent()) {
       return Reading.of(iso.get());
     }
-    List<String> tokens = tokens(bare);
+    List<String> tokens = withoutWeekday(tokens(bare));
     return tokens.size() == 3 ? threeParts(tokens, order) : Reading.NONE;
   }
 
@@ -134,28 +107,29 @@ public final class DateText {
       boolean digits = Character.isDigit(token.charAt(0));
       if (digits || month(token).isPresent()) {
         tokens.add(token);
-      } else if (!FILLERS.contains(token) && !(tokens.isEmpty() && isWeekday(token))) {
+      } else if (!DateWords.isFiller(token) && !(tokens.isEmpty() && isWeekday(token))) {
         return List.of();
       }
     }
     return tokens;
   }
 
+  /**
+   * A short word before three numbers is a weekday, even where it may be a month, as "mar." may.
+   */
+  private static List<String> withoutWeekday(List<String> tokens) {
+    boolean wordFirst = tokens.size() == 4 && !Character.isDigit(tokens.get(0).charAt(0));
+    return wordFirst ? tokens.subList(1, 4) : tokens;
+  }
+
   private static boolean isWeekday(String word) {
-    return WEEKDAYS.contains(word)
-        || (word.length() > 2 && WEEKDAYS.contains(word.substring(0, 3)));
+    return DateWords.isWeekday(word)
+        || (word.length() > 3 && DateWords.isWeekday(word.substring(0, 3)));
   }
 
   /** The month of a name; a weekday before the day ("Tue", "Dienstag") is no month. */
   public static Optional<Integer> month(String name) {
-    String word = name.toLowerCase(Locale.ROOT);
-    for (int length = Math.min(5, word.length()); length >= 3; length--) {
-      Integer month = MONTHS.get(word.substring(0, length));
-      if (month != null && !word.startsWith("mardi") && !word.startsWith("mart")) {
-        return Optional.of(month);
-      }
-    }
-    return Optional.empty();
+    return DateWords.month(name);
   }
 
   private static Reading threeParts(List<String> parts, Optional<Order> order) {

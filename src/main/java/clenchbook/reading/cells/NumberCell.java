@@ -3,6 +3,7 @@ package clenchbook.reading.cells;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.words.NumberWords;
 import clenchbook.values.Fraction;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -56,7 +57,19 @@ final class NumberCell {
   /** A number of any sign. */
   static Optional<BigDecimal> signed(SoundCells row, String heading) {
     Wanted wanted = Wanted.number(heading, "a number");
+    Optional<Integer> word = row.cell(heading).flatMap(NumberCell::inWords);
+    if (word.isPresent()) {
+      String problem = SoundCells.quoted(row.cell(heading).get()) + " is read as " + word.get();
+      row.warn(ProblemKind.NUMBER_IN_WORDS, heading, problem, "the number in digits");
+      return word.map(BigDecimal::valueOf);
+    }
     return read(row, wanted, text -> row.rules().numbers().read(without(COUNTED_UNIT, text)));
+  }
+
+  private static Optional<Integer> inWords(Cell cell) {
+    return cell instanceof Cell.Text text
+        ? NumberWords.find(without(COUNTED_UNIT, text.text()))
+        : Optional.empty();
   }
 
   /** A distance; its unit may stand behind it. */

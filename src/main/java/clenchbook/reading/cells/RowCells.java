@@ -5,6 +5,7 @@ import clenchbook.book.SourceRow;
 import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.words.YesNo;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -85,6 +86,11 @@ public final class RowCells extends SoundCells {
   /** Minutes: a number, a time, or a text such as 0:45. */
   public Optional<BigDecimal> minutes(String heading) {
     return MinutesCell.read(this, heading);
+  }
+
+  /** Whether a cell of money says in words that all was paid, or nothing. */
+  public Optional<Boolean> paidInWords(String heading) {
+    return cell(heading).flatMap(YesNo::paid);
   }
 
   // words

@@ -9,8 +9,9 @@ import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.words.OwnWords;
-import clenchbook.reading.words.SameWords;
+import clenchbook.reading.words.SheetWords;
 import clenchbook.reading.words.Vocabulary;
+import clenchbook.reading.words.WordForms;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -32,7 +33,7 @@ public final class SheetRecognizer {
 
   private final Vocabulary vocabulary;
   private final OwnWords own;
-  private final Map<String, String> bareForms = new HashMap<>();
+  private final Map<String, WordForms> forms = new HashMap<>();
 
   public SheetRecognizer(Vocabulary vocabulary, OwnWords own) {
     this.vocabulary = vocabulary;
@@ -109,12 +110,12 @@ public final class SheetRecognizer {
 
   /** Whether a cell is this heading: as such, or by any word that a sheet of visits has for it. */
   private boolean isWord(String sheet, String word, Cell cell) {
-    return bare(cell.shown()).equals(bare(word))
+    return forms(cell.shown()).bare().equals(forms(word).bare())
         || heading(sheet, vocabulary.of(SheetKind.VISITS), cell).filter(word::equals).isPresent();
   }
 
-  private String bare(String words) {
-    return bareForms.computeIfAbsent(words, SameWords::bare);
+  private WordForms forms(String words) {
+    return forms.computeIfAbsent(words, WordForms::of);
   }
 
   private static Row headingRow(SheetHead head, int number) {
@@ -123,7 +124,7 @@ public final class SheetRecognizer {
 
   /** The sheet read as a kind; empty where no row holds the headings that the kind needs. */
   Optional<SheetLayout> layout(SheetHead head, SheetKind kind) {
-    Vocabulary.SheetWords words = vocabulary.of(kind);
+    SheetWords words = vocabulary.of(kind);
     for (Row row : head.rows()) {
       Map<String, Integer> columns = columns(head.name(), words, row, (cell, left) -> {});
       if (words.isMadeBy(columns.keySet())) {
@@ -138,8 +139,7 @@ public final class SheetRecognizer {
     void found(Cell later, Cell left);
   }
 
-  private Map<String, Integer> columns(
-      String sheet, Vocabulary.SheetWords words, Row row, Twice twice) {
+  private Map<String, Integer> columns(String sheet, SheetWords words, Row row, Twice twice) {
     Map<String, Integer> columns = new LinkedHashMap<>();
     Map<String, Cell> first = new LinkedHashMap<>();
     for (Cell cell : row.cells()) {
@@ -153,10 +153,32 @@ public final class SheetRecognizer {
         }
       }
     }
-    return columns;
+    row.cells().forEach(cell -> giveWay(sheet, words, cell, columns));
+    return inSheetOrder(columns);
   }
 
-  private Optional<String> heading(String sheet, Vocabulary.SheetWords words, Cell cell) {
+  /** A word that counts only where no other column has its meaning. */
+  private void giveWay(String sheet, SheetWords words, Cell cell, Map<String, Integer> columns) {
+    if (cell instanceof Cell.Text text
+        && text.text().length() <= LONGEST_HEADING
+        && own.meaning(sheet, words.title(), text.text()).isEmpty()
+        && words.heading(forms(text.text())).isEmpty()) {
+      words.weakHeadings(forms(text.text())).stream()
+          .filter(heading -> !columns.containsKey(heading))
+          .findFirst()
+          .ifPresent(heading -> columns.put(heading, cell.column()));
+    }
+  }
+
+  private static Map<String, Integer> inSheetOrder(Map<String, Integer> columns) {
+    Map<String, Integer> sorted = new LinkedHashMap<>();
+    columns.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue())
+        .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+    return sorted;
+  }
+
+  private Optional<String> heading(String sheet, SheetWords words, Cell cell) {
     if (!(cell instanceof Cell.Text text) || text.text().length() > LONGEST_HEADING) {
       return Optional.empty();
     }
@@ -164,22 +186,22 @@ public final class SheetRecognizer {
     Optional<String> mine = own.meaning(sheet, words.title(), written);
     return mine.isPresent()
         ? mine.flatMap(words::heading)
-        : words.headingOfBare(bare(written)).or(() -> withoutBrackets(words, written));
+        : words.heading(forms(written)).or(() -> withoutBrackets(words, written));
   }
 
   /**
    * What stands in brackets behind a heading, such as a currency, says nothing about its meaning.
    */
-  private Optional<String> withoutBrackets(Vocabulary.SheetWords words, String written) {
+  private Optional<String> withoutBrackets(SheetWords words, String written) {
     int open = written.indexOf('(');
     return open > 0 && written.strip().endsWith(")")
-        ? words.headingOfBare(bare(written.substring(0, open)))
+        ? words.heading(forms(written.substring(0, open)))
         : Optional.empty();
   }
 
   /** Says what is odd about the headings of a sheet that is read. */
   void sayHeadings(SheetHead head, SheetLayout layout, Consumer<Problem> problems) {
-    Vocabulary.SheetWords words = vocabulary.of(layout.kind());
+    SheetWords words = vocabulary.of(layout.kind());
     Row row = headingRow(head, layout.headingRow());
     columns(
         head.name(),
@@ -196,8 +218,7 @@ public final class SheetRecognizer {
     }
   }
 
-  private Problem twice(
-      SheetHead head, Row row, Vocabulary.SheetWords words, Cell later, Cell left) {
+  private Problem twice(SheetHead head, Row row, SheetWords words, Cell later, Cell left) {
     String meaning = heading(head.name(), words, later).orElse("");
     String leftPlace = CellRef.letters(left.column()) + row.number();
     String problem =
@@ -220,7 +241,7 @@ public final class SheetRecognizer {
 
   /** The heading that a misspelt one most likely is; only one that no other column has. */
   private Optional<String> offer(
-      String sheet, Vocabulary.SheetWords words, Cell.Text cell, Set<String> missing) {
+      String sheet, SheetWords words, Cell.Text cell, Set<String> missing) {
     boolean known = heading(sheet, words, cell).isPresent();
     boolean unusable =
         cell.text().length() < SHORTEST_FOR_OFFER || cell.text().length() > LONGEST_HEADING;
@@ -245,7 +266,7 @@ public final class SheetRecognizer {
 
   /** The row that comes nearest to a kind, with the needs it leaves open. */
   Optional<NearMiss> nearMiss(SheetHead head, SheetKind kind) {
-    Vocabulary.SheetWords words = vocabulary.of(kind);
+    SheetWords words = vocabulary.of(kind);
     return head.rows().stream()
         .map(
             row -> {

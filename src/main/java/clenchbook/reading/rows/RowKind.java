@@ -2,41 +2,13 @@ package clenchbook.reading.rows;
 
 import clenchbook.reading.cells.WordCell;
 import clenchbook.reading.formats.cells.Cell;
-import clenchbook.reading.words.SameWords;
+import clenchbook.reading.words.TotalsWords;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Tells rows of data from rows that only look like some. */
 final class RowKind {
-  private static final Set<String> TOTALS =
-      Set.of(
-          "total",
-          "totals",
-          "grandtotal",
-          "subtotal",
-          "sum",
-          "sums",
-          "overall",
-          "allinall",
-          "totalsum",
-          "summe",
-          "gesamt",
-          "gesamtsumme",
-          "zwischensumme",
-          "insgesamt",
-          "somme",
-          "totalgeneral",
-          "soustotal",
-          "totale",
-          "totaal",
-          "suma",
-          "sumtotal",
-          "average",
-          "averages",
-          "count");
-
   private RowKind() {}
 
   /** Whether a cell holds nothing but spaces. */
@@ -55,9 +27,7 @@ final class RowKind {
     if (!(cell instanceof Cell.Text text) || text.text().length() > 60) {
       return false;
     }
-    String bare = SameWords.bare(text.text());
-    String first = text.text().strip().split("[\\s:=]", 2)[0];
-    return TOTALS.contains(bare) || TOTALS.contains(SameWords.bare(first));
+    return TotalsWords.says(text.text());
   }
 
   private static boolean isNumber(Cell cell) {

@@ -11,7 +11,7 @@ import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.CellFormat;
 import clenchbook.reading.words.CountryNames;
 import clenchbook.reading.words.LanguageNames;
-import clenchbook.reading.words.SameWords;
+import clenchbook.reading.words.SettingWords;
 import clenchbook.reading.words.YesNo;
 import clenchbook.values.Iban;
 import java.math.BigDecimal;
@@ -30,45 +30,6 @@ final class SettingReading {
       List.of(Setting.COUNTRY, Setting.LANGUAGE, Setting.CURRENCY, Setting.DATE_ORDER);
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final BigDecimal MOST = new BigDecimal(1_000_000_000);
-
-  private static final Map<String, String> CHOICES =
-      Map.ofEntries(
-          Map.entry("miles", "mile"),
-          Map.entry("mi", "mile"),
-          Map.entry("kilometre", "km"),
-          Map.entry("kilometres", "km"),
-          Map.entry("kilometer", "km"),
-          Map.entry("kilometers", "km"),
-          Map.entry("kms", "km"),
-          Map.entry("si", "metric"),
-          Map.entry("uscustomary", "imperial"),
-          Map.entry("ddmmyyyy", "dmy"),
-          Map.entry("ddmmyy", "dmy"),
-          Map.entry("daymonthyear", "dmy"),
-          Map.entry("mmddyyyy", "mdy"),
-          Map.entry("mmddyy", "mdy"),
-          Map.entry("monthdayyear", "mdy"),
-          Map.entry("yyyymmdd", "ymd"),
-          Map.entry("yymmdd", "ymd"),
-          Map.entry("yearmonthday", "ymd"),
-          Map.entry("iso", "ymd"),
-          Map.entry("gb", "uk"),
-          Map.entry("unitedkingdom", "uk"),
-          Map.entry("usa", "us"),
-          Map.entry("unitedstates", "us"),
-          Map.entry("australia", "au"),
-          Map.entry("germany", "de"),
-          Map.entry("deutschland", "de"),
-          Map.entry("canada", "ca"),
-          Map.entry("perinvoice", "invoice"),
-          Map.entry("perline", "line"),
-          Map.entry("accrual", "invoiced"),
-          Map.entry("facturx", "factur-x"),
-          Map.entry("zugferd", "factur-x"),
-          Map.entry("none", "no"),
-          Map.entry("invoicenumber", "number"),
-          Map.entry("creditorreference", "rf"),
-          Map.entry("iso11649", "rf"));
 
   private final Locale machine;
   private final boolean from1904;
@@ -102,7 +63,7 @@ final class SettingReading {
           case DECIMAL -> number(setting, cell).map(BigDecimal::toPlainString);
           case WHOLE -> whole(setting, cell, text);
           case YES_NO -> YesNo.read(cell).map(yes -> yes ? "yes" : "no");
-          case CHOICE -> choice(setting, text);
+          case CHOICE -> SettingWords.choice(setting.choices(), text);
           case DATE -> date(cell).map(LocalDate::toString);
           case COUNTRY -> CountryNames.code(text);
           case CURRENCY -> currency(text);
@@ -167,12 +128,6 @@ final class SettingReading {
           .map(String::valueOf);
     }
     return number.map(BigDecimal::toPlainString);
-  }
-
-  private static Optional<String> choice(Setting setting, String text) {
-    String bare = SameWords.bare(text);
-    String word = CHOICES.getOrDefault(bare, bare);
-    return setting.choices().stream().filter(word::equals).findFirst();
   }
 
   private Optional<LocalDate> date(Cell cell) {

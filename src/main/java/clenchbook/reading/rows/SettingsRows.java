@@ -10,10 +10,9 @@ import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.cells.WordCell;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.OwnWords;
-import clenchbook.reading.words.SameWords;
+import clenchbook.reading.words.SettingWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,9 +24,6 @@ import java.util.function.Consumer;
  */
 public final class SettingsRows {
   private static final int MOST_ROWS = 2_000;
-
-  /** Other names of settings. */
-  private static final Map<String, Setting> SYNONYMS = synonyms();
 
   private final OwnWords own;
   private final Consumer<Problem> problems;
@@ -43,49 +39,9 @@ public final class SettingsRows {
     this.problems = problems;
   }
 
-  private static Map<String, Setting> synonyms() {
-    Map<String, Setting> names = new HashMap<>();
-    for (Setting setting : Setting.values()) {
-      SameWords.forms(setting.title()).forEach(form -> names.putIfAbsent(form, setting));
-    }
-    Map<String, Setting> others =
-        Map.ofEntries(
-            Map.entry("business", Setting.BUSINESS_NAME),
-            Map.entry("name", Setting.BUSINESS_NAME),
-            Map.entry("telephone", Setting.PHONE),
-            Map.entry("phonenumber", Setting.PHONE),
-            Map.entry("mobile", Setting.PHONE),
-            Map.entry("emailaddress", Setting.EMAIL),
-            Map.entry("vatnumber", Setting.TAX_NUMBER),
-            Map.entry("vatno", Setting.TAX_NUMBER),
-            Map.entry("taxid", Setting.TAX_NUMBER),
-            Map.entry("distance", Setting.DISTANCE_UNIT),
-            Map.entry("dateformat", Setting.DATE_ORDER),
-            Map.entry("orderofdates", Setting.DATE_ORDER),
-            Map.entry("terms", Setting.TERMS_DAYS),
-            Map.entry("paymentterms", Setting.TERMS_DAYS),
-            Map.entry("latefee", Setting.LATE_FEE),
-            Map.entry("invoicenumberpattern", Setting.INVOICE_PATTERN),
-            Map.entry("nextinvoice", Setting.NEXT_INVOICE_NUMBER),
-            Map.entry("wage", Setting.HOURLY_WAGE),
-            Map.entry("wageperhour", Setting.HOURLY_WAGE),
-            Map.entry("vehiclecost", Setting.VEHICLE_COST),
-            Map.entry("vehiclecostperkm", Setting.VEHICLE_COST),
-            Map.entry("vehiclecostpermile", Setting.VEHICLE_COST),
-            Map.entry("sundries", Setting.SUNDRIES),
-            Map.entry("overheads", Setting.YEARLY_OVERHEADS),
-            Map.entry("overheadsperyear", Setting.YEARLY_OVERHEADS),
-            Map.entry("yearstarts", Setting.YEAR_STARTS),
-            Map.entry("yearstart", Setting.YEAR_STARTS),
-            Map.entry("yearofbirth", Setting.BIRTH_YEAR),
-            Map.entry("paymentlinkurl", Setting.PAYMENT_LINK));
-    others.forEach(names::putIfAbsent);
-    return Map.copyOf(names);
-  }
-
   /** Whether these words name a setting. */
   static boolean isSetting(String words) {
-    return SYNONYMS.containsKey(SameWords.bare(words));
+    return SettingWords.find(words).isPresent();
   }
 
   /** Takes one row; false when it says nothing at all. */
@@ -99,13 +55,9 @@ public final class SettingsRows {
     }
     Entry entry = new Entry(row.at("Setting"), row.at("Value"), name, row.cell("Value"));
     String meant = own.meaning(row.source().sheet(), "Settings", name).orElse(name);
-    Setting setting = SYNONYMS.get(SameWords.bare(meant));
-    if (setting == null) {
-      unknown.add(entry);
-    } else {
-      put(setting, entry);
-    }
-    return setting != null && ++count < MOST_ROWS;
+    Optional<Setting> setting = SettingWords.find(meant);
+    setting.ifPresentOrElse(found -> put(found, entry), () -> unknown.add(entry));
+    return setting.isPresent() && ++count < MOST_ROWS;
   }
 
   /** A setting given twice: the lower row counts, as with prices. */

@@ -18,6 +18,7 @@ final class VisitRows {
   static Optional<Visit> read(RowCells row) {
     Optional<LocalDate> date = row.requiredDate("Date");
     Optional<BigDecimal> charge = charge(row);
+    Optional<Boolean> inFull = row.paidInWords("Paid");
     Visit visit =
         new Visit(
             row.source(),
@@ -42,7 +43,8 @@ final class VisitRows {
             row.minutes("Total min"),
             row.minutes("Helper min"),
             charge,
-            paid(row),
+            inFull.isPresent() ? Optional.empty() : paid(row),
+            inFull.orElse(false),
             row.name("How"),
             reason(row),
             row.whole("Lost"),

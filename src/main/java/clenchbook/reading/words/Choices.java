@@ -9,126 +9,60 @@ import clenchbook.book.TaxKind;
 import clenchbook.book.Unit;
 import clenchbook.book.einvoice.EInvoiceForm;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
-/** The few words that a column may hold, with the other words in use for them. */
+/**
+ * The few words that a column may hold, with the other words in use for them in all the languages
+ * that the program knows. Keys are bare.
+ */
 public final class Choices {
   public static final Map<String, Shaping> SHAPING =
-      words(
-          Map.of(
-              Shaping.HOT,
-                  "hot; h; hot shod; hot shoeing; hot fit; hot shaped; hot fitted; forge; yes hot",
-              Shaping.COLD, "cold; c; cold shod; cold shoeing; cold fit; cold shaped; cold fitted",
-              Shaping.NONE, "none; no; n/a; na; n; not shaped; nil; trim; bare; barefoot"));
+      words("Shaping", List.of(Shaping.values()), Shaping::word);
 
   public static final Map<String, Reason> REASON =
-      words(
-          Map.of(
-              Reason.ROUTINE, "routine; regular; normal; usual; cycle; reg; standard",
-              Reason.LOST_SHOE,
-                  "lost shoe; lost; lost shoes; pulled shoe; pulled; thrown shoe; thrown; cast"
-                      + " shoe; sprung shoe; loose shoe; shoe lost",
-              Reason.LAMENESS, "lameness; lame; unsound; abscess",
-              Reason.NEW_HORSE, "new horse; new; first visit; first; new client",
-              Reason.CANCELLED,
-                  "cancelled; canceled; cancel; cancellation; called off; not done; cancelled"
-                      + " visit"));
+      words("Reason", List.of(Reason.values()), Reason::word);
 
   public static final Map<String, PaymentKind> PAYMENT =
-      words(
-          Map.of(
-              PaymentKind.PAYMENT, "payment; paid; payment received; received; pay",
-              PaymentKind.DEPOSIT, "deposit; on account; prepayment; advance; down payment",
-              PaymentKind.REFUND, "refund; refunded; paid back; repayment",
-              PaymentKind.WRITTEN_OFF,
-                  "written off; write off; writeoff; written-off; bad debt; forgiven",
-              PaymentKind.TIP, "tip; tips; gratuity"));
+      words("Payment kind", List.of(PaymentKind.values()), PaymentKind::word);
 
   public static final Map<String, MaterialKind> MATERIAL =
-      words(
-          Map.ofEntries(
-              Map.entry(
-                  MaterialKind.KEG,
-                  "keg; keg shoe; keg shoes; machine made; steel shoe; shoe; shoes; factory"),
-              Map.entry(
-                  MaterialKind.HANDMADE,
-                  "handmade; hand made; handmade shoe; hand made shoe; handmade shoes; forged; own"
-                      + " make"),
-              Map.entry(
-                  MaterialKind.ALUMINIUM,
-                  "aluminium; aluminum; alu; alloy; aluminium shoe; aluminum shoe; aluminium"
-                      + " shoes"),
-              Map.entry(
-                  MaterialKind.BAR, "bar; bars; bar stock; steel; steel bar; stock; flat bar"),
-              Map.entry(MaterialKind.NAIL, "nail; nails"),
-              Map.entry(MaterialKind.PAD, "pad; pads"),
-              Map.entry(MaterialKind.STUD, "stud; studs; cork; corks; calk; calks; caulks"),
-              Map.entry(MaterialKind.ADHESIVE, "adhesive; adhesives; glue; glues"),
-              Map.entry(MaterialKind.PACKING, "packing; packings; silicone; hoof packing; putty"),
-              Map.entry(MaterialKind.GAS, "gas; propane; lpg; butane; forge gas; fuel"),
-              Map.entry(
-                  MaterialKind.SUNDRY,
-                  "sundry; sundries; other; misc; miscellaneous; consumable; consumables; tool;"
-                      + " tools")));
+      words("Material kind", List.of(MaterialKind.values()), MaterialKind::word);
 
-  public static final Map<String, Unit> UNIT =
-      words(
-          Map.of(
-              Unit.PIECE, "piece; pieces; pc; pcs; each; ea; one; single; unit; units; item; shoe",
-              Unit.PAIR, "pair; pairs; pr; prs",
-              Unit.PACK, "pack; packs; box; boxes; packet; packets; pkt; bag; tub; case; carton",
-              Unit.KG, "kg; kgs; kilo; kilos; kilogram; kilograms; kilogramme",
-              Unit.BAR, "bar; bars; length; lengths; rod; rods"));
+  public static final Map<String, Unit> UNIT = words("Unit", List.of(Unit.values()), Unit::word);
 
   public static final Map<String, TaxKind> TAX =
-      words(
-          Map.of(
-              TaxKind.STANDARD, "standard; std; standard rate; standard rated; normal; full",
-              TaxKind.REDUCED, "reduced; reduced rate; lower; low",
-              TaxKind.ZERO, "zero; zero rate; zero rated; zero-rated; nil",
-              TaxKind.EXEMPT, "exempt; exempted; exemption",
-              TaxKind.OUTSIDE_SCOPE,
-                  "outside scope; outside the scope; out of scope; outside; not taxed; no tax",
-              TaxKind.REVERSE_CHARGE,
-                  "reverse charge; reverse charged; reverse-charge; buyer pays; domestic reverse"
-                      + " charge; steuerschuldnerschaft des leistungsempfängers; autoliquidation;"
-                      + " inversión del sujeto pasivo; btw verlegd; verlegd"));
+      words("Tax kind", List.of(TaxKind.values()), TaxKind::word);
 
   public static final Map<String, EInvoiceForm> E_INVOICE =
-      words(
-          Map.of(
-              EInvoiceForm.NO, "no; none; n; plain; pdf; nein; non; nee",
-              EInvoiceForm.FACTUR_X, "factur-x; facturx; factur x; zugferd",
-              EInvoiceForm.XRECHNUNG, "xrechnung; x-rechnung; x rechnung"));
+      words("E-invoice", List.of(EInvoiceForm.values()), EInvoiceForm::word);
 
-  public static final Map<String, Task> TASK =
-      words(
-          Map.of(
-              Task.TRIM, "trim; trimming",
-              Task.SHAPE_HOT, "shape hot; hot shaping; shaping hot; hot; anvil",
-              Task.SHAPE_COLD, "shape cold; cold shaping; shaping cold; cold; stall jack",
-              Task.NAIL, "nail; nailing; nail on; nailing and clenching; clench; clenching",
-              Task.MAKE, "make; making; making shoes; forging",
-              Task.GRIND, "grind; grinding; finish; finishing",
-              Task.DRIVE, "drive; driving"));
+  public static final Map<String, Task> TASK = words("Task", List.of(Task.values()), Task::word);
 
   /** Whether a row of Work is a fee. */
   public static final Map<String, Boolean> FEE =
-      words(
-          Map.of(
-              false, "job; jobs; work; shoeing; trim",
-              true, "fee; fees; call out; callout; call-out; charge; no show; no-show; surcharge"));
+      words("Job or fee", List.of(false, true), fee -> fee ? "fee" : "job");
 
   private Choices() {}
 
-  private static <T> Map<String, T> words(Map<T, String> written) {
+  private static <T> Map<String, T> words(
+      String list, List<T> choices, Function<T, String> nameOf) {
+    Map<String, T> byName = new HashMap<>();
+    choices.forEach(choice -> byName.put(nameOf.apply(choice), choice));
     Map<String, T> words = new HashMap<>();
-    written.forEach(
-        (meaning, list) -> {
-          for (String word : list.split(";")) {
-            words.put(SameWords.bare(word), meaning);
-          }
-        });
+    boolean inside = false;
+    for (WordLists.Line line : WordLists.section("cells")) {
+      if (!line.indented()) {
+        inside = line.key().equals(list);
+      } else if (inside) {
+        T choice = byName.get(line.key());
+        if (choice == null) {
+          throw new IllegalStateException(list + " has no choice " + line.key());
+        }
+        line.all().forEach(word -> words.putIfAbsent(SameWords.bare(word), choice));
+      }
+    }
     return Map.copyOf(words);
   }
 }

@@ -8,7 +8,8 @@ import java.util.Set;
 
 /** When two headings, sheet names or choices are the same words. */
 public final class SameWords {
-  private static final List<String> MINUTES = List.of("min", "mins", "minute", "minutes", "time");
+  private static final List<String> MINUTES =
+      List.of("min", "mins", "minute", "minutes", "time", "minuten", "minutos");
 
   private SameWords() {}
 
@@ -20,15 +21,38 @@ public final class SameWords {
     return kept.toString().toLowerCase(Locale.ROOT).replace("ß", "ss");
   }
 
+  /**
+   * The bare words with German umlauts written out: some words differ in nothing else, as "Nagel"
+   * and "Nägel".
+   */
+  public static String writtenOut(String words) {
+    if (isAscii(words)) {
+      return bare(words);
+    }
+    StringBuilder text = new StringBuilder(words.length() + 2);
+    for (char c : Normalizer.normalize(words, Normalizer.Form.NFC).toCharArray()) {
+      switch (c) {
+        case 'ä', 'Ä' -> text.append("ae");
+        case 'ö', 'Ö' -> text.append("oe");
+        case 'ü', 'Ü' -> text.append("ue");
+        default -> text.append(c);
+      }
+    }
+    return bare(text.toString());
+  }
+
   private static boolean isAscii(String words) {
     return words.chars().allMatch(c -> c < 128);
   }
 
-  /** All bare forms of a heading: one that ends in "min" may end in "minutes" or the like. */
+  /**
+   * All bare forms of a heading: one that ends in "min" may end in "minutes" or the like. Umlauts
+   * are written out; that they may also be left out is for who looks a word up.
+   */
   public static Set<String> forms(String heading) {
-    List<String> forms = new ArrayList<>(List.of(bare(heading)));
+    List<String> forms = new ArrayList<>(List.of(writtenOut(heading)));
     if (heading.endsWith(" min")) {
-      String base = bare(heading.substring(0, heading.length() - 4));
+      String base = writtenOut(heading.substring(0, heading.length() - 4));
       MINUTES.forEach(minutes -> forms.add(base + minutes));
     }
     return Set.copyOf(forms);

@@ -1,20 +1,29 @@
 package clenchbook.reading.words;
 
 import clenchbook.reading.formats.cells.Cell;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 
 /** Yes and no in the spellings that are common. */
 public final class YesNo {
-  private static final Set<String> YES =
-      Set.of(
-          "yes", "y", "true", "1", "x", "on", "ja", "j", "oui", "o", "si", "sim", "wahr", "vrai");
-  private static final Set<String> NO =
-      Set.of("no", "n", "false", "0", "off", "none", "nein", "non", "nao", "nee", "falsch", "faux");
+  private static final Set<String> YES = words("Yes");
+  private static final Set<String> NO = words("No");
+  private static final Set<String> PAID = words("Paid in full");
+  private static final Set<String> OWED = words("Not paid");
   private static final Set<String> TICKS = Set.of("✓", "✔", "☑");
   private static final Set<String> DASHES = Set.of("-", "–", "—", "✗", "✘", "☐");
 
   private YesNo() {}
+
+  private static Set<String> words(String list) {
+    Set<String> words = new HashSet<>();
+    WordLists.section("cells").stream()
+        .filter(line -> !line.indented() && line.key().equals(list))
+        .flatMap(line -> line.words().stream())
+        .forEach(word -> words.add(SameWords.bare(word)));
+    return Set.copyOf(words);
+  }
 
   /** The answer; empty for anything else. */
   public static Optional<Boolean> read(Cell cell) {
@@ -34,5 +43,26 @@ public final class YesNo {
       return Optional.of(true);
     }
     return NO.contains(bare) || DASHES.contains(mark) ? Optional.of(false) : Optional.empty();
+  }
+
+  /**
+   * Whether a cell of money says in words that all is paid, or nothing; a number is an amount, also
+   * 1 and 0.
+   */
+  public static Optional<Boolean> paid(Cell cell) {
+    if (cell instanceof Cell.Truth truth) {
+      return Optional.of(truth.value());
+    }
+    if (!(cell instanceof Cell.Text text) || text.text().length() > 40) {
+      return Optional.empty();
+    }
+    String bare = SameWords.bare(text.text());
+    if (bare.chars().anyMatch(Character::isDigit)) {
+      return Optional.empty();
+    }
+    if (PAID.contains(bare) || OWED.contains(bare)) {
+      return Optional.of(PAID.contains(bare));
+    }
+    return read(text.text());
   }
 }

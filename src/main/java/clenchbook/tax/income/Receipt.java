@@ -1,5 +1,6 @@
 package clenchbook.tax.income;
 
+import clenchbook.billing.TruckMoney;
 import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.SourceRow;
@@ -40,8 +41,9 @@ public record Receipt(
   static List<Receipt> all(YearEndInput input) {
     Stream<Receipt> typed =
         input.book().payments().stream().map(payment -> of(payment, input.jobs()));
+    TruckMoney money = TruckMoney.of(input.jobs(), input.register());
     Stream<Receipt> truck =
-        input.jobs().all().stream().flatMap(job -> Receipt.atTruck(job).stream());
+        input.jobs().all().stream().flatMap(job -> Receipt.atTruck(job, money).stream());
     return Stream.concat(typed, truck).sorted(ORDER).toList();
   }
 
@@ -56,9 +58,10 @@ public record Receipt(
         false);
   }
 
-  private static Optional<Receipt> atTruck(Job job) {
-    return job.visit()
-        .paid()
+  private static Optional<Receipt> atTruck(Job job, TruckMoney money) {
+    Optional<BigDecimal> taken =
+        job.visit().paidInFull() ? Optional.of(money.sum(job)) : job.visit().paid();
+    return taken
         .filter(paid -> paid.signum() != 0)
         .map(
             paid ->
