@@ -97,7 +97,7 @@ public final class YearEnd {
     Book book = input.book();
     TaxBasis basis = jurisdiction.basis(book);
     List<Billed> billed = BilledBook.of(input.jobs(), input.register());
-    Income income = Income.of(input, billed, period, basis, lines);
+    Income income = Income.of(input, billed, period, basis, lines, jurisdiction.incomeLines(billed));
     CategoryMap categories = new CategoryMap(regime, lastDay, rates);
     Expenses expenses =
         Expenses.of(

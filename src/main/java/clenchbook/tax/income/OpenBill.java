@@ -23,14 +23,15 @@ final class OpenBill {
   private final MinorUnit unit;
   private BigDecimal gross;
   private BigDecimal tax;
+  private final Shares shares;
   private BigDecimal received = BigDecimal.ZERO;
-  private BigDecimal taxTaken = BigDecimal.ZERO;
 
   private OpenBill(Billed bill, List<BilledLine> lines, int year, MinorUnit unit) {
     this.bill = bill;
     this.lines = lines;
     this.year = year;
     this.unit = unit;
+    this.shares = Shares.of(bill, lines, unit);
     this.tax = lines.stream().map(BilledLine::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
     this.gross =
         lines.stream().map(BilledLine::net).reduce(BigDecimal.ZERO, BigDecimal::add).add(tax);
@@ -104,15 +105,13 @@ final class OpenBill {
     return taken.max(BigDecimal.ZERO);
   }
 
-  /** Receives (or gives back, below zero) and returns the change of the tax received so far. */
-  BigDecimal receive(BigDecimal amount) {
+  /** Receives (or gives back, below zero) and returns what each tax code's work took of it. */
+  List<SoldShare> receive(BigDecimal amount) {
     if (amount.signum() == 0) {
-      return BigDecimal.ZERO;
+      return List.of();
     }
     received = received.add(amount);
     BigDecimal due = unit.round(tax.multiply(received).divide(gross, MathContext.DECIMAL128));
-    BigDecimal change = due.subtract(taxTaken);
-    taxTaken = due;
-    return change;
+    return shares.upTo(received.subtract(due), due);
   }
 }

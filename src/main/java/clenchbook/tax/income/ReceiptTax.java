@@ -28,7 +28,7 @@ final class ReceiptTax {
   private final Map<String, List<OpenBill>> open = new HashMap<>();
   private final Map<String, List<Held>> held = new HashMap<>();
   private final Map<String, BigDecimal> credits = new HashMap<>();
-  private final Map<Receipt, BigDecimal> taxes = new HashMap<>();
+  private final Map<Receipt, List<SoldShare>> shares = new HashMap<>();
   private final Map<Receipt, BigDecimal> unmatched = new HashMap<>();
   private final List<HeldTax> heldTaxes = new ArrayList<>();
 
@@ -48,9 +48,13 @@ final class ReceiptTax {
    *
    * @param receipt the receipt that brought the money
    * @param day the day of the work it paid
-   * @param tax the tax
+   * @param share what the work of one tax code took of it; its tax is not zero
    */
-  record HeldTax(Receipt receipt, LocalDate day, BigDecimal tax) {}
+  record HeldTax(Receipt receipt, LocalDate day, SoldShare share) {
+    BigDecimal tax() {
+      return share.tax();
+    }
+  }
 
   private ReceiptTax(MinorUnit unit) {
     this.unit = unit;
@@ -90,7 +94,12 @@ final class ReceiptTax {
 
   /** The part of the receipt that is tax, with the receipt's own sign in cash. */
   BigDecimal taxOf(Receipt receipt) {
-    return taxes.getOrDefault(receipt, unit.zero());
+    return shares(receipt).stream().map(SoldShare::tax).reduce(unit.zero(), BigDecimal::add);
+  }
+
+  /** What the work of each tax code took of the receipt, with the receipt's own sign in cash. */
+  List<SoldShare> shares(Receipt receipt) {
+    return shares.getOrDefault(receipt, List.of());
   }
 
   /** The part of the receipt that no bill of its year or before takes. */
@@ -136,11 +145,10 @@ final class ReceiptTax {
   private void use(Held money, int year) {
     for (OpenBill bill : inTurn(money.receipt, year)) {
       BigDecimal taken = money.left.min(bill.left());
-      BigDecimal tax = bill.receive(taken);
+      bill.receive(taken).stream()
+          .filter(share -> share.tax().signum() != 0)
+          .forEach(share -> heldTaxes.add(new HeldTax(money.receipt, bill.day(), share)));
       money.left = money.left.subtract(taken);
-      if (tax.signum() != 0) {
-        heldTaxes.add(new HeldTax(money.receipt, bill.day(), tax));
-      }
     }
   }
 
@@ -155,13 +163,13 @@ final class ReceiptTax {
 
   private void pay(Receipt receipt, BigDecimal amount, int year) {
     BigDecimal left = amount;
-    BigDecimal tax = unit.zero();
+    List<SoldShare> taken = new ArrayList<>();
     for (OpenBill bill : inTurn(receipt, year)) {
-      BigDecimal taken = left.min(bill.left());
-      tax = tax.add(bill.receive(taken));
-      left = left.subtract(taken);
+      BigDecimal part = left.min(bill.left());
+      taken.addAll(bill.receive(part));
+      left = left.subtract(part);
     }
-    taxes.put(receipt, tax);
+    shares.put(receipt, List.copyOf(taken));
     unmatched.put(receipt, left);
     held.computeIfAbsent(Names.key(receipt.owner()), unused -> new ArrayList<>())
         .add(new Held(receipt, left));
@@ -171,14 +179,14 @@ final class ReceiptTax {
   private void giveBack(Receipt receipt, BigDecimal amount, int year) {
     BigDecimal spare = spare(receipt.owner(), amount);
     BigDecimal left = amount.subtract(spare);
-    BigDecimal tax = unit.zero();
+    List<SoldShare> taken = new ArrayList<>();
     List<OpenBill> bills = bills(receipt.owner(), year);
     for (int i = bills.size() - 1; i >= 0; i--) {
       BigDecimal returned = left.min(bills.get(i).received());
-      tax = tax.add(bills.get(i).receive(returned.negate()));
+      taken.addAll(bills.get(i).receive(returned.negate()));
       left = left.subtract(returned);
     }
-    taxes.put(receipt, tax);
+    shares.put(receipt, List.copyOf(taken));
     unmatched.put(receipt, left.add(spare).negate());
   }
 

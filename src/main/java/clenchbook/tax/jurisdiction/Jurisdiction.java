@@ -5,8 +5,10 @@ import clenchbook.book.Setting;
 import clenchbook.book.Trip;
 import clenchbook.tax.assets.AssetList;
 import clenchbook.tax.assets.DepreciatedAsset;
+import clenchbook.tax.billed.Billed;
 import clenchbook.tax.expenses.CostRule;
 import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.income.IncomeLines;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
@@ -67,6 +69,15 @@ public interface Jurisdiction {
   /** Whether the tax paid on purchases is no cost because it comes back. */
   default boolean recoversInputTax(Book book) {
     return book.settings().inputTaxRecovered();
+  }
+
+  /**
+   * On which of its lines income counts.
+   *
+   * @param billed everything billed, of any date
+   */
+  default IncomeLines incomeLines(List<Billed> billed) {
+    return IncomeLines.of(regime().codes());
   }
 
   /**

@@ -60,6 +60,11 @@ public record LineItem(
     return new LineItem(code, sheet, row, date, who, counted, tax, gross);
   }
 
+  /** The same row counted on another day. */
+  public LineItem onDay(LocalDate other) {
+    return new LineItem(code, sheet, row, other, who, net, tax, gross);
+  }
+
   /** The sum of the parts that count, exact. */
   public static BigDecimal sum(List<LineItem> items) {
     return items.stream().map(LineItem::net).reduce(BigDecimal.ZERO, BigDecimal::add);
