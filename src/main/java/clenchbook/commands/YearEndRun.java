@@ -14,6 +14,7 @@ import clenchbook.print.files.OutputFile;
 import clenchbook.print.files.OutputFolder;
 import clenchbook.print.pdf.PdfDocuments;
 import clenchbook.problem.Severity;
+import clenchbook.reading.rates.PageTranslations;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.reading.rates.RefusedRatesException;
 import clenchbook.register.Register;
@@ -138,7 +139,8 @@ public final class YearEndRun {
     TaxYear taxYear = taxYear(open, rates);
     StockValue stock =
         StockValue.of(open.jobs(), request.quarter().map(taxYear::quarter).orElse(taxYear.days()));
-    return new YearEndInput(open.jobs(), register, taxYear, request.quarter(), rates, stock);
+    return new YearEndInput(
+        open.jobs(), register, taxYear, request.quarter(), rates, stock, PageTranslations.read());
   }
 
   private void write(OpenBook open, YearEndFindings year, YearReports reports) {

@@ -4,6 +4,7 @@ import clenchbook.book.Setting;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.page.PageWords;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.Turnover;
 import clenchbook.tax.sales.TurnoverGauge;
@@ -50,9 +51,9 @@ final class Gauges {
     return code.equals("gb") ? "uk" : code;
   }
 
-  /** What each says, in one sentence. */
-  List<String> sentences() {
-    return gauges.stream().map(TurnoverGauge::sentence).toList();
+  /** What each says, in one line. */
+  List<String> said(PageWords words) {
+    return gauges.stream().map(gauge -> gauge.said(words)).toList();
   }
 
   TaxTable table() {

@@ -14,6 +14,7 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.PageWords;
 import clenchbook.tax.rates.MissingRate;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
@@ -46,6 +47,7 @@ final class YearEndReport {
   private final YearTables tables;
   private final RateLookup rates;
   private final Coverage coverage;
+  private final PageWords words;
   private final List<Block> blocks = new ArrayList<>();
 
   YearEndReport(
@@ -63,6 +65,7 @@ final class YearEndReport {
     this.ties = ties;
     this.tables = tables;
     this.rates = rates;
+    this.words = PageWords.of(PageWords.ENGLISH, figures.input().translations());
     this.coverage = Coverage.of(figures.input().jobs(), figures.period());
   }
 
@@ -70,8 +73,8 @@ final class YearEndReport {
   YearEndFindings findings(List<TextFile> files) {
     Gauges gauges = new Gauges(figures, rates);
     List<TaxTable> tax = taxTables(gauges);
-    List<String> notes = new ArrayList<>(isRegistered() ? List.of() : gauges.sentences());
-    notes.addAll(YearNotes.of(figures, jurisdiction, ties, rates));
+    List<String> notes = new ArrayList<>(isRegistered() ? List.of() : gauges.said(words));
+    notes.addAll(words.say(YearNotes.of(figures, jurisdiction, ties, rates)));
     List<String> errors = MissingRate.sentences(rates.missing());
     FigureTable lines = tables.summary(summary, errors);
     List<FigureTable> figureTables =
@@ -116,11 +119,14 @@ final class YearEndReport {
 
   private Report report(List<String> errors, List<String> notes, List<TaxTable> tax) {
     blocks.add(new Block.Caution(CAUTION));
-    coverage.sentence().ifPresent(sentence -> blocks.add(new Block.Caution(sentence)));
+    if (!coverage.sentences().isEmpty()) {
+      blocks.add(new Block.Caution(String.join(" ", words.say(coverage.sentences()))));
+    }
     errors.forEach(error -> blocks.add(new Block.Caution("No figure: " + error + ".")));
     keyFigures();
     lines();
     list("What to look at", notes);
+    list("What was not computed", words.say(jurisdiction.notComputed(figures)));
     beside();
     for (TaxTable table : tax) {
       blocks.add(new Block.Heading(2, table.title()));

@@ -7,6 +7,7 @@ import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
+import clenchbook.reading.rates.PageTranslations;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.year.Regime;
@@ -57,7 +58,7 @@ public final class YearBook {
             .regime();
     TaxYear taxYear = TaxYear.of(regime, year, Optional.empty(), RateFiles.bundled());
     return YearEnd.of(
-        new YearEndInput(jobs, register, taxYear, quarter, RateFiles.bundled(), stock));
+        new YearEndInput(jobs, register, taxYear, quarter, RateFiles.bundled(), stock, PageTranslations.read()));
   }
 
   public static FigureTable table(YearEndFindings findings, String name) {

@@ -12,6 +12,8 @@ import clenchbook.tax.income.IncomeLines;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.PageWords;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.SalesTaxLines;
 import clenchbook.tax.vehicle.DistanceUnit;
@@ -135,8 +137,16 @@ public interface Jurisdiction {
     return List.of();
   }
 
-  /** What the farrier or preparer should look at, in plain sentences. */
-  List<String> notes(YearFigures figures, RateLookup rates);
+  /** What the farrier or preparer should look at, the most pressing first. */
+  List<Sentence> notes(YearFigures figures, RateLookup rates);
+
+  /** What the preparer must not expect to find reckoned, one thing or group of things each. */
+  List<Sentence> notComputed(YearFigures figures);
+
+  /** The languages of the preparer's page, as two-letter codes; English is always one of them. */
+  default List<String> languages() {
+    return List.of(PageWords.ENGLISH);
+  }
 
   /**
    * The days over which its files of a quarter run, where they are not the quarter's own.

@@ -1,5 +1,7 @@
 package clenchbook.tax.sales;
 
+import clenchbook.tax.page.PageWords;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.values.Period;
@@ -180,40 +182,50 @@ public record TurnoverGauge(
     return turnover.movePointRight(2).divide(limit.amount(), 1, RoundingMode.HALF_UP);
   }
 
-  private String tolerance() {
-    return tolerated.compareTo(limit.amount()) == 0
-        ? ""
-        : " Tolerated within the year: up to "
-            + tolerated.stripTrailingZeros().toPlainString()
-            + ".";
+  /** What it says, in a few sentences; the name of the limit and what follows are words of it. */
+  public List<Sentence> sentences() {
+    List<Sentence> sentences = new ArrayList<>();
+    String mark = limit.standing().mark().isEmpty() ? "" : " (" + limit.standing().mark() + ")";
+    sentences.add(Sentence.of(limit.name()));
+    sentences.add(
+        Sentence.of(
+            "{0} of {1} used, {2} %, from {3} to {4}.",
+            turnover.setScale(0, RoundingMode.HALF_UP).toPlainString(),
+            limit.value() + mark,
+            percent().toPlainString(),
+            first.toString(),
+            last.toString()));
+    sentences.add(when());
+    if (tolerated.compareTo(limit.amount()) != 0) {
+      sentences.add(
+          Sentence.of(
+              "Tolerated within the year: up to {0}.",
+              tolerated.stripTrailingZeros().toPlainString()));
+    }
+    if (!then.isEmpty()) {
+      sentences.add(Sentence.of("Then:"));
+      sentences.add(Sentence.of(then));
+    }
+    return List.copyOf(sentences);
   }
 
-  /** What it says, in a few sentences. */
-  public String sentence() {
-    String when =
-        passed
-            .map(month -> "It was passed at the end of " + month + ".")
-            .or(
-                () ->
-                    passes.map(
-                        month -> "At the pace of the last months it is passed in " + month + "."))
-            .orElse("At the pace of the last months it is not passed within two years.");
-    String mark = limit.standing().mark().isEmpty() ? "" : " (" + limit.standing().mark() + ")";
-    return limit.name()
-        + ": "
-        + turnover.setScale(0, RoundingMode.HALF_UP).toPlainString()
-        + " of "
-        + limit.value()
-        + mark
-        + " used, "
-        + percent().toPlainString()
-        + " %, from "
-        + first
-        + " to "
-        + last
-        + ". "
-        + when
-        + tolerance()
-        + (then.isEmpty() ? "" : " Then: " + then + ".");
+  private Sentence when() {
+    return passed
+        .map(month -> Sentence.of("It was passed at the end of {0}.", month.toString()))
+        .or(
+            () ->
+                passes.map(
+                    month ->
+                        Sentence.of(
+                            "At the pace of the last months it is passed in {0}.",
+                            month.toString())))
+        .orElse(Sentence.of("At the pace of the last months it is not passed within two years."));
+  }
+
+  /** The same in one line: the limit's name, how much of it is used, when it is passed. */
+  public String said(PageWords words) {
+    List<String> said = words.say(sentences());
+    String rest = String.join(" ", said.subList(1, said.size()));
+    return said.get(0) + ": " + rest + (then.isEmpty() ? "" : ".");
   }
 }

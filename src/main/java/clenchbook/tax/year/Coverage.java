@@ -6,6 +6,7 @@ import clenchbook.book.Purchase;
 import clenchbook.book.Trip;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
+import clenchbook.tax.page.Sentence;
 import clenchbook.values.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -93,31 +94,31 @@ public record Coverage(
   }
 
   /** What to say of it; empty where every month is covered and has a row. */
-  public Optional<String> sentence() {
+  public List<Sentence> sentences() {
     if (covered == 0) {
-      return Optional.of("The book has no rows from " + period.text() + ".");
+      return List.of(Sentence.of("The book has no rows from {0}.", period.text()));
     }
-    List<String> parts = new ArrayList<>();
+    List<Sentence> sentences = new ArrayList<>();
     if (!whole()) {
-      parts.add(
-          "This covers "
-              + covered
-              + " of "
-              + months
-              + " months: the book's rows run from "
-              + first.orElseThrow()
-              + " to "
-              + last.orElseThrow()
-              + ". It is no whole "
-              + (months == 12 ? "year" : "quarter")
-              + ": profit, tax and estimates will change.");
+      sentences.add(
+          Sentence.of(
+              "This covers {0} of {1} months: the book's rows run from {2} to {3}.",
+              String.valueOf(covered),
+              String.valueOf(months),
+              first.orElseThrow().toString(),
+              last.orElseThrow().toString()));
+      sentences.add(
+          Sentence.of(
+              months == 12
+                  ? "It is no whole year: profit, tax and estimates will change."
+                  : "It is no whole quarter: profit, tax and estimates will change."));
     }
     if (!bare.isEmpty()) {
-      parts.add(
-          "No row at all stands in the month that begins on "
-              + String.join(", ", bare.stream().map(LocalDate::toString).toList())
-              + ".");
+      sentences.add(
+          Sentence.of(
+              "No row at all stands in the month that begins on {0}.",
+              String.join(", ", bare.stream().map(LocalDate::toString).toList())));
     }
-    return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", parts));
+    return List.copyOf(sentences);
   }
 }

@@ -3,6 +3,7 @@ package clenchbook.tax.year;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Book;
 import clenchbook.jobs.Jobs;
+import clenchbook.tax.page.Translations;
 import clenchbook.tax.rates.RateTables;
 import clenchbook.values.Period;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param quarter only this quarter of it, 1 to 4; empty for the whole year
  * @param rates the rate tables with any overlay
  * @param stock the stock's cost at both ends of the period; counts on the invoiced basis only
+ * @param translations the page's sentences in other languages than English
  */
 public record YearEndInput(
     Jobs jobs,
@@ -24,7 +26,8 @@ public record YearEndInput(
     TaxYear taxYear,
     Optional<Integer> quarter,
     RateTables rates,
-    StockValue stock) {
+    StockValue stock,
+    Translations translations) {
   /** Copies its list. */
   public YearEndInput {
     register = List.copyOf(register);
@@ -32,7 +35,7 @@ public record YearEndInput(
 
   /** The same with another stock, for figures over other days. */
   public YearEndInput withStock(StockValue other) {
-    return new YearEndInput(jobs, register, taxYear, quarter, rates, other);
+    return new YearEndInput(jobs, register, taxYear, quarter, rates, other, translations);
   }
 
   /** The farrier's book. */

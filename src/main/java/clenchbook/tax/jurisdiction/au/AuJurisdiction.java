@@ -8,10 +8,9 @@ import clenchbook.tax.jurisdiction.CapitalItems;
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.jurisdiction.NamedRates;
 import clenchbook.tax.jurisdiction.TaxTable;
-import clenchbook.tax.jurisdiction.page.PageWords;
-import clenchbook.tax.jurisdiction.page.Sentence;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
@@ -96,13 +95,14 @@ public final class AuJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<String> notes(YearFigures figures, RateLookup rates) {
-    return PageWords.english(REGIME.word(), rates).say(sentences(figures, rates));
-  }
-
-  private static List<Sentence> sentences(YearFigures figures, RateLookup rates) {
+  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
     YearEndInput input = figures.input();
     return new AuNotes(figures, vehicles(input, rates), rates)
         .all(simplified(input, figures.vehicle().byMileage(), rates));
+  }
+
+  @Override
+  public List<Sentence> notComputed(YearFigures figures) {
+    return AuNotes.NOT_COMPUTED;
   }
 }

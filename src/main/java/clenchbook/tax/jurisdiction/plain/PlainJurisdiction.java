@@ -8,6 +8,7 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.VatPeriod;
 import clenchbook.tax.sales.VatPurchases;
@@ -68,9 +69,17 @@ public final class PlainJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<String> notes(YearFigures figures, RateLookup rates) {
+  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
     return List.of(
-        "No country's rules are applied: no depreciation, no private share, no limits. A preparer"
-            + " sets them.");
+        Sentence.of(
+            "No country's rules are applied: no depreciation, no private share, no limits. A"
+                + " preparer sets them."));
+  }
+
+  @Override
+  public List<Sentence> notComputed(YearFigures figures) {
+    return List.of(
+        Sentence.of("Depreciation, private shares and limits of any country"),
+        Sentence.of("Every tax"));
   }
 }

@@ -13,6 +13,7 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
@@ -128,7 +129,12 @@ public final class UkJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<String> notes(YearFigures figures, RateLookup rates) {
+  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
     return UkNotes.of(figures, rates);
+  }
+
+  @Override
+  public List<Sentence> notComputed(YearFigures figures) {
+    return UkNotes.NOT_COMPUTED;
   }
 }

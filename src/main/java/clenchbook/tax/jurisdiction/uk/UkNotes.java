@@ -4,7 +4,9 @@ import clenchbook.book.Setting;
 import clenchbook.tax.expenses.CategoryMap;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.TaxYear;
 import java.time.LocalDate;
@@ -24,14 +26,20 @@ final class UkNotes {
     this.rates = rates;
   }
 
-  static List<String> of(YearFigures figures, RateLookup rates) {
+  static final List<Sentence> NOT_COMPUTED =
+      List.of(
+          Sentence.of("Income tax, student loans, other income; Class 2, which is voluntary"),
+          Sentence.of("Capital allowances and the trading allowance: named in the annex"),
+          Sentence.of("Use of the home, and which flat rate of VAT applies"));
+
+  static List<Sentence> of(YearFigures figures, RateLookup rates) {
     UkNotes notes = new UkNotes(figures, rates);
     notes.vehicle();
     notes.gifts();
     notes.updates();
     notes.updateFile();
     notes.uk();
-    return List.copyOf(notes.notes);
+    return notes.notes.stream().map(note -> Sentence.of(note)).toList();
   }
 
   private void vehicle() {
@@ -100,7 +108,7 @@ final class UkNotes {
             .collect(Collectors.joining("; "));
     String now =
         QuarterlyUpdates.begun(year, rates)
-            ? "The due days stand with the updates below, cumulative from the year's first day."
+            ? "The due days stand with the updates in the annex, cumulative from the year's first day."
             : "No update is due in this tax year: the duty had not begun.";
     notes.add(
         "Quarterly updates are a duty by the income of an earlier year. " + duty + ". " + now);
@@ -132,7 +140,7 @@ final class UkNotes {
     trading();
     if (!figures.basis().cashCost()) {
       notes.add(
-          "Capital allowances take the place of depreciation; they are named below, not computed.");
+          "Capital allowances take the place of depreciation; they are named in the annex, not computed.");
     }
   }
 
@@ -151,7 +159,7 @@ final class UkNotes {
                             .ask("uk/national-insurance", "class 2 year", last)
                             .map(rate -> " (" + rate.value() + " a year)")
                             .orElse("")
-                        + ". Income tax, student loans and other income are not computed."));
+                        + "."));
     rates
         .ask("uk/payments-on-account", "least bill", figures.input().taxYear().first())
         .ifPresent(

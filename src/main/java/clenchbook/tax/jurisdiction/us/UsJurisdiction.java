@@ -12,6 +12,7 @@ import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.Rate;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
@@ -170,7 +171,12 @@ public final class UsJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<String> notes(YearFigures figures, RateLookup rates) {
+  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
     return UsNotes.of(figures, rates);
+  }
+
+  @Override
+  public List<Sentence> notComputed(YearFigures figures) {
+    return UsNotes.NOT_COMPUTED;
   }
 }

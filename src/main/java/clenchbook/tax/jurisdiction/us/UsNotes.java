@@ -4,6 +4,7 @@ import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.assets.TakenByMileage;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -20,13 +21,22 @@ final class UsNotes {
     this.rates = rates;
   }
 
-  static List<String> of(YearFigures figures, RateLookup rates) {
+  static final List<Sentence> NOT_COMPUTED =
+      List.of(
+          Sentence.of("Income tax; the limit of the deduction for qualified business income"),
+          Sentence.of(
+              "Section 179, bonus depreciation and the de minimis election: elections, named in the"
+                  + " annex with their limits"),
+          Sentence.of("Business use of the home, state taxes, health insurance"),
+          Sentence.of("The additional Medicare tax and reports to payees"));
+
+  static List<Sentence> of(YearFigures figures, RateLookup rates) {
     UsNotes notes = new UsNotes(figures, rates);
     notes.gifts();
     notes.vehicle();
     notes.assets();
     notes.us();
-    return List.copyOf(notes.notes);
+    return notes.notes.stream().map(note -> Sentence.of(note)).toList();
   }
 
   private void vehicle() {
@@ -90,10 +100,6 @@ final class UsNotes {
   }
 
   private void us() {
-    notes.add(
-        "Not computed: section 179, bonus depreciation and the de minimis election (they are"
-            + " elections, named below with their limits), business use of the home, state taxes,"
-            + " health insurance, the additional Medicare tax, and reports to payees.");
     notes.add(
         "Driving between home and a regular place of work is commuting unless home is the principal"
             + " place of business; the log can't tell. Ask the preparer.");

@@ -11,6 +11,7 @@ import clenchbook.tax.Jurisdictions;
 import clenchbook.tax.YearEnd;
 import clenchbook.tax.YearEndFindings;
 import clenchbook.tax.jurisdiction.TextFile;
+import clenchbook.tax.page.Translations;
 import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
@@ -67,7 +68,7 @@ class UpdateBodyTest {
     TaxYear taxYear = calendar ? standard.withCalendarQuarters() : standard;
     return YearEnd.of(
         new YearEndInput(
-            book.jobs(), List.of(), taxYear, quarter, RateFiles.bundled(), StockValue.NONE));
+            book.jobs(), List.of(), taxYear, quarter, RateFiles.bundled(), StockValue.NONE, Translations.NONE));
   }
 
   private static JsonNode update(int quarter, boolean calendar) throws IOException {

@@ -1,0 +1,36 @@
+package clenchbook.tax.page;
+
+import java.util.List;
+
+/**
+ * Something to say to the preparer: the English sentence, which is also what a translation is found
+ * by, and what fills its gaps.
+ *
+ * @param english the sentence, with {@code {0}}, {@code {1}} and so on for its gaps
+ * @param gaps what fills them, as it is to be printed
+ */
+public record Sentence(String english, List<String> gaps) {
+  /** Copies its list. */
+  public Sentence {
+    gaps = List.copyOf(gaps);
+  }
+
+  /** A sentence with these gaps filled. */
+  public static Sentence of(String english, String... gaps) {
+    return new Sentence(english, List.of(gaps));
+  }
+
+  /** The sentence in English. */
+  public String inEnglish() {
+    return filled(english);
+  }
+
+  /** The sentence in other words, which have the same gaps. */
+  String filled(String words) {
+    String text = words;
+    for (int i = 0; i < gaps.size(); i++) {
+      text = text.replace("{" + i + "}", gaps.get(i));
+    }
+    return text;
+  }
+}
