@@ -1,6 +1,7 @@
 package clenchbook.tax;
 
 import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.rates.Rate;
 import java.util.stream.Collectors;
@@ -11,10 +12,19 @@ final class Explanations {
 
   static void add(YearFigures figures, SummaryBuilder lines) {
     boolean byMileage = figures.vehicle().byMileage();
-    lines.explain(
-        figures.regime().codes().vehicle(),
-        byMileage ? "by day driven; the rest when paid" : actual(figures),
-        byMileage ? mileageSources(figures) : "");
+    String code = figures.regime().codes().vehicle();
+    boolean onOtherLine =
+        figures.vehicle().mileage().items().stream().anyMatch(item -> !item.code().equals(code));
+    String basis = byMileage ? "by day driven; the rest when paid" : actual(figures);
+    String sources = byMileage ? mileageSources(figures) : "";
+    if (!onOtherLine) {
+      lines.explain(code, basis, sources);
+    }
+    figures.vehicle().mileage().items().stream()
+        .map(LineItem::code)
+        .distinct()
+        .filter(other -> !other.equals(code))
+        .forEach(other -> lines.explain(other, "by day driven", sources));
   }
 
   private static String actual(YearFigures figures) {

@@ -3,10 +3,10 @@ package clenchbook.tax;
 import clenchbook.book.Setting;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.page.PageWords;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.sales.Turnover;
 import clenchbook.tax.sales.TurnoverGauge;
 import java.time.YearMonth;
 import java.util.List;
@@ -35,11 +35,10 @@ final class Gauges {
   private final String country;
   private final List<TurnoverGauge> gauges;
 
-  Gauges(YearFigures figures, RateLookup rates) {
+  Gauges(YearFigures figures, Jurisdiction jurisdiction, RateLookup rates) {
     this.country = country(figures);
     this.gauges =
-        TurnoverGauge.of(
-            country, figures.period(), Turnover.of(figures.billed(), figures.taxKinds()), rates);
+        TurnoverGauge.of(country, figures.period(), jurisdiction.turnover(figures, rates), rates);
   }
 
   private static String country(YearFigures figures) {

@@ -2,6 +2,7 @@ package clenchbook.tax;
 
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.jurisdiction.au.AuJurisdiction;
+import clenchbook.tax.jurisdiction.de.DeJurisdiction;
 import clenchbook.tax.jurisdiction.plain.PlainJurisdiction;
 import clenchbook.tax.jurisdiction.uk.UkJurisdiction;
 import clenchbook.tax.jurisdiction.us.UsJurisdiction;
@@ -18,7 +19,8 @@ public final class Jurisdictions {
           new PlainJurisdiction(),
           new UsJurisdiction(),
           new UkJurisdiction(),
-          new AuJurisdiction());
+          new AuJurisdiction(),
+          new DeJurisdiction());
 
   private Jurisdictions() {}
 

@@ -69,7 +69,8 @@ public final class YearEnd {
     CapitalItems capital = jurisdiction.build(figures, builder, rates);
     BesideLines.add(figures, jurisdiction, builder, rates);
     jurisdiction.addSalesTax(figures, builder, rates);
-    List<JournalEntry> journal = YearJournal.of(figures, lines, capital);
+    List<JournalEntry> journal =
+        YearJournal.of(figures, lines, capital, jurisdiction.accounts(lines));
     Reconciliation ties =
         Reconciliation.of(figures, OwnerDebts.of(input.jobs(), input.register(), input.period()));
     YearTables tables = new YearTables(figures, jurisdiction, lines, rates);
@@ -97,14 +98,16 @@ public final class YearEnd {
     Book book = input.book();
     TaxBasis basis = jurisdiction.basis(book);
     List<Billed> billed = BilledBook.of(input.jobs(), input.register());
-    Income income = Income.of(input, billed, period, basis, lines, jurisdiction.incomeLines(billed));
+    Income income =
+        Income.of(
+            input, billed, period, basis, lines, jurisdiction.incomeLines(input, billed, rates));
     CategoryMap categories = new CategoryMap(regime, lastDay, rates);
     Expenses expenses =
         Expenses.of(
             book,
             period,
             basis,
-            jurisdiction.recoversInputTax(book),
+            jurisdiction.recoversInputTax(input, billed),
             categories,
             jurisdiction.costRules(rates, unit));
     DistanceUnit distance = DistanceUnit.of(book.settings().text(Setting.DISTANCE_UNIT));

@@ -71,7 +71,7 @@ final class YearEndReport {
 
   /** Everything together. */
   YearEndFindings findings(List<TextFile> files) {
-    Gauges gauges = new Gauges(figures, rates);
+    Gauges gauges = new Gauges(figures, jurisdiction, rates);
     List<TaxTable> tax = taxTables(gauges);
     List<String> notes = new ArrayList<>(isRegistered() ? List.of() : gauges.said(words));
     notes.addAll(words.say(YearNotes.of(figures, jurisdiction, ties, rates)));

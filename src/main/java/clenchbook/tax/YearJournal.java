@@ -17,6 +17,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The double-entry journal of a period: every row that moved money or cost, and the year's own
@@ -35,7 +36,8 @@ final class YearJournal {
   }
 
   /** The entries by date, sheet, row and description; each balances. */
-  static List<JournalEntry> of(YearFigures figures, LineScheme lines, CapitalItems capital) {
+  static List<JournalEntry> of(
+      YearFigures figures, LineScheme lines, CapitalItems capital, Map<String, String> otherNames) {
     YearJournal journal = new YearJournal(figures, lines);
     journal.entries.addAll(figures.income().journal());
     journal.purchases();
@@ -44,6 +46,7 @@ final class YearJournal {
     journal.stock();
     return journal.entries.stream()
         .filter(entry -> !entry.postings().isEmpty())
+        .map(entry -> entry.renamed(otherNames))
         .sorted(JournalEntry.BY_DATE)
         .toList();
   }
@@ -98,7 +101,6 @@ final class YearJournal {
     if (!figures.vehicle().byMileage()) {
       return;
     }
-    String cost = AccountNames.cost(lines.head(figures.regime().codes().vehicle()));
     for (LineItem trip : LineItem.within(figures.period(), figures.vehicle().mileage().items())) {
       entries.add(
           JournalEntry.of(
@@ -106,7 +108,7 @@ final class YearJournal {
               "mileage, " + trip.who(),
               trip.sheet(),
               trip.row(),
-              Posting.debit(cost, trip.net()),
+              Posting.debit(AccountNames.cost(lines.head(trip.code())), trip.net()),
               Posting.credit(AccountNames.OWNER, trip.net())));
     }
   }
@@ -177,7 +179,7 @@ final class YearJournal {
             "depreciation: " + item.who(),
             item.sheet(),
             item.row(),
-            Posting.debit(AccountNames.cost(lines.head("depreciation")), item.net()),
+            Posting.debit(AccountNames.cost(lines.head(item.code())), item.net()),
             Posting.credit(AccountNames.DEPRECIATION, item.net())));
   }
 

@@ -98,9 +98,7 @@ final class YearNotes {
     return Sentence.of(
         "Category '{0}' ({1} rows, {2}) is unknown: it stands on a line of its own and counts as a"
             + " cost. Teach it in rates/<regime>/categories.csv.",
-        mapped.word(),
-        String.valueOf(mapped.rows()),
-        mapped.amount().toPlainString());
+        mapped.word(), String.valueOf(mapped.rows()), mapped.amount().toPlainString());
   }
 
   private void unregisteredAssets() {
@@ -129,8 +127,7 @@ final class YearNotes {
               "On days with visits but no business trip in the log about {0} {1} must have been"
                   + " driven, as reconstructed from Places. It is not counted: mileage is proved by"
                   + " a record made at the time.",
-              distance,
-              figures.distanceUnit().word()));
+              distance, figures.distanceUnit().word()));
     }
   }
 
@@ -153,8 +150,7 @@ final class YearNotes {
           Sentence.of(
               "{0} of {1} rates and line numbers used were not checked against their source; the"
                   + " annex marks them.",
-              String.valueOf(unchecked),
-              String.valueOf(rates.used().size())));
+              String.valueOf(unchecked), String.valueOf(rates.used().size())));
     }
   }
 

@@ -58,7 +58,8 @@ public final class YearBook {
             .regime();
     TaxYear taxYear = TaxYear.of(regime, year, Optional.empty(), RateFiles.bundled());
     return YearEnd.of(
-        new YearEndInput(jobs, register, taxYear, quarter, RateFiles.bundled(), stock, PageTranslations.read()));
+        new YearEndInput(
+            jobs, register, taxYear, quarter, RateFiles.bundled(), stock, PageTranslations.read()));
   }
 
   public static FigureTable table(YearEndFindings findings, String name) {

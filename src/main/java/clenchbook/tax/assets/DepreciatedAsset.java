@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param thisYear depreciation of this year; nothing for a vehicle by mileage
  * @param mileage what the money for a mile took off its basis; empty for all that is no vehicle by
  *     mileage
+ * @param line the code of the line on which this year's depreciation counts
  */
 public record DepreciatedAsset(
     Asset asset,
@@ -29,8 +30,25 @@ public record DepreciatedAsset(
     BigDecimal basis,
     BigDecimal before,
     BigDecimal thisYear,
-    Optional<TakenByMileage> mileage) {
+    Optional<TakenByMileage> mileage,
+    String line) {
+  /** The code of the line of depreciation in most regimes. */
+  public static final String DEPRECIATION = "depreciation";
+
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+  /** An asset whose depreciation counts on the line of depreciation. */
+  public DepreciatedAsset(
+      Asset asset,
+      String kind,
+      String convention,
+      boolean vehicle,
+      BigDecimal basis,
+      BigDecimal before,
+      BigDecimal thisYear,
+      Optional<TakenByMileage> mileage) {
+    this(asset, kind, convention, vehicle, basis, before, thisYear, mileage, DEPRECIATION);
+  }
 
   /** An asset that no table depreciates. */
   public static DepreciatedAsset without(

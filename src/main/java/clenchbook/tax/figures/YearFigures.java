@@ -111,7 +111,7 @@ public record YearFigures(
   /** One asset's depreciation as a row. */
   public LineItem depreciationItem(DepreciatedAsset asset) {
     return new LineItem(
-        "depreciation",
+        asset.line(),
         asset.asset().source().sheet(),
         asset.asset().source().row(),
         input.taxYear().last(),

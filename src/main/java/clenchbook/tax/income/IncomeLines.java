@@ -12,6 +12,9 @@ public interface IncomeLines {
   /** The code of the line for money given back on such work. */
   String givenBack(Sold sold);
 
+  /** The code of the line for tips, by the day received. */
+  String tip(LocalDate day);
+
   /** The code of the line for money that pays no bill, by the day received. */
   String withoutBill(LocalDate day, boolean givenBack);
 
@@ -26,6 +29,11 @@ public interface IncomeLines {
       @Override
       public String givenBack(Sold sold) {
         return codes.refunds();
+      }
+
+      @Override
+      public String tip(LocalDate day) {
+        return codes.tips();
       }
 
       @Override

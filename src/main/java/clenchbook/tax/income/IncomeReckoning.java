@@ -54,8 +54,7 @@ final class IncomeReckoning {
   Income income() {
     List<Receipt> all = Receipt.all(input);
     ReceiptTax taxes = ReceiptTax.of(all, billed, input.taxYear()::yearOf, unit);
-    List<Receipt> received =
-        all.stream().filter(receipt -> period.holds(receipt.date())).toList();
+    List<Receipt> received = all.stream().filter(receipt -> period.holds(receipt.date())).toList();
     received.forEach(receipt -> receive(receipt, taxes));
     taxes.heldTaxes().stream().filter(tax -> period.holds(tax.day())).forEach(this::takeHeldTax);
     if (!basis.cashIncome()) {
@@ -69,12 +68,7 @@ final class IncomeReckoning {
             .map(Receipt::amount)
             .reduce(unit.zero(), BigDecimal::add);
     return new Income(
-        List.copyOf(items),
-        parts,
-        List.copyOf(journal),
-        writtenOff,
-        received,
-        List.copyOf(sales));
+        List.copyOf(items), parts, List.copyOf(journal), writtenOff, received, List.copyOf(sales));
   }
 
   private void receive(Receipt receipt, ReceiptTax taxes) {
@@ -87,7 +81,7 @@ final class IncomeReckoning {
   }
 
   private void tip(Receipt receipt) {
-    String code = codes.tips();
+    String code = onto.tip(receipt.date());
     LineItem item = item(code, receipt, unit.round(receipt.amount()), unit.zero());
     add(item, "tips");
     post(
@@ -189,9 +183,7 @@ final class IncomeReckoning {
     return receipt.atTruck() ? "taken at the truck" : "payments";
   }
 
-  /**
-   * Money held on account since an earlier year paid a bill of this one: its tax is no income.
-   */
+  /** Money held on account since an earlier year paid a bill of this one: its tax is no income. */
   private void takeHeldTax(ReceiptTax.HeldTax held) {
     if (!basis.cashIncome()) {
       return;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 /**
  * One entry of the double-entry journal; its debits and credits are equal, or it cannot be made.
@@ -31,6 +32,21 @@ public record JournalEntry(
     if (balance.signum() != 0) {
       throw new IllegalArgumentException(description + " is out of balance by " + balance);
     }
+  }
+
+  /** The same with accounts that bear another name, by the name they have here. */
+  public JournalEntry renamed(Map<String, String> names) {
+    return new JournalEntry(
+        date,
+        description,
+        sheet,
+        row,
+        postings.stream()
+            .map(
+                posting ->
+                    new Posting(
+                        names.getOrDefault(posting.account(), posting.account()), posting.amount()))
+            .toList());
   }
 
   public static JournalEntry of(

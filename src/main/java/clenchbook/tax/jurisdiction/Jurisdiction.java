@@ -10,12 +10,14 @@ import clenchbook.tax.expenses.CostRule;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.IncomeLines;
 import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.page.PageWords;
 import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.SalesTaxLines;
+import clenchbook.tax.sales.Turnover;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
@@ -68,17 +70,23 @@ public interface Jurisdiction {
     return TaxBasis.of(book);
   }
 
-  /** Whether the tax paid on purchases is no cost because it comes back. */
-  default boolean recoversInputTax(Book book) {
-    return book.settings().inputTaxRecovered();
+  /**
+   * Whether the tax paid on purchases is no cost because it comes back.
+   *
+   * @param input what the year's end is made from
+   * @param billed everything billed, of any date
+   */
+  default boolean recoversInputTax(YearEndInput input, List<Billed> billed) {
+    return input.book().settings().inputTaxRecovered();
   }
 
   /**
    * On which of its lines income counts.
    *
+   * @param input what the year's end is made from
    * @param billed everything billed, of any date
    */
-  default IncomeLines incomeLines(List<Billed> billed) {
+  default IncomeLines incomeLines(YearEndInput input, List<Billed> billed, RateLookup rates) {
     return IncomeLines.of(regime().codes());
   }
 
@@ -125,6 +133,19 @@ public interface Jurisdiction {
   /** Adds lines for tax on sales and purchases. */
   default void addSalesTax(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
     SalesTaxLines.byRate(figures, lines);
+  }
+
+  /** The turnover that its limits count. */
+  default Turnover turnover(YearFigures figures, RateLookup rates) {
+    return Turnover.of(figures.billed(), figures.taxKinds());
+  }
+
+  /**
+   * Accounts of the journal that bear another name here, where tax on sales or purchases is itself
+   * income or cost; by the name they have elsewhere.
+   */
+  default Map<String, String> accounts(LineScheme lines) {
+    return Map.of();
   }
 
   /** How it looks at the quarters of a year. */

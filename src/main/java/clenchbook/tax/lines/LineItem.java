@@ -60,6 +60,12 @@ public record LineItem(
     return new LineItem(code, sheet, row, date, who, counted, tax, gross);
   }
 
+  /** The same row with its tax as part of what counts, because it does not come back. */
+  public LineItem withTaxIn() {
+    BigDecimal all = net.add(tax);
+    return new LineItem(code, sheet, row, date, who, all, tax.subtract(tax), gross);
+  }
+
   /** The same row counted on another day. */
   public LineItem onDay(LocalDate other) {
     return new LineItem(code, sheet, row, other, who, net, tax, gross);

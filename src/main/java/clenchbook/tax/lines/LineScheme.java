@@ -32,6 +32,26 @@ public final class LineScheme {
         .orElseGet(() -> new LineHead(code, capitalised(code), OWN));
   }
 
+  /**
+   * By what a line is put in order: its number, or that of another year where this year's form
+   * gives none.
+   */
+  String order(String code) {
+    String line = head(code).line();
+    if (isNumbered(line)) {
+      return line;
+    }
+    return rates.all(regime.lineTable(), code).stream()
+        .map(Rate::value)
+        .filter(LineScheme::isNumbered)
+        .findFirst()
+        .orElse(line);
+  }
+
+  private static boolean isNumbered(String line) {
+    return !line.isEmpty() && Character.isDigit(line.charAt(0));
+  }
+
   public Optional<LineHead> find(String table, String code) {
     return rates.ask(table, code, day).map(LineScheme::headOf);
   }

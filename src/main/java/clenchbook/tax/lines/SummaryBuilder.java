@@ -51,7 +51,7 @@ public final class SummaryBuilder {
     items.forEach(
         item ->
             byLine
-                .computeIfAbsent(scheme.head(item.code()).line(), unused -> new ArrayList<>())
+                .computeIfAbsent(scheme.order(item.code()), unused -> new ArrayList<>())
                 .add(item));
     List<SummaryLine> added = new ArrayList<>();
     byLine.values().forEach(ofLine -> added.add(cost(ofLine, basis)));

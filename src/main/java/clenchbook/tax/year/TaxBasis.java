@@ -18,10 +18,13 @@ public record TaxBasis(boolean cashIncome, boolean cashCost, String word) {
    * so.
    */
   public static TaxBasis of(Book book) {
-    boolean cash = book.settings().text(Setting.TAX_BASIS).equals("cash");
-    if (!cash) {
-      return new TaxBasis(false, false, "invoiced");
-    }
+    return book.settings().text(Setting.TAX_BASIS).equals("cash")
+        ? ofCash(book)
+        : new TaxBasis(false, false, "invoiced");
+  }
+
+  /** The cash basis whatever the setting, for a law that knows no other. */
+  public static TaxBasis ofCash(Book book) {
     boolean payments = book.present().contains(SheetKind.PAYMENTS);
     return payments
         ? new TaxBasis(true, true, "cash")

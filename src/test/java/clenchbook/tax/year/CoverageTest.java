@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.jobs.WrittenBook;
+import clenchbook.tax.page.Sentence;
 import clenchbook.values.Period;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import clenchbook.tax.page.Sentence;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;

@@ -4,8 +4,8 @@ import clenchbook.book.Setting;
 import clenchbook.book.Trip;
 import clenchbook.tax.expenses.Expenses;
 import clenchbook.tax.figures.YearFigures;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.MileageAllowance;
@@ -17,7 +17,14 @@ import java.util.List;
 /** What an Australian preparer should look at. */
 final class AuNotes {
   static final List<Sentence> NOT_COMPUTED =
-      List.of(Sentence.of("Income tax, Medicare levy, the small business income tax offset and PAYG instalments"), Sentence.of("The private part of GST, phone, power and home"), Sentence.of("Superannuation of employees, fringe benefits, capital gains, trading stock below the change that may be left out"));
+      List.of(
+          Sentence.of(
+              "Income tax, Medicare levy, the small business income tax offset and PAYG"
+                  + " instalments"),
+          Sentence.of("The private part of GST, phone, power and home"),
+          Sentence.of(
+              "Superannuation of employees, fringe benefits, capital gains, trading stock below the"
+                  + " change that may be left out"));
 
   private final YearFigures figures;
   private final AuVehicles vehicles;
@@ -40,19 +47,34 @@ final class AuNotes {
 
   private void gst() {
     if (figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty()) {
-      notes.add(Sentence.of("No Tax number stands in the Settings: whether the business is registered can't be told."));
+      notes.add(
+          Sentence.of(
+              "No Tax number stands in the Settings: whether the business is registered can't be"
+                  + " told."));
     }
-    notes.add(Sentence.of("G1 is given with GST in it: put an X in the box that says so. Whole dollars, cents left off."));
+    notes.add(
+        Sentence.of(
+            "G1 is given with GST in it: put an X in the box that says so. Whole dollars, cents"
+                + " left off."));
     LocalDate last = figures.period().last();
     if (figures.basis().cashIncome()) {
       rates
           .find("au/gst", "cash limit", last)
-          .ifPresent(limit -> notes.add(Sentence.of("GST goes by the day of receipt and payment (cash), for a turnover below {0}.", limit.value())));
+          .ifPresent(
+              limit ->
+                  notes.add(
+                      Sentence.of(
+                          "GST goes by the day of receipt and payment (cash), for a turnover below"
+                              + " {0}.",
+                          limit.value())));
     } else {
       notes.add(Sentence.of("GST goes by the day of the invoice or the purchase."));
     }
     if (!figures.expenses().vehicleRows().isEmpty()) {
-      notes.add(Sentence.of("GST on a vehicle that is also used privately may be claimed for the business part only; 1B holds all of it."));
+      notes.add(
+          Sentence.of(
+              "GST on a vehicle that is also used privately may be claimed for the business part"
+                  + " only; 1B holds all of it."));
     }
   }
 
@@ -65,12 +87,22 @@ final class AuNotes {
             .map(MileageAllowance.Step::distance)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     if (figures.vehicle().byMileage()) {
-      notes.add(Sentence.of("Cents per kilometre count for a car of a sole trader only. A ute or van made to carry one tonne or more is no car: give it the class 'goods vehicle' in Assets, and its actual cost counts."));
+      notes.add(
+          Sentence.of(
+              "Cents per kilometre count for a car of a sole trader only. A ute or van made to"
+                  + " carry one tonne or more is no car: give it the class 'goods vehicle' in"
+                  + " Assets, and its actual cost counts."));
       BigDecimal lost = cars.subtract(counted);
       if (figures.wholeYear() && lost.signum() > 0) {
         rates
             .find("au/vehicle", "cap", figures.period().last())
-            .ifPresent(cap -> notes.add(Sentence.of("{0} business kilometres lie beyond the cap of {1} km for each car and are lost.", plain(lost), cap.value())));
+            .ifPresent(
+                cap ->
+                    notes.add(
+                        Sentence.of(
+                            "{0} business kilometres lie beyond the cap of {1} km for each car and"
+                                + " are lost.",
+                            plain(lost), cap.value())));
       }
       figures.vehicle().mileage().steps().stream()
           .map(MileageAllowance.Step::rate)
@@ -78,12 +110,20 @@ final class AuNotes {
           .forEach(this::carriedOn);
     }
     if (others.signum() > 0) {
-      notes.add(Sentence.of("{0} business kilometres were driven with a vehicle that is no car: they take no cents per kilometre, and its actual cost at the business share counts.", plain(others)));
+      notes.add(
+          Sentence.of(
+              "{0} business kilometres were driven with a vehicle that is no car: they take no"
+                  + " cents per kilometre, and its actual cost at the business share counts.",
+              plain(others)));
     }
   }
 
   private void carriedOn(Rate rate) {
-    notes.add(Sentence.of("The {0} per kilometre of {1} was not found published: the last rate stands until a new one is determined. Confirm it.", rate.value(), figures.input().taxYear().label()));
+    notes.add(
+        Sentence.of(
+            "The {0} per kilometre of {1} was not found published: the last rate stands until a new"
+                + " one is determined. Confirm it.",
+            rate.value(), figures.input().taxYear().label()));
   }
 
   private BigDecimal kilometres(List<Trip> trips) {
@@ -94,22 +134,42 @@ final class AuNotes {
     if (figures.assets().isEmpty()) {
       return;
     }
-    notes.add(Sentence.of("Assets that cost less than the limit of their day are written off at once, the others go into the small business pool: the simplified rules, which a small business may choose. Cost is taken without GST where it comes back."));
+    notes.add(
+        Sentence.of(
+            "Assets that cost less than the limit of their day are written off at once, the others"
+                + " go into the small business pool: the simplified rules, which a small business"
+                + " may choose. Cost is taken without GST where it comes back."));
     rates
         .ask("au/depreciation", "limit", figures.period().last())
         .filter(rate -> rate.name().contains("announced"))
-        .ifPresent(rate -> notes.add(Sentence.of("For 2026-27 the limit in law is {0}; 20,000 was announced on 12 May 2026 and was not law in June 2026. Confirm it.", rate.value())));
+        .ifPresent(
+            rate ->
+                notes.add(
+                    Sentence.of(
+                        "For 2026-27 the limit in law is {0}; 20,000 was announced on 12 May 2026"
+                            + " and was not law in June 2026. Confirm it.",
+                        rate.value())));
     if (assets.unknown() > 0) {
-      notes.add(Sentence.of("{0} assets were bought on a day whose limit nobody looked up: they are listed without a deduction.", String.valueOf(assets.unknown())));
+      notes.add(
+          Sentence.of(
+              "{0} assets were bought on a day whose limit nobody looked up: they are listed"
+                  + " without a deduction.",
+              String.valueOf(assets.unknown())));
     }
   }
 
   private void costs() {
     if (!LineItem.of("superannuation", figures.expenses().items()).isEmpty()) {
-      notes.add(Sentence.of("Superannuation expenses are those for employees; own contributions are no business deduction."));
+      notes.add(
+          Sentence.of(
+              "Superannuation expenses are those for employees; own contributions are no business"
+                  + " deduction."));
     }
     if (!LineItem.of(Expenses.NEVER.get(3), figures.expenses().left()).isEmpty()) {
-      notes.add(Sentence.of("Meals and entertainment are listed and not counted: entertaining is not deductible, own meals only on a journey overnight."));
+      notes.add(
+          Sentence.of(
+              "Meals and entertainment are listed and not counted: entertaining is not deductible,"
+                  + " own meals only on a journey overnight."));
     }
   }
 

@@ -6,7 +6,6 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.TaxYear;
 import java.time.LocalDate;
@@ -108,7 +107,8 @@ final class UkNotes {
             .collect(Collectors.joining("; "));
     String now =
         QuarterlyUpdates.begun(year, rates)
-            ? "The due days stand with the updates in the annex, cumulative from the year's first day."
+            ? "The due days stand with the updates in the annex, cumulative from the year's first"
+                + " day."
             : "No update is due in this tax year: the duty had not begun.";
     notes.add(
         "Quarterly updates are a duty by the income of an earlier year. " + duty + ". " + now);
@@ -140,7 +140,8 @@ final class UkNotes {
     trading();
     if (!figures.basis().cashCost()) {
       notes.add(
-          "Capital allowances take the place of depreciation; they are named in the annex, not computed.");
+          "Capital allowances take the place of depreciation; they are named in the annex, not"
+              + " computed.");
     }
   }
 

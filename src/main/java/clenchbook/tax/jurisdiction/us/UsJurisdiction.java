@@ -11,8 +11,8 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.rates.Rate;
 import clenchbook.tax.page.Sentence;
+import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
@@ -120,7 +120,7 @@ public final class UsJurisdiction implements Jurisdiction {
   @Override
   public void explain(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
     lines.explain(
-        "depreciation",
+        DepreciatedAsset.DEPRECIATION,
         "percentage tables",
         joined(
             rates.used().stream()

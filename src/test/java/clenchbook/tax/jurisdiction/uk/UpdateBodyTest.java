@@ -68,7 +68,13 @@ class UpdateBodyTest {
     TaxYear taxYear = calendar ? standard.withCalendarQuarters() : standard;
     return YearEnd.of(
         new YearEndInput(
-            book.jobs(), List.of(), taxYear, quarter, RateFiles.bundled(), StockValue.NONE, Translations.NONE));
+            book.jobs(),
+            List.of(),
+            taxYear,
+            quarter,
+            RateFiles.bundled(),
+            StockValue.NONE,
+            Translations.NONE));
   }
 
   private static JsonNode update(int quarter, boolean calendar) throws IOException {
