@@ -2,10 +2,12 @@ package clenchbook.billing;
 
 import clenchbook.billing.corrections.Difference;
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentLine;
 import clenchbook.book.Names;
 import clenchbook.jobs.Job;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a month's run decided about documents.
@@ -47,5 +49,50 @@ public record BillingDecision(
         .filter(other -> other.outsideScope() != document.outsideScope())
         .map(BilledDocument::number)
         .toList();
+  }
+
+  /**
+   * The invoices that bill anew what a credit note of the month takes back from their owner.
+   *
+   * @param note a credit note of the month
+   * @return their numbers, in order; empty where nothing is billed anew, or to somebody else
+   */
+  public List<String> replacing(BilledDocument note) {
+    return note.lines().stream()
+        .flatMap(line -> billedAnew(line, note).stream())
+        .map(BilledDocument::number)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /**
+   * The credit notes of the month whose visits an invoice of the month bills anew.
+   *
+   * @param invoice an invoice of the month
+   * @return in order; mostly none
+   */
+  public List<BilledDocument> replacedBy(BilledDocument invoice) {
+    return month.stream()
+        .filter(note -> note.counts() && !note.invoice())
+        .filter(note -> replacing(note).contains(invoice.number()))
+        .toList();
+  }
+
+  /** The first invoice after the corrected one; a later one replaces that first in its turn. */
+  private Optional<BilledDocument> billedAnew(DocumentLine line, BilledDocument note) {
+    int corrected =
+        documents.stream().map(BilledDocument::number).toList().indexOf(note.corrects());
+    return documents.stream()
+        .skip(corrected + 1L)
+        .filter(document -> document.counts() && document.invoice())
+        .filter(document -> document.month().equals(note.month()))
+        .filter(document -> Names.same(document.owner(), note.owner()))
+        .filter(document -> document.lines().stream().anyMatch(each -> isAnew(each, line)))
+        .findFirst();
+  }
+
+  private static boolean isAnew(DocumentLine line, DocumentLine before) {
+    return line.visit().equals(before.visit()) || line.formerly().equals(before.visit().line());
   }
 }

@@ -90,7 +90,7 @@ public final class MonthPost {
         own.stream()
             .filter(BilledDocument::invoice)
             .findFirst()
-            .map(each -> letters.invoice(each, account(owner), month.billing().beside(each))),
+            .map(each -> letters.invoice(each, account(owner), month.billing())),
         own.stream().filter(each -> !each.invoice()).map(this::creditNote).toList(),
         statement ? Optional.of(statement(account(owner))) : Optional.empty(),
         files.entrySet().stream()
@@ -104,7 +104,7 @@ public final class MonthPost {
 
   private CreditNoteDocument creditNote(BilledDocument document) {
     return letters.creditNote(
-        document, byNumber.getOrDefault(document.corrects(), document).date());
+        document, byNumber.getOrDefault(document.corrects(), document).date(), month.billing());
   }
 
   private StatementDocument statement(Account account) {

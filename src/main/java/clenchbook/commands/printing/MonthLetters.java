@@ -88,12 +88,12 @@ public final class MonthLetters {
   }
 
   private InvoiceDocument invoice(BilledDocument document) {
-    return letters.invoice(document, account(document.owner()), month.billing().beside(document));
+    return letters.invoice(document, account(document.owner()), month.billing());
   }
 
   private CreditNoteDocument creditNote(BilledDocument document) {
     LocalDate invoiceDate = byNumber.getOrDefault(document.corrects(), document).date();
-    return letters.creditNote(document, invoiceDate);
+    return letters.creditNote(document, invoiceDate, month.billing());
   }
 
   private Account account(String owner) {

@@ -38,20 +38,21 @@ public final class InvoicePage {
     facts.put(wording.say("fact.due"), formats.longDate(invoice.due()));
     addTaxNumber(facts);
     String title = wording.say("title.invoice", head.number());
-    Map<String, Object> parts = parts(title, facts, invoice.totals());
-    Optional<BigDecimal> discount = commonDiscount(invoice.lines());
+    Map<String, Object> parts = parts(title, facts, invoice.totals(), "column.amount");
+    Optional<BigDecimal> discount = LineNotes.usualDiscount(invoice.lines());
     put(parts, "subtitle", subtitle(invoice, discount));
     List<String> remarks = new ArrayList<>(TaxGround.remarks(invoice.totals(), wording));
-    invoice.beside().forEach(number -> remarks.add(wording.say("remark.beside", number)));
+    remarks.addAll(Remarks.of(invoice, wording));
     remarks.addAll(invoice.remarks());
     put(parts, "remarks", String.join("\n", remarks));
     addPayment(parts, invoice);
     addNextVisits(parts, invoice.nextVisits());
     InvoiceRows rows = new InvoiceRows(wording, formats);
-    rows.lines(invoice.lines(), showsTax(invoice.totals()), discount.isPresent());
-    rows.sums(invoice.totals());
+    rows.lines(invoice.lines(), showsTax(invoice.totals()), discount);
+    rows.sums(invoice.totals(), "sum.total");
     rows.settlements(invoice.settlements());
     rows.due(dueLabel(invoice), invoice.amountDue().abs());
+    rows.end();
     return new PrintedPage(
         title, parts, rows.rows(), LetterParts.notes(head, parts, invoice.pay().link(), wording));
   }
@@ -64,17 +65,6 @@ public final class InvoicePage {
         .orElseGet(() -> wording.say("subtitle.invoice", month));
   }
 
-  /** The discount, where all lines that cost anything bear the same: then it is said once. */
-  private static Optional<BigDecimal> commonDiscount(List<PrintedLine> lines) {
-    List<Optional<BigDecimal>> discounts =
-        lines.stream()
-            .filter(line -> !line.free())
-            .map(line -> line.discountPercent().map(BigDecimal::stripTrailingZeros))
-            .distinct()
-            .toList();
-    return discounts.size() == 1 ? discounts.get(0) : Optional.empty();
-  }
-
   /** The credit note's fields and rows, formatted for its language and country. */
   public PrintedPage of(CreditNoteDocument note) {
     Map<String, String> facts = new LinkedHashMap<>();
@@ -82,8 +72,8 @@ public final class InvoicePage {
     facts.put(wording.say("fact.date"), formats.longDate(head.date()));
     addTaxNumber(facts);
     String title = wording.say("title.creditNote", head.number());
-    Map<String, Object> parts = parts(title, facts, note.totals());
-    BigDecimal takenBack = note.totals().total().negate();
+    PrintedTotals credited = note.totals().credited();
+    Map<String, Object> parts = parts(title, facts, credited, "column.credit");
     put(
         parts,
         "intro",
@@ -91,35 +81,40 @@ public final class InvoicePage {
             "credit.intro",
             note.invoiceNumber(),
             formats.longDate(note.invoiceDate()),
-            formats.money(takenBack)));
-    List<String> remarks = new ArrayList<>(TaxGround.remarks(note.totals(), wording));
+            formats.money(credited.total())));
+    List<String> remarks = new ArrayList<>(Remarks.of(note, wording));
+    remarks.addAll(TaxGround.remarks(credited, wording));
     remarks.addAll(note.remarks());
     put(parts, "payText", String.join("\n", remarks));
     InvoiceRows rows = new InvoiceRows(wording, formats);
-    rows.lines(note.lines(), showsTax(note.totals()), false);
-    rows.sums(note.totals());
-    rows.due(wording.say("credit.total"), takenBack);
+    List<PrintedLine> lines = note.lines().stream().map(PrintedLine::credited).toList();
+    rows.lines(lines, showsTax(credited), Optional.empty());
+    rows.sums(credited, "sum.totalCredit");
+    rows.due(wording.say("credit.total"), credited.total());
+    rows.end();
     return new PrintedPage(
         title, parts, rows.rows(), LetterParts.notes(head, parts, Optional.empty(), wording));
   }
 
-  private Map<String, Object> parts(String title, Map<String, String> facts, PrintedTotals totals) {
+  private Map<String, Object> parts(
+      String title, Map<String, String> facts, PrintedTotals totals, String amountKey) {
     Map<String, Object> parts = LetterParts.of(head, facts, wording, logo);
+    put(parts, "runningHead", LetterParts.runningHead(head, title));
     put(parts, "title", title);
     put(parts, "documentName", title);
     put(parts, "columnDate", wording.say("column.date"));
     put(parts, "columnHorse", wording.say("column.horse"));
     put(parts, "columnWork", wording.say("column.work"));
     put(parts, "columnTax", showsTax(totals) ? wording.say("column.tax") : "");
-    put(parts, "columnAmount", wording.say(amountHeading(totals), formats.currencySign()));
+    put(parts, "columnAmount", wording.say(amountKey + form(totals), formats.currencySign()));
     return parts;
   }
 
-  private static String amountHeading(PrintedTotals totals) {
+  private static String form(PrintedTotals totals) {
     if (totals.linesExempt()) {
-      return "column.amountExempt";
+      return "Exempt";
     }
-    return totals.linesIncludeTax() ? "column.amountWithTax" : "column.amount";
+    return totals.linesIncludeTax() ? "WithTax" : "";
   }
 
   private void addTaxNumber(Map<String, String> facts) {

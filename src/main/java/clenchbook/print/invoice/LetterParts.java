@@ -21,6 +21,8 @@ public final class LetterParts {
   /** Countries whose window envelopes have the window on the right; from memory. */
   private static final Set<String> WINDOW_RIGHT = Set.of("FR", "MC", "BE", "IT", "ES", "PT");
 
+  private static final int LONGEST_UNBROKEN = 30;
+
   private LetterParts() {}
 
   /**
@@ -81,6 +83,11 @@ public final class LetterParts {
     }
   }
 
+  /** What the head of each further page says: whose document it is, and which. */
+  static String runningHead(DocumentHead head, String title) {
+    return head.to().name() + "  ·  " + title;
+  }
+
   private static String contact(Letterhead from, LetterWording wording) {
     List<String> lines = new ArrayList<>();
     lines.add(String.join(", ", from.address()));
@@ -106,7 +113,13 @@ public final class LetterParts {
   private static String sender(Letterhead from) {
     return Stream.concat(Stream.of(from.name()), from.address().stream())
         .filter(part -> !part.isBlank())
+        .map(LetterParts::unbroken)
         .collect(Collectors.joining("  ·  "));
+  }
+
+  /** A line breaks between two parts rather than within one, where that part is short enough. */
+  private static String unbroken(String part) {
+    return part.length() > LONGEST_UNBROKEN ? part : part.replace(' ', '\u00A0');
   }
 
   private static String address(Addressee to) {

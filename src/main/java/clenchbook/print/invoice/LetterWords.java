@@ -32,7 +32,7 @@ public final class LetterWords implements EInvoiceWords {
    */
   public static LetterWords of(InvoiceDocument invoice) {
     LetterWords words = new LetterWords(invoice.head(), invoice.lines(), invoice.totals());
-    invoice.beside().forEach(number -> words.notes.add(words.wording.say("remark.beside", number)));
+    words.notes.addAll(Remarks.of(invoice, words.wording));
     return words;
   }
 
@@ -43,12 +43,14 @@ public final class LetterWords implements EInvoiceWords {
    * @return its words
    */
   public static LetterWords of(CreditNoteDocument note) {
-    return new LetterWords(note.head(), note.lines(), note.totals());
+    LetterWords words = new LetterWords(note.head(), note.lines(), note.totals());
+    words.notes.addAll(Remarks.of(note, words.wording));
+    return words;
   }
 
   @Override
   public List<String> details(int line) {
-    return InvoiceRows.details(lines.get(line), false, wording, formats);
+    return LineNotes.alone(lines.get(line), wording, formats);
   }
 
   @Override

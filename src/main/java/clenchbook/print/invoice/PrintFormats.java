@@ -56,7 +56,7 @@ public final class PrintFormats {
     percent.setMaximumFractionDigits(3);
     longDate = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
     shortDate = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
-    month = DateTimeFormatter.ofPattern("LLLL uuuu", locale);
+    month = DateTimeFormatter.ofPattern(wording.say("monthYear"), locale);
     boolean us = printLocale.country().equals("US");
     dayMonth = DateTimeFormatter.ofPattern(wording.say(us ? "dayMonth.US" : "dayMonth"), locale);
   }

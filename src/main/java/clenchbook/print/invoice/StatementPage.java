@@ -15,6 +15,8 @@ import java.util.Optional;
 
 /** What the statement's template prints. */
 public final class StatementPage {
+  private static final String BALANCE = "balance";
+
   private final DocumentHead head;
   private final LetterWording wording;
   private final PrintFormats formats;
@@ -38,13 +40,16 @@ public final class StatementPage {
     Map<String, Object> parts = LetterParts.of(head, facts, wording, logo);
     put(parts, "title", title);
     put(parts, "documentName", title);
+    put(parts, "runningHead", LetterParts.runningHead(head, title));
     put(parts, "subtitle", period(statement.from(), head.date()));
     columns(parts);
     ageing(parts, statement.ageing());
     ending(parts, statement);
     broughtForward(statement);
     statement.entries().forEach(this::entry);
+    keepTogether();
     balance(statement.balance());
+    row("isEnd", BALANCE);
     return new PrintedPage(
         title + ", " + head.to().name(),
         parts,
@@ -114,15 +119,26 @@ public final class StatementPage {
     return wording.say(statement.balance().signum() > 0 ? "reminder.open" : "reminder.none");
   }
 
+  /** The head keeps two entries on its page, and so does the balance. */
+  private void keepTogether() {
+    for (int i = 0; i < rows.size(); i++) {
+      if (i >= rows.size() - 2) {
+        rows.get(i).put("block", BALANCE);
+      } else if (i < 2) {
+        rows.get(i).put("block", "first");
+      }
+    }
+  }
+
   private void broughtForward(StatementDocument statement) {
-    Map<String, Object> row = row("line 0");
+    Map<String, Object> row = row("isLine", "line 0");
     put(row, "date", formats.shortDate(statement.from()));
     put(row, "entry", wording.say("entry.broughtForward"));
     put(row, "balance", formats.amount(statement.broughtForward()));
   }
 
   private void entry(StatementEntry entry) {
-    Map<String, Object> row = row("line " + rows.size());
+    Map<String, Object> row = row("isLine", "line " + rows.size());
     put(row, "date", formats.shortDate(entry.date()));
     put(row, "entry", wording.say(key(entry.kind()), entry.reference()));
     boolean charged = entry.amount().signum() > 0 || entry.kind() == StatementEntry.Kind.INVOICE;
@@ -146,9 +162,7 @@ public final class StatementPage {
   }
 
   private void balance(BigDecimal balance) {
-    Map<String, Object> row = new HashMap<>();
-    row.put("isDue", Boolean.TRUE);
-    row.put("block", "balance");
+    Map<String, Object> row = row("isDue", BALANCE);
     String key =
         switch (balance.signum()) {
           case 1 -> "balance.due";
@@ -157,12 +171,11 @@ public final class StatementPage {
         };
     put(row, "label", wording.say(key));
     put(row, "amount", formats.money(balance.abs()));
-    rows.add(row);
   }
 
-  private Map<String, Object> row(String block) {
+  private Map<String, Object> row(String kind, String block) {
     Map<String, Object> row = new HashMap<>();
-    row.put("isLine", Boolean.TRUE);
+    row.put(kind, Boolean.TRUE);
     row.put("block", block);
     rows.add(row);
     return row;

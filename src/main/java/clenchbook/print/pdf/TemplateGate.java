@@ -28,6 +28,8 @@ final class TemplateGate {
           "style",
           "parameter",
           "field",
+          "variable",
+          "initialValueExpression",
           "group",
           "groupHeader",
           "groupFooter",

@@ -308,7 +308,8 @@ public final class FigureText {
    * @return such as {@code October 2026}
    */
   public String month(YearMonth month) {
-    return DateTimeFormatter.ofPattern("LLLL uuuu", locale).format(month);
+    String year = locale.getLanguage().equals("es") ? "LLLL 'de' uuuu" : "LLLL uuuu";
+    return DateTimeFormatter.ofPattern(year, locale).format(month);
   }
 
   private static String written(DecimalFormat format, BigDecimal number, int decimals) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param invoiceDate that invoice's date
  * @param lines the lines taken back; their amounts are negative
  * @param totals the sums of the lines, negative
+ * @param replacedOn the numbers of the owner's invoices that bill these visits anew
  * @param remarks further sentences, already in the document's language
  */
 public record CreditNoteDocument(
@@ -19,10 +20,12 @@ public record CreditNoteDocument(
     LocalDate invoiceDate,
     List<PrintedLine> lines,
     PrintedTotals totals,
+    List<String> replacedOn,
     List<String> remarks) {
   /** Copies its lists. */
   public CreditNoteDocument {
     lines = List.copyOf(lines);
+    replacedOn = List.copyOf(replacedOn);
     remarks = List.copyOf(remarks);
   }
 }

@@ -20,6 +20,7 @@ import java.util.List;
  * @param nextVisits when its horses are next due, in order
  * @param beside the numbers of the same month's invoices that bear what is treated otherwise for
  *     tax
+ * @param replaces whose lines it bills anew
  * @param remarks further sentences, already in the document's language
  */
 public record InvoiceDocument(
@@ -33,6 +34,7 @@ public record InvoiceDocument(
     HowToPay pay,
     List<NextVisit> nextVisits,
     List<String> beside,
+    List<Replaced> replaces,
     List<String> remarks) {
   /** Copies its lists. */
   public InvoiceDocument {
@@ -40,10 +42,19 @@ public record InvoiceDocument(
     settlements = List.copyOf(settlements);
     nextVisits = List.copyOf(nextVisits);
     beside = List.copyOf(beside);
+    replaces = List.copyOf(replaces);
     remarks = List.copyOf(remarks);
   }
 
-  /** An invoice beside which there is no other. */
+  /**
+   * Lines that a credit note took back and that this invoice bills anew.
+   *
+   * @param creditNote the credit note's number
+   * @param invoice the number of the invoice they stood on before
+   */
+  public record Replaced(String creditNote, String invoice) {}
+
+  /** An invoice beside which there is no other, and that replaces none. */
   public InvoiceDocument(
       DocumentHead head,
       YearMonth month,
@@ -65,6 +76,7 @@ public record InvoiceDocument(
         amountDue,
         pay,
         nextVisits,
+        List.of(),
         List.of(),
         remarks);
   }

@@ -51,6 +51,21 @@ public record PrintedLine(
     NEW_HORSE
   }
 
+  /** The line as a credit note prints it: what it takes back is a positive amount. */
+  public PrintedLine credited() {
+    return new PrintedLine(
+        date,
+        horse,
+        work,
+        details,
+        discountPercent,
+        sharePercent,
+        amount.negate(),
+        taxCode,
+        free,
+        notes);
+  }
+
   /** A line without notes. */
   public PrintedLine(
       LocalDate date,

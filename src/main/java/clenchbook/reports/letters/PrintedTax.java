@@ -23,6 +23,11 @@ public record PrintedTax(
     BigDecimal tax,
     TaxCategory category,
     String reason) {
+  /** The tax as a credit note prints it: what it takes back are positive amounts. */
+  PrintedTax credited() {
+    return new PrintedTax(code, name, ratePercent, net.negate(), tax.negate(), category, reason);
+  }
+
   /**
    * A tax that is charged, or one of zero.
    *

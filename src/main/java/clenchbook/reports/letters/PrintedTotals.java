@@ -26,6 +26,17 @@ public record PrintedTotals(
     taxes = List.copyOf(taxes);
   }
 
+  /** The totals as a credit note prints them: what it takes back are positive amounts. */
+  public PrintedTotals credited() {
+    return new PrintedTotals(
+        linesIncludeTax,
+        linesExempt,
+        net.negate(),
+        taxes.stream().map(PrintedTax::credited).toList(),
+        tax.negate(),
+        total.negate());
+  }
+
   /**
    * Totals of an owner who is not exempt.
    *

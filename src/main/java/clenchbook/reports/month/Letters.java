@@ -1,5 +1,6 @@
 package clenchbook.reports.month;
 
+import clenchbook.billing.BillingDecision;
 import clenchbook.billing.accounts.Account;
 import clenchbook.billing.accounts.Account.Movement;
 import clenchbook.billing.accounts.Account.Source;
@@ -59,10 +60,11 @@ public final class Letters {
    *
    * @param document the invoice
    * @param account its owner's account as at its date
-   * @param beside the numbers of invoices that bear what is treated otherwise for tax
+   * @param billing the month it stands in
    * @return the letter
    */
-  public InvoiceDocument invoice(BilledDocument document, Account account, List<String> beside) {
+  public InvoiceDocument invoice(
+      BilledDocument document, Account account, BillingDecision billing) {
     List<Settlement> settlements = settlements(document, account);
     return new InvoiceDocument(
         heads.of(document.owner(), document.number(), document.date()),
@@ -74,7 +76,10 @@ public final class Letters {
         settlements.stream().map(Settlement::amount).reduce(document.gross(), BigDecimal::add),
         heads.howToPay(document.number()),
         nextVisits.apply(document.owner()),
-        beside,
+        billing.beside(document),
+        billing.replacedBy(document).stream()
+            .map(note -> new InvoiceDocument.Replaced(note.number(), note.corrects()))
+            .toList(),
         List.of());
   }
 
@@ -83,15 +88,18 @@ public final class Letters {
    *
    * @param document the credit note
    * @param invoiceDate the date of the invoice it takes back from
+   * @param billing the month it stands in
    * @return the letter
    */
-  public CreditNoteDocument creditNote(BilledDocument document, LocalDate invoiceDate) {
+  public CreditNoteDocument creditNote(
+      BilledDocument document, LocalDate invoiceDate, BillingDecision billing) {
     return new CreditNoteDocument(
         heads.of(document.owner(), document.number(), document.date()),
         document.corrects(),
         invoiceDate,
         document.lines().stream().map(this::line).toList(),
         totals(document),
+        billing.replacing(document),
         List.of());
   }
 

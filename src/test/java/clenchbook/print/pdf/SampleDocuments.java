@@ -216,7 +216,8 @@ public final class SampleDocuments {
                     new BigDecimal("-18.33"))),
             new BigDecimal("-18.33"),
             new BigDecimal("-110.00")),
-        List.of("The visit of 4 September stands anew on invoice 2026-0046."));
+        List.of("2026-0046"),
+        List.of());
   }
 
   static StatementDocument statement(String language, String country, String currency) {

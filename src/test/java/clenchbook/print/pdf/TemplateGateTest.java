@@ -27,6 +27,7 @@ class TemplateGateTest {
       strings = {
         "<jasperReport scriptletClass='x.Y'/>",
         "<jasperReport language='groovy'/>",
+        "<jasperReport><variable name='a' incrementerFactoryClass='x.Y'/></jasperReport>",
         "<jasperReport><parameter name='a' class='java.io.File'/></jasperReport>",
         "<jasperReport><property name='a' value='b'/></jasperReport>",
         "<jasperReport><property name='net.sf.jasperreports.export.pdf.tag.h1' value='x'/>"
