@@ -11,9 +11,11 @@ final class XmlNode {
   private static final Set<String> UNWANTED =
       Set.of("PstlAdr", "RltdAgts", "SplmtryData", "CtctDtls", "TaxRmt", "Envlp", "Tax");
 
+  private static final XmlNode NONE = new XmlNode("", "");
+
   private final String name;
   private final String currency;
-  private final List<XmlNode> children = new ArrayList<>(2);
+  private List<XmlNode> children = List.of();
   private String text = "";
 
   XmlNode(String name, String currency) {
@@ -26,6 +28,9 @@ final class XmlNode {
   }
 
   void add(XmlNode child) {
+    if (children.isEmpty()) {
+      children = new ArrayList<>(4);
+    }
     children.add(child);
   }
 
@@ -74,7 +79,7 @@ final class XmlNode {
         return each;
       }
     }
-    return new XmlNode(wanted, "");
+    return NONE;
   }
 
   /** Each child of a name, in order. */

@@ -36,6 +36,7 @@ public final class Accounts {
   private final TruckMoney money;
   private final Map<String, List<Movement>> movements = new TreeMap<>(Names.ORDER);
   private final Map<String, Map<VisitKey, String>> bearers = new HashMap<>();
+  private final Map<String, List<BilledDocument>> documents = new HashMap<>();
 
   private Accounts(Jobs jobs, BillingDecision billing, LocalDate first, LocalDate last) {
     this.jobs = jobs;
@@ -77,6 +78,9 @@ public final class Accounts {
                     PaymentKind.PAYMENT,
                     document.number(),
                     document.gross()));
+        documents
+            .computeIfAbsent(ownerKey(document.owner()), unused -> new ArrayList<>())
+            .add(document);
         document.lines().forEach(line -> bears(document, line));
       }
     }
@@ -167,9 +171,7 @@ public final class Accounts {
   }
 
   private List<BilledDocument> ofOwner(String owner) {
-    return billing.documents().stream()
-        .filter(document -> document.counts() && !document.date().isAfter(last))
-        .filter(document -> ownerKey(document.owner()).equals(ownerKey(owner)))
+    return documents.getOrDefault(ownerKey(owner), List.of()).stream()
         .sorted(Comparator.comparing(BilledDocument::date).thenComparing(MonthBilling.ORDER))
         .toList();
   }

@@ -2,9 +2,10 @@ package clenchbook.matching;
 
 import clenchbook.matching.known.KnownDocument;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Weighs all readings of all entries against each other at once: an entry has one reading, and an
@@ -20,31 +21,31 @@ final class Assignment {
   private static final double SETTLED = 1e-7;
 
   private final List<List<Candidate>> readings;
-  private final Map<KnownDocument, Integer> places = new HashMap<>();
-  private final List<List<Edge>> byDocument = new ArrayList<>();
+  private final Map<KnownDocument, List<Edge>> byDocument = new LinkedHashMap<>();
   private final List<List<Edge>> byEntry = new ArrayList<>();
+
+  /** For each entry and reading the edges to what it settles. */
+  private final List<List<List<Edge>>> byReading = new ArrayList<>();
+
   private final double[][] likely;
 
   /** One entry and one invoice that it may settle. */
   private static final class Edge {
-    private final int document;
-
     /** The odds that the entry wants the invoice, as far as its other readings tell. */
     private double wanted;
 
     /** The chance that no other entry settles the invoice. */
     private double free = 1;
 
-    Edge(int document) {
-      this.document = document;
-    }
+    /** Whether several entries may settle the invoice. */
+    private boolean contested;
   }
 
   private Assignment(List<List<Candidate>> readings) {
     this.readings = readings;
     this.likely = new double[readings.size()][];
     for (int entry = 0; entry < readings.size(); entry++) {
-      byEntry.add(edges(entry));
+      edges(entry);
     }
   }
 
@@ -60,41 +61,39 @@ final class Assignment {
     return assignment.likely;
   }
 
-  private List<Edge> edges(int entry) {
-    Map<Integer, Edge> edges = new java.util.LinkedHashMap<>();
+  private void edges(int entry) {
+    Map<KnownDocument, Edge> edges = new LinkedHashMap<>();
+    List<List<Edge>> each = new ArrayList<>(readings.get(entry).size());
     for (Candidate candidate : readings.get(entry)) {
+      List<Edge> settled = new ArrayList<>(1);
       if (candidate.settles()) {
         for (Share share : candidate.shares()) {
-          int document = place(share.document());
-          edges.computeIfAbsent(
-              document,
-              unused -> {
-                Edge edge = new Edge(document);
-                byDocument.get(document).add(edge);
-                return edge;
-              });
+          settled.add(edges.computeIfAbsent(share.document(), this::edge));
         }
       }
+      each.add(settled);
     }
-    return List.copyOf(edges.values());
+    byReading.add(each);
+    byEntry.add(List.copyOf(edges.values()));
   }
 
-  private int place(KnownDocument document) {
-    return places.computeIfAbsent(
-        document,
-        unused -> {
-          byDocument.add(new ArrayList<>(2));
-          return byDocument.size() - 1;
-        });
+  private Edge edge(KnownDocument document) {
+    Edge edge = new Edge();
+    byDocument.computeIfAbsent(document, unused -> new ArrayList<>(2)).add(edge);
+    return edge;
   }
 
   private void settle() {
+    List<List<Edge>> contested =
+        byDocument.values().stream().filter(edges -> edges.size() > 1).toList();
+    contested.forEach(edges -> edges.forEach(edge -> edge.contested = true));
+    int[] asked = IntStream.range(0, readings.size()).filter(this::isContested).toArray();
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      for (int entry = 0; entry < readings.size(); entry++) {
+      for (int entry : asked) {
         want(entry);
       }
       double moved = 0;
-      for (List<Edge> edges : byDocument) {
+      for (List<Edge> edges : contested) {
         moved = Math.max(moved, release(edges));
       }
       if (moved < SETTLED) {
@@ -106,56 +105,36 @@ final class Assignment {
     }
   }
 
+  /** Whether other entries may settle what this one may; where none may, nothing moves. */
+  private boolean isContested(int entry) {
+    return byEntry.get(entry).stream().anyMatch(edge -> edge.contested);
+  }
+
   /** The weight of a reading with the chances that its invoices are free. */
-  private double weight(int entry, Candidate candidate) {
-    double weight = candidate.weight();
-    if (candidate.settles()) {
-      for (Share share : candidate.shares()) {
-        weight *= edge(entry, share).free;
-      }
+  private double weight(int entry, int reading) {
+    double weight = readings.get(entry).get(reading).weight();
+    for (Edge edge : byReading.get(entry).get(reading)) {
+      weight *= edge.free;
     }
     return weight;
   }
 
-  private Edge edge(int entry, Share share) {
-    int document = place(share.document());
-    for (Edge edge : byEntry.get(entry)) {
-      if (edge.document == document) {
-        return edge;
-      }
-    }
-    throw new IllegalStateException(
-        "no edge of entry " + entry + " to " + share.document().number());
-  }
-
   private void want(int entry) {
-    List<Candidate> candidates = readings.get(entry);
+    List<List<Edge>> settled = byReading.get(entry);
     double all = 1;
-    double[] weights = new double[candidates.size()];
+    double[] weights = new double[settled.size()];
     for (int at = 0; at < weights.length; at++) {
-      weights[at] = weight(entry, candidates.get(at));
+      weights[at] = weight(entry, at);
       all += weights[at];
     }
     for (Edge edge : byEntry.get(entry)) {
       double with = 0;
       for (int at = 0; at < weights.length; at++) {
-        with += uses(candidates.get(at), edge) ? weights[at] : 0;
+        with += settled.get(at).contains(edge) ? weights[at] : 0;
       }
       double without = Math.max(all - with, 1);
       edge.wanted = edge.free > 0 ? with / edge.free / without : 0;
     }
-  }
-
-  private boolean uses(Candidate candidate, Edge edge) {
-    if (!candidate.settles()) {
-      return false;
-    }
-    for (Share share : candidate.shares()) {
-      if (place(share.document()) == edge.document) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Tells each entry how free an invoice is of the others; gives the largest change. */
@@ -176,11 +155,10 @@ final class Assignment {
   }
 
   private double[] marginal(int entry) {
-    List<Candidate> candidates = readings.get(entry);
-    double[] shares = new double[candidates.size()];
+    double[] shares = new double[readings.get(entry).size()];
     double all = 1;
     for (int at = 0; at < shares.length; at++) {
-      shares[at] = weight(entry, candidates.get(at));
+      shares[at] = weight(entry, at);
       all += shares[at];
     }
     for (int at = 0; at < shares.length; at++) {

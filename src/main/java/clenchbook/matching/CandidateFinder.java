@@ -230,6 +230,9 @@ final class CandidateFinder {
               * level.likelihood()
               * Weights.amount(fit, frequency, ways);
       Doubt doubt = doubt(owner, how, fit, another, level);
+      if (doubt.against().isEmpty() && how.isEmpty() && fit == AmountFit.EXACT) {
+        doubt = perhapsPart(documents.get(0));
+      }
       int cap = Math.min(doubt.cap(), Weights.cap(how, level, fit));
       boolean guessed = ways > 11 && how.isEmpty();
       Candidate candidate =
@@ -256,6 +259,19 @@ final class CandidateFinder {
       static final Doubt NONE = new Doubt(99, "");
     }
 
+    /**
+     * Without a number, what an older invoice has open may as well be a part of the latest: people
+     * pay the letter that came last. Pasted without a number it pays the oldest first anyway.
+     */
+    private Doubt perhapsPart(KnownDocument document) {
+      List<KnownDocument> open = openByOwner.getOrDefault(document.owner(), List.of());
+      KnownDocument latest = open.get(open.size() - 1);
+      boolean larger = latest.open().compareTo(amount) > 0;
+      return larger && latest.date().isAfter(document.date())
+          ? new Doubt(85, "it may be a part of " + latest.number())
+          : Doubt.NONE;
+    }
+
     /** What speaks against a reading, and how sure it may be all the same. */
     private Doubt doubt(
         String owner, Optional<NumberHow> how, AmountFit fit, boolean another, NameLevel level) {
@@ -263,23 +279,24 @@ final class CandidateFinder {
         return new Doubt(85, "the text names " + Why.numbers(plain));
       }
       boolean numbered = how.isPresent() && how.get().plain();
-      Optional<String> someoneElse =
+      List<String> others =
           level.named()
-              ? Optional.empty()
+              ? List.of()
               : levels.entrySet().stream()
                   .filter(e -> e.getValue().compareTo(NameLevel.COVERED) <= 0)
                   .map(Map.Entry::getKey)
                   .filter(name -> !name.equals(owner))
-                  .findFirst();
-      if (someoneElse.isEmpty()) {
+                  .toList();
+      if (others.isEmpty()) {
         return Doubt.NONE;
       }
       boolean fits = fit == AmountFit.EXACT || fit == AmountFit.SUM;
-      boolean owesTheSame =
-          openByOwner.getOrDefault(someoneElse.get(), List.of()).stream()
+      boolean oneOwesTheSame =
+          others.stream()
+              .flatMap(other -> openByOwner.getOrDefault(other, List.of()).stream())
               .anyMatch(document -> document.open().compareTo(amount) == 0);
-      int cap = numbered && fits && !owesTheSame ? 93 : 80;
-      return new Doubt(cap, "the payer is " + someoneElse.get());
+      int cap = numbered && fits && !oneOwesTheSame ? 93 : 80;
+      return new Doubt(cap, "the payer is " + String.join(" or ", others));
     }
   }
 }

@@ -57,9 +57,10 @@ final class MoneyIn {
     if (learn()) {
       weigh();
     }
+    int[] footing = Footing.of(weighed, likely);
     List<Optional<Proposal>> proposals = new ArrayList<>(entries.size());
     for (int at = 0; at < entries.size(); at++) {
-      proposals.add(proposal(at));
+      proposals.add(proposal(at, footing[at]));
     }
     return proposals;
   }
@@ -108,7 +109,7 @@ final class MoneyIn {
     return candidate.name() == NameLevel.FULL && entry.account().isEmpty();
   }
 
-  private Optional<Proposal> proposal(int at) {
+  private Optional<Proposal> proposal(int at, int footing) {
     BankEntry entry = entries.get(at);
     List<Candidate> candidates = weighed.get(at);
     if (candidates.isEmpty()) {
@@ -122,7 +123,7 @@ final class MoneyIn {
     double[] chances = likely[at];
     Arrays.sort(order, Comparator.comparingDouble((Integer place) -> -chances[place]));
     Candidate best = candidates.get(order[0]);
-    int sure = sure(chances[order[0]], best);
+    int sure = Math.min(footing, sure(chances[order[0]], best));
     if (sure >= Proposal.SURE_ENOUGH && (!best.shares().isEmpty() || best.cap() > 90)) {
       return Optional.of(
           new Proposal(
@@ -134,7 +135,13 @@ final class MoneyIn {
     }
     List<Candidate> sorted = Arrays.stream(order).map(candidates::get).toList();
     List<Integer> percents =
-        Arrays.stream(order).map(place -> sure(chances[place], candidates.get(place))).toList();
+        Arrays.stream(order)
+            .map(
+                place ->
+                    Math.min(
+                        sure(chances[place], candidates.get(place)),
+                        place.equals(order[0]) ? sure : 100))
+            .toList();
     return Optional.of(
         unsure(
             entry,

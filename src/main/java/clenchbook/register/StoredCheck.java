@@ -10,12 +10,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Compares what a register stores with what it wrote down about it: each document and its PDF with
  * their digest, its state with the last change of it, and the numbers with those that ever had one.
  */
 final class StoredCheck {
+  private static final int AT_A_TIME = 64;
+
   private final Connection connection;
   private final List<String> faults = new ArrayList<>();
 
@@ -33,23 +36,36 @@ final class StoredCheck {
     return check.faults;
   }
 
+  /** A document as it is stored now, and the digest it was stored with. */
+  private record Stored(BilledDocument document, byte[] pdf, @Nullable String digest) {
+    boolean isAsStored() {
+      return DocumentDigest.of(document, pdf).equals(digest);
+    }
+  }
+
+  /** A working life's PDFs are hundreds of megabytes: some at a time, on all processors. */
   private void digests(List<BilledDocument> documents) throws SQLException {
     try (PreparedStatement query =
         connection.prepareStatement("SELECT pdf, digest FROM document WHERE number = ?")) {
-      for (BilledDocument document : documents) {
-        query.setString(1, document.number());
-        try (ResultSet row = query.executeQuery()) {
-          row.next();
-          String now = DocumentDigest.of(document, pdf(row.getBytes(1)));
-          if (!now.equals(row.getString(2))) {
-            faults.add(document.number() + " is not as it was stored");
+      for (int from = 0; from < documents.size(); from += AT_A_TIME) {
+        int to = Math.min(documents.size(), from + AT_A_TIME);
+        List<Stored> some = new ArrayList<>(AT_A_TIME);
+        for (BilledDocument document : documents.subList(from, to)) {
+          query.setString(1, document.number());
+          try (ResultSet row = query.executeQuery()) {
+            row.next();
+            some.add(new Stored(document, pdf(row.getBytes(1)), row.getString(2)));
           }
         }
+        some.parallelStream()
+            .filter(stored -> !stored.isAsStored())
+            .map(stored -> stored.document().number() + " is not as it was stored")
+            .forEachOrdered(faults::add);
       }
     }
   }
 
-  private static byte[] pdf(byte @org.jspecify.annotations.Nullable [] bytes) {
+  private static byte[] pdf(byte @Nullable [] bytes) {
     return bytes == null ? new byte[0] : bytes;
   }
 

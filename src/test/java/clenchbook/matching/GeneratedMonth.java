@@ -185,7 +185,7 @@ final class GeneratedMonth {
       case 4 -> number(owner, first, true);
       case 5 -> checked(owner, first);
       case 6 -> slip(owner, first);
-      case 7, 8, 9 -> byName(owner, first, owed);
+      case 7, 8, 9 -> byName(owner, owed);
       case 10 -> sums(owner, owed);
       case 11 -> part(owner, first);
       case 12 -> over(owner, first);
@@ -229,11 +229,17 @@ final class GeneratedMonth {
         paid(document));
   }
 
-  private void byName(KnownOwner owner, KnownDocument document, List<KnownDocument> owed) {
+  /** Mostly the latest letter is paid; sometimes an older one, where several are open. */
+  private void byName(KnownOwner owner, List<KnownDocument> owed) {
+    KnownDocument latest = owed.get(owed.size() - 1);
+    boolean older = owed.size() > 1 && random.nextInt(4) == 0;
+    KnownDocument document = older ? owed.get(0) : latest;
     long alike = owed.stream().filter(d -> d.open().compareTo(document.open()) == 0).count();
     boolean sums = !Sums.of(owed, document.open(), Set.of()).isEmpty();
     String text = pick("", "thank you", "Hufbeschlag Oktober", "ferrage du 12 octobre", "herraje");
-    PaymentCase payment = alike > 1 || sums ? PaymentCase.TWO_ALIKE : PaymentCase.NAME;
+    boolean perhapsPart = older && latest.open().compareTo(document.open()) > 0;
+    PaymentCase single = perhapsPart ? PaymentCase.OLDER : PaymentCase.NAME;
+    PaymentCase payment = alike > 1 || sums ? PaymentCase.TWO_ALIKE : single;
     add(payment, spelt(owner.name()), text, "", document.open(), paid(document));
   }
 

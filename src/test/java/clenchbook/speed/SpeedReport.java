@@ -35,6 +35,7 @@ public final class SpeedReport {
     rows.addAll(InvoiceSpeed.rows(places, runs));
     rows.addAll(MonthSpeed.rows(places, runs, archived));
     rows.addAll(LifetimeSpeed.rows(places, runs, archived));
+    rows.addAll(PaymentsSpeed.rows(places, runs));
     rows.addAll(StartSpeed.rows(places, runs));
     rows.addAll(MailSpeed.rows(places, runs));
     return rows;

@@ -29,7 +29,7 @@ import javax.xml.stream.XMLStreamReader;
 
 /**
  * How long 100,000 bank entries take against 5,000 open invoices, beside the floor: one pass over
- * the file. Run it alone: {@code floor FILE}, {@code match FILE} or {@code write FILE}.
+ * the file: {@code floor FILE}, {@code match FILE} or {@code write FILE}.
  */
 public final class StatementPace {
   private static final int ENTRIES = 100_000;
@@ -123,18 +123,27 @@ public final class StatementPace {
   }
 
   private static void match(Path file) throws Exception {
+    long start = System.nanoTime();
     Intake intake = new Intake();
     StatementFile.read(file, "statement", new Hints(false, "EUR"), intake);
+    long read = System.nanoTime();
     Ledger ledger = ledger();
     MatchResult result = Matching.of(ledger, intake.statements(), intake.entries());
+    long matched = System.nanoTime();
     PaymentFiles files = new PaymentFiles(ledger, intake.statements(), result, 2);
     try (OutputStream out =
-        new BufferedOutputStream(Files.newOutputStream(file.resolveSibling("out.csv")))) {
+        new BufferedOutputStream(Files.newOutputStream(file.resolveSibling("matched.csv")))) {
       CsvText.write(out, PaymentFiles.TO_ADD, files.toAdd());
       CsvText.write(out, PaymentFiles.LEFT, files.unmatched());
       CsvText.write(out, PaymentFiles.LEFT, files.alreadyThere());
     }
-    System.out.println(
-        result.toAdd().size() + " to add, " + result.unmatched().size() + " unmatched");
+    System.out.printf(
+        Locale.ROOT,
+        "%d to add, %d unmatched; reading %.2f s, matching %.2f s, writing %.2f s%n",
+        result.toAdd().size(),
+        result.unmatched().size(),
+        (read - start) / 1e9,
+        (matched - read) / 1e9,
+        (System.nanoTime() - matched) / 1e9);
   }
 }

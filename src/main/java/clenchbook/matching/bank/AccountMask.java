@@ -18,6 +18,7 @@ public final class AccountMask {
   private static final Pattern LONG = Pattern.compile("(?<![0-9])\\d(?:[ -]?\\d){8,}(?![0-9])");
   private static final int SHORTEST_IBAN = 15;
   private static final int FEWEST_DIGITS = 8;
+  private static final int FEWEST_IN_LONG = 9;
   private static final int LEFT = 4;
 
   private final Set<String> numbers;
@@ -63,20 +64,55 @@ public final class AccountMask {
     for (String account : accounts) {
       hidden = account.length() > LEFT + 1 ? known(hidden, account) : hidden;
     }
-    if (hidden.length() < 9) {
-      return hidden;
-    }
-    return longRuns(ibans(hidden));
+    int digits = digits(hidden);
+    boolean perhapsIban = digits >= 2 && hidden.length() >= SHORTEST_IBAN;
+    hidden = perhapsIban ? ibans(hidden) : hidden;
+    return digits >= FEWEST_IN_LONG ? longRuns(hidden) : hidden;
   }
 
-  private static String known(String text, String account) {
-    StringBuilder spaced = new StringBuilder("(?i)");
-    for (int at = 0; at < account.length(); at++) {
-      spaced.append(at == 0 ? "" : "[ ]?").append(Pattern.quote(account.substring(at, at + 1)));
+  private static int digits(String text) {
+    int digits = 0;
+    for (int at = 0; at < text.length(); at++) {
+      digits += isDigit(text.charAt(at)) ? 1 : 0;
     }
-    return Pattern.compile(spaced.toString())
-        .matcher(text)
-        .replaceAll(Matcher.quoteReplacement(tail(account)));
+    return digits;
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  /** An account in any case, each sign perhaps with a blank behind it. */
+  private static String known(String text, String account) {
+    int end = -1;
+    int at = 0;
+    while (at < text.length() && end < 0) {
+      end = endOf(account, text, at);
+      at += end < 0 ? 1 : 0;
+    }
+    if (end < 0) {
+      return text;
+    }
+    return text.substring(0, at) + tail(account) + known(text.substring(end), account);
+  }
+
+  /** Where an account that begins at a place ends; below 0 where none begins. */
+  private static int endOf(String account, String text, int from) {
+    int at = from;
+    for (int sign = 0; sign < account.length(); sign++) {
+      if (sign > 0 && at < text.length() && text.charAt(at) == ' ') {
+        at++;
+      }
+      if (at >= text.length() || !isSame(account.charAt(sign), text.charAt(at))) {
+        return -1;
+      }
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean isSame(char one, char other) {
+    return one == other || Character.toUpperCase(one) == Character.toUpperCase(other);
   }
 
   private String ibans(String text) {
@@ -120,16 +156,14 @@ public final class AccountMask {
   private boolean looksLikeIban(String word) {
     String upper = word.toUpperCase(Locale.ROOT);
     boolean reference = upper.startsWith("RF") || numbers.contains(upper);
-    return word.length() >= SHORTEST_IBAN
-        && !reference
-        && word.chars().filter(c -> c >= '0' && c <= '9').count() >= FEWEST_DIGITS;
+    return word.length() >= SHORTEST_IBAN && !reference && digits(word) >= FEWEST_DIGITS;
   }
 
   private String longRuns(String text) {
     return LONG.matcher(text)
         .replaceAll(
             found -> {
-              String digits = found.group().replaceAll("[^0-9]", "");
+              String digits = found.group().replace(" ", "").replace("-", "");
               return Matcher.quoteReplacement(spared(digits) ? found.group() : tail(digits));
             });
   }

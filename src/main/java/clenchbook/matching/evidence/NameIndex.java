@@ -4,28 +4,37 @@ import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.known.KnownOwner;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Finds the owners that a payer's name speaks for. Not thread-safe. */
 public final class NameIndex {
   private static final int COMMON = 200;
-  private static final int CUT_AT = 20;
   private static final int TELLING_LENGTH = 4;
   private static final int ALONE_IN_TEXT = 7;
 
-  private record Name(String owner, List<String> words, Set<String> set) {}
+  private record Name(String owner, SpokenName spoken) {
+    boolean several() {
+      return spoken.set().size() > 1;
+    }
+  }
+
+  /** What a payer's name says: its key, and the owners it speaks for. */
+  private record Payer(String key, Map<String, NameLevel> levels) {}
 
   private final Map<String, List<Name>> byWord = new HashMap<>();
   private final OneSlip<String> slips = new OneSlip<>();
   private final Map<String, List<Name>> paidByWord = new HashMap<>();
   private final Map<String, Set<String>> before = new HashMap<>();
   private final Map<String, Set<String>> elsewhere = new HashMap<>();
-  private final Map<String, Map<String, NameLevel>> byWho = new HashMap<>();
+  private final Map<String, Payer> byWho = new HashMap<>();
+
+  /** The owner who alone has a word; nobody where several do. */
+  private final Map<String, String> ownerOf = new HashMap<>();
 
   /**
    * Makes one.
@@ -44,9 +53,11 @@ public final class NameIndex {
   }
 
   private void add(String owner, String written) {
-    List<String> words = PayerName.words(written);
-    Name name = new Name(owner, words, new LinkedHashSet<>(words));
-    name.set().forEach(word -> byWord.computeIfAbsent(word, unused -> new ArrayList<>()).add(name));
+    Name name = new Name(owner, SpokenName.of(written));
+    for (String word : name.spoken().set()) {
+      byWord.computeIfAbsent(word, unused -> new ArrayList<>()).add(name);
+      ownerOf.merge(word, owner, (one, other) -> one.equals(other) ? one : "");
+    }
   }
 
   /**
@@ -59,9 +70,9 @@ public final class NameIndex {
     String key = PayerName.key(who);
     if (!key.isEmpty()) {
       before.computeIfAbsent(key, unused -> new LinkedHashSet<>()).add(owner);
-      List<String> words = PayerName.words(who);
-      Name name = new Name(owner, words, new LinkedHashSet<>(words));
-      name.set()
+      Name name = new Name(owner, SpokenName.of(who));
+      name.spoken()
+          .set()
           .forEach(word -> paidByWord.computeIfAbsent(word, unused -> new ArrayList<>()).add(name));
     }
   }
@@ -85,12 +96,16 @@ public final class NameIndex {
    * @return true once remembered
    */
   public boolean isPayerElsewhere(BankEntry entry) {
-    return payers(entry).stream().anyMatch(elsewhere::containsKey);
+    return !elsewhere.isEmpty() && payers(entry).stream().anyMatch(elsewhere::containsKey);
+  }
+
+  private Payer payer(String who) {
+    return byWho.computeIfAbsent(who, name -> new Payer(PayerName.key(name), ofWho(name)));
   }
 
   /** The account and the name, as keys that never coincide. */
-  private static List<String> payers(BankEntry entry) {
-    String key = entry.who().isEmpty() ? "" : PayerName.key(entry.who());
+  private List<String> payers(BankEntry entry) {
+    String key = entry.who().isEmpty() ? "" : payer(entry.who()).key();
     List<String> payers = new ArrayList<>(2);
     if (!key.isEmpty()) {
       payers.add(key);
@@ -110,10 +125,9 @@ public final class NameIndex {
   public Map<String, NameLevel> find(BankEntry entry) {
     Map<String, NameLevel> found = new LinkedHashMap<>();
     if (!entry.who().isEmpty()) {
-      byWho
-          .computeIfAbsent(entry.who(), this::ofWho)
-          .forEach((owner, level) -> better(found, owner, level));
-      for (String owner : before.getOrDefault(PayerName.key(entry.who()), Set.of())) {
+      Payer payer = payer(entry.who());
+      payer.levels().forEach((owner, level) -> better(found, owner, level));
+      for (String owner : before.getOrDefault(payer.key(), Set.of())) {
         better(found, owner, NameLevel.BEFORE);
       }
     }
@@ -135,86 +149,49 @@ public final class NameIndex {
   }
 
   private Map<String, NameLevel> ofWho(String who) {
-    List<String> words = PayerName.words(who);
-    Set<String> set = new LinkedHashSet<>(words);
+    SpokenName payer = SpokenName.of(who);
+    boolean hasInitial = payer.hasInitial();
+    boolean hasOwnWord = payer.set().stream().anyMatch(this::isOfOne);
     Map<String, NameLevel> found = new LinkedHashMap<>();
-    for (String word : set) {
-      List<Name> names = byWord.getOrDefault(word, List.of());
-      if (names.size() <= COMMON) {
-        names.forEach(name -> level(name, words, set, who, found));
+    for (String word : payer.set()) {
+      for (Name name : few(byWord.get(word))) {
+        if (isWhole(name, payer)) {
+          better(found, name.owner(), NameLevel.FULL);
+        } else if (covers(name, payer)) {
+          better(found, name.owner(), NameLevel.COVERED);
+        } else if (hasInitial && payer.abbreviates(name.spoken())) {
+          better(found, name.owner(), NameLevel.INITIAL);
+        } else if (hasOwnWord && hasOwnWord(name, payer)) {
+          better(found, name.owner(), NameLevel.ONE_WORD);
+        }
       }
       if (word.length() >= TELLING_LENGTH) {
-        for (String near : slips.near(word)) {
-          List<Name> others = byWord.getOrDefault(near, List.of());
-          if (others.size() <= COMMON) {
-            others.forEach(name -> slipped(name, set, word, near, found));
-          }
-        }
+        slips.near(word).forEach(near -> slipped(payer, word, near, found));
       }
     }
     return found;
   }
 
-  private void level(
-      Name name, List<String> words, Set<String> set, String who, Map<String, NameLevel> found) {
-    if (name.set().equals(set)) {
-      better(found, name.owner(), NameLevel.FULL);
-    } else if (covers(name, words, set, who)) {
-      better(found, name.owner(), NameLevel.COVERED);
-    } else if (initials(name, words)) {
-      better(found, name.owner(), NameLevel.INITIAL);
-    } else if (hasOwnWord(name, set)) {
-      better(found, name.owner(), NameLevel.ONE_WORD);
-    }
+  /** The names with a word, unless they are so many that the word tells nothing. */
+  private static List<Name> few(@Nullable List<Name> names) {
+    return names == null || names.size() > COMMON ? List.of() : names;
   }
 
-  private boolean covers(Name name, List<String> words, Set<String> set, String who) {
-    boolean telling = name.set().size() > 1 || isOnly(name.words().get(0), name.owner());
-    if (set.containsAll(name.set())) {
-      return telling;
-    }
-    if (set.size() > 1 && name.set().containsAll(set)) {
-      return true;
-    }
-    return who.length() >= CUT_AT && isCut(name, words);
+  private static boolean isWhole(Name name, SpokenName payer) {
+    return payer.set().size() == name.spoken().set().size() && payer.holds(name.spoken());
   }
 
-  /** Banks cut long names: all words stand there, the last one only by its beginning. */
-  private static boolean isCut(Name name, List<String> words) {
-    if (words.size() < 2 || words.size() > name.words().size()) {
-      return false;
+  private boolean covers(Name name, SpokenName payer) {
+    if (payer.holds(name.spoken())) {
+      return name.several() || isOnly(name.spoken().words().get(0), name.owner());
     }
-    for (int place = 0; place < words.size() - 1; place++) {
-      if (!name.words().get(place).equals(words.get(place))) {
-        return false;
-      }
-    }
-    int last = words.size() - 1;
-    return name.words().get(last).startsWith(words.get(last));
+    boolean within = payer.set().size() > 1 && name.spoken().holds(payer);
+    return within || payer.isCutFrom(name.spoken());
   }
 
-  /** One whole word, and each other word of the owner's by its first letter. */
-  private static boolean initials(Name name, List<String> words) {
-    if (name.words().size() < 2) {
-      return false;
-    }
-    boolean whole = false;
-    boolean initial = false;
-    for (String word : name.words()) {
-      if (words.contains(word) && word.length() > 2) {
-        whole = true;
-      } else if (words.contains(word.substring(0, 1))) {
-        initial = true;
-      } else {
-        return false;
-      }
-    }
-    return whole && initial;
-  }
-
-  private boolean hasOwnWord(Name name, Set<String> set) {
-    for (String word : name.set()) {
-      if (set.contains(word) && isOnly(word, name.owner())) {
+  private boolean hasOwnWord(Name name, SpokenName payer) {
+    for (String word : name.spoken().set()) {
+      if (payer.set().contains(word) && isOnly(word, name.owner())) {
         return true;
       }
     }
@@ -223,36 +200,36 @@ public final class NameIndex {
 
   /** Whether a word of some length is in the names of one owner alone. */
   private boolean isOnly(String word, String owner) {
-    return word.length() >= TELLING_LENGTH
-        && byWord.getOrDefault(word, List.of()).stream().allMatch(n -> n.owner().equals(owner));
+    return word.length() >= TELLING_LENGTH && owner.equals(ownerOf.get(word));
   }
 
-  private static void slipped(
-      Name name, Set<String> set, String written, String meant, Map<String, NameLevel> found) {
-    Set<String> mended = new HashSet<>(set);
-    mended.remove(written);
-    mended.add(meant);
-    boolean telling = name.set().size() > 1 || meant.length() > ALONE_IN_TEXT;
-    if (telling && mended.containsAll(name.set())) {
-      better(found, name.owner(), NameLevel.SLIP);
+  private boolean isOfOne(String word) {
+    return word.length() >= TELLING_LENGTH && !ownerOf.getOrDefault(word, "").isEmpty();
+  }
+
+  /** Names of which all words stand there once the one with the slip is mended. */
+  private void slipped(SpokenName payer, String slip, String meant, Map<String, NameLevel> found) {
+    for (Name name : few(byWord.get(meant))) {
+      boolean telling = name.several() || meant.length() > ALONE_IN_TEXT;
+      if (telling && payer.holds(name.spoken(), slip, meant)) {
+        better(found, name.owner(), NameLevel.SLIP);
+      }
     }
   }
 
-  private void inText(String text, Map<String, NameLevel> found) {
-    List<String> words = PayerName.words(text);
-    Set<String> set = new LinkedHashSet<>(words);
-    for (String word : set) {
+  private void inText(String written, Map<String, NameLevel> found) {
+    SpokenName text = SpokenName.of(written);
+    for (String word : text.set()) {
       for (Name name : paidByWord.getOrDefault(word, List.of())) {
-        if (name.set().size() > 1 && set.containsAll(name.set())) {
+        if (name.several() && text.holds(name.spoken())) {
           better(found, name.owner(), NameLevel.BEFORE);
         }
       }
-      List<Name> names = byWord.getOrDefault(word, List.of());
-      if (names.isEmpty() || names.size() > COMMON || word.length() < TELLING_LENGTH) {
+      if (word.length() < TELLING_LENGTH) {
         continue;
       }
-      for (Name name : names) {
-        if (name.set().size() > 1 && set.containsAll(name.set())) {
+      for (Name name : few(byWord.get(word))) {
+        if (name.several() && text.holds(name.spoken())) {
           better(found, name.owner(), NameLevel.IN_TEXT);
         } else if (word.length() >= ALONE_IN_TEXT && isOnly(word, name.owner())) {
           better(found, name.owner(), NameLevel.ONE_WORD);

@@ -32,4 +32,10 @@ public record KnownDocument(
   public boolean creditNote() {
     return gross.signum() < 0;
   }
+
+  /** By the number, which tells documents apart; so that looking one up costs little. */
+  @Override
+  public int hashCode() {
+    return number.hashCode();
+  }
 }
