@@ -8,7 +8,12 @@ import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
 import java.math.BigDecimal;
 import java.time.YearMonth;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Balances and ageing worked by hand from the stated rules (common practice, no source). */
 class AccountsTest {
@@ -113,5 +118,101 @@ class AccountsTest {
     Account account = ledger.account("Ruth", OCTOBER);
     assertEquals("part paid", PaidState.of(ledger.document("2026-0001"), account));
     assertEquals("draft", PaidState.of(ledger.document("2026-0002"), account));
+  }
+
+  /** The first of the month is the month's, the day before is brought forward. */
+  @ParameterizedTest
+  @CsvSource({"2026-09-30, 50.00, 20.00", "2026-10-01, 70.00, 40.00"})
+  void the_months_first_day_is_the_months(
+      String day, BigDecimal broughtForward, BigDecimal paidInTheMonth) {
+    WrittenBook paid = book().payment("Date: " + day + ", Owner: Ruth, Amount: 20");
+    Account account = ledger(paid).account("Ruth", OCTOBER);
+    assertEquals(broughtForward, account.broughtForward());
+    assertEquals(paidInTheMonth, account.paid(), "20 of it at the truck");
+    assertEquals(new BigDecimal("80.00"), account.balance());
+  }
+
+  /** So is the last; what is dated after it is of another month. */
+  @ParameterizedTest
+  @CsvSource({"2026-10-31, 80.00", "2026-11-01, 100.00"})
+  void the_months_last_day_is_the_last_that_counts(String day, BigDecimal balance) {
+    WrittenBook paid = book().payment("Date: " + day + ", Owner: Ruth, Amount: 20");
+    assertEquals(balance, ledger(paid).account("Ruth", OCTOBER).balance());
+  }
+
+  /** What was paid before the opening balance was taken stands in it already. */
+  @ParameterizedTest
+  @CsvSource({"2026-09-09, 70.00", "2026-09-10, 50.00"})
+  void the_opening_date_is_the_first_day_that_counts(String day, BigDecimal balance) {
+    WrittenBook paid =
+        book()
+            .setting(Setting.OPENING_DATE, "2026-09-10")
+            .payment("Date: " + day + ", Owner: Ruth, Amount: 20");
+    assertEquals(balance, ledger(paid).account("Ruth", SEPTEMBER).balance());
+  }
+
+  @Test
+  void an_opening_balance_of_a_later_day_is_not_yet_owed() {
+    WrittenBook later = book().setting(Setting.OPENING_DATE, "2026-10-01");
+    assertEquals(new BigDecimal("40.00"), ledger(later).account("Ruth", SEPTEMBER).balance());
+    assertEquals(new BigDecimal("100.00"), ledger(later).account("Ruth", OCTOBER).balance());
+  }
+
+  @Test
+  void movements_stand_by_day_and_on_one_day_the_document_first() {
+    WrittenBook paid =
+        book()
+            .visit("Date: 2026-10-31, Horse: Jet, Owner: Ruth, Work: Trim, Charge: 10, Paid: 10")
+            .payment("Date: 2026-10-31, Owner: Ruth, Amount: 5, Reference: b")
+            .payment("Date: 2026-10-02, Owner: Ruth, Amount: 5, Reference: a");
+    assertEquals(
+        List.of(
+            "2026-10-02 PAYMENT -5.00",
+            "2026-10-05 TRUCK -20.00",
+            "2026-10-31 DOCUMENT 60.00",
+            "2026-10-31 TRUCK -10.00",
+            "2026-10-31 PAYMENT -5.00"),
+        ledger(paid).account("Ruth", OCTOBER).movements().stream()
+            .map(move -> move.date() + " " + move.source() + " " + move.amount().toPlainString())
+            .toList());
+  }
+
+  @Test
+  void an_owner_without_any_movement_has_an_account_too() {
+    WrittenBook quiet = book().owner("Owner: Zoe, Opening balance: 12");
+    assertEquals(new BigDecimal("12.00"), ledger(quiet).account("Zoe", OCTOBER).balance());
+  }
+
+  @Test
+  void what_one_owner_pays_closes_no_invoice_of_anothers() {
+    WrittenBook two =
+        book()
+            .visit("Date: 2026-10-05, Horse: Jet, Owner: Adam, Work: Trim, Charge: 60")
+            .payment("Date: 2026-10-20, Owner: Adam, Amount: 60");
+    Ledger ledger = ledger(two);
+    assertEquals("0.00 0.00 0.00 0.00", Ledger.ages(ledger.account("Adam", OCTOBER)));
+    assertEquals("30.00 40.00 30.00 0.00", Ledger.ages(ledger.account("Ruth", OCTOBER)));
+  }
+
+  @Test
+  void a_void_document_and_one_of_a_later_month_are_not_owed() {
+    Ledger ledger = ledger(book()).run(book(), "2026-11");
+    assertEquals(new BigDecimal("70.00"), ledger.account("Ruth", SEPTEMBER).balance());
+    WrittenBook onlySeptember =
+        new WrittenBook()
+            .setting(Setting.CURRENCY, "GBP")
+            .owner("Owner: Ruth, Opening balance: 30")
+            .visit("Date: 2026-09-07, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 40");
+    ledger.run(onlySeptember, "2026-10");
+    assertEquals(new BigDecimal("70.00"), ledger.account("Ruth", OCTOBER).balance());
+    assertEquals(Set.of("2026-0001"), ledger.account("Ruth", OCTOBER).open().keySet(), "none void");
+  }
+
+  /** 20 from the truck for the second visit: October's invoice, though September's is older. */
+  @Test
+  void money_from_the_truck_closes_the_invoice_that_bears_its_visit() {
+    assertEquals(
+        Map.of("2026-0001", new BigDecimal("40.00"), "2026-0002", new BigDecimal("30.00")),
+        ledger(book()).account("Ruth", OCTOBER).open());
   }
 }

@@ -3,33 +3,36 @@ package clenchbook.billing;
 import clenchbook.billing.accounts.Account;
 import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.DocumentState;
+import clenchbook.billing.documents.VisitKey;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A register in memory, run month by month over changing books. */
-final class Ledger {
+public final class Ledger {
   private List<BilledDocument> documents = List.of();
   private BillingDecision last;
   private Jobs jobs;
 
-  Ledger run(WrittenBook book, String month) {
+  public Ledger run(WrittenBook book, String month) {
     return run(book, month, false, null, false);
   }
 
-  Ledger includingEarlier(WrittenBook book, String month) {
+  public Ledger includingEarlier(WrittenBook book, String month) {
     return run(book, month, true, null, false);
   }
 
-  Ledger correcting(WrittenBook book, String month, String number) {
+  public Ledger correcting(WrittenBook book, String month, String number) {
     return run(book, month, false, number, false);
   }
 
-  Ledger withRowsHeld(WrittenBook book, String month) {
+  public Ledger withRowsHeld(WrittenBook book, String month) {
     return run(book, month, false, null, true);
   }
 
@@ -46,7 +49,7 @@ final class Ledger {
     return this;
   }
 
-  Ledger send(String... numbers) {
+  public Ledger send(String... numbers) {
     List<String> sent = List.of(numbers);
     documents =
         documents.stream()
@@ -56,7 +59,7 @@ final class Ledger {
   }
 
   /** All drafts of a month. */
-  Ledger sendMonth(String month) {
+  public Ledger sendMonth(String month) {
     return send(
         documents.stream()
             .filter(d -> d.month().equals(YearMonth.parse(month)))
@@ -66,27 +69,98 @@ final class Ledger {
   }
 
   /** As an older version left a register: without one of the documents. */
-  Ledger without(String number) {
+  public Ledger without(String number) {
     documents = documents.stream().filter(d -> !d.number().equals(number)).toList();
     return this;
   }
 
   /** As an older version left a register: with a draft made void. */
-  Ledger voiding(String number) {
+  public Ledger voiding(String number) {
     documents = documents.stream().map(d -> d.number().equals(number) ? d.voided() : d).toList();
     return this;
   }
 
-  List<BilledDocument> issued() {
+  /** As an older version left a register: without the owner that the row named. */
+  public Ledger withoutOwnersOfVisits() {
+    documents = documents.stream().map(Ledger::withoutOwners).toList();
+    return this;
+  }
+
+  private static BilledDocument withoutOwners(BilledDocument d) {
+    return new BilledDocument(
+        d.number(),
+        d.series(),
+        d.sequence(),
+        d.kind(),
+        d.owner(),
+        d.month(),
+        d.date(),
+        d.due(),
+        d.corrects(),
+        d.state(),
+        d.lines().stream().map(Ledger::withoutOwner).toList(),
+        d.taxes(),
+        d.net(),
+        d.tax(),
+        d.gross());
+  }
+
+  private static DocumentLine withoutOwner(DocumentLine line) {
+    VisitKey visit = line.visit();
+    return new DocumentLine(
+        new VisitKey(visit.date(), visit.horse(), visit.work(), "", visit.occurrence()),
+        line.formerly(),
+        line.own(),
+        line.sheet(),
+        line.row(),
+        line.horse(),
+        line.work(),
+        line.kind(),
+        line.part(),
+        line.item(),
+        line.count(),
+        line.shoeing(),
+        line.reason(),
+        line.sharePercent(),
+        line.discountPercent(),
+        line.amount(),
+        line.net(),
+        line.tax());
+  }
+
+  /**
+   * Where the book no longer agrees with documents that are out, as {@code 2026-0001 TO_CORRECT:
+   * DATE 2026-10-05>2026-10-07}.
+   */
+  public List<String> differences() {
+    return last.differences().stream()
+        .map(
+            difference ->
+                difference.number()
+                    + " "
+                    + difference.kind()
+                    + ": "
+                    + difference.changes().stream()
+                        .map(change -> change.what() + " " + change.before() + ">" + change.after())
+                        .collect(Collectors.joining("; ")))
+        .toList();
+  }
+
+  public List<BilledDocument> issued() {
     return documents.stream().filter(d -> d.state().fixed()).toList();
   }
 
-  BillingDecision last() {
+  public BillingDecision last() {
     return last;
   }
 
+  /** Every document as the register holds it. */
+  public List<BilledDocument> documentList() {
+    return documents;
+  }
+
   /** Every document as {@code number owner gross state}. */
-  List<String> documents() {
+  public List<String> documents() {
     return documents.stream()
         .map(
             d ->
@@ -100,24 +174,28 @@ final class Ledger {
         .toList();
   }
 
-  BilledDocument document(String number) {
+  public BilledDocument document(String number) {
     return documents.stream().filter(d -> d.number().equals(number)).findFirst().orElseThrow();
   }
 
-  Account account(String owner) {
+  public Account account(String owner) {
     YearMonth month = last.month().isEmpty() ? null : last.month().get(0).month();
     return account(owner, month);
   }
 
-  Account account(String owner, YearMonth month) {
+  public Account account(String owner, YearMonth month) {
     return Accounts.of(jobs, last, month.atDay(1), month.atEndOfMonth()).stream()
         .filter(account -> account.owner().equals(owner))
         .findFirst()
         .orElseThrow();
   }
 
-  static String ages(Account account) {
-    Account.Ages ages = account.ageing();
+  public static String ages(Account account) {
+    return ages(account.ageing());
+  }
+
+  /** What is not yet due, then what is 1 to 30, 31 to 60 and over 60 days past due. */
+  public static String ages(Account.Ages ages) {
     return String.join(
         " ",
         List.of(ages.current(), ages.pastDue1To30(), ages.pastDue31To60(), ages.pastDueOver60())

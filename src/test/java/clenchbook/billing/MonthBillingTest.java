@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.billing.corrections.Difference;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Setting;
+import clenchbook.jobs.Job;
 import clenchbook.jobs.WrittenBook;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -261,5 +263,104 @@ class MonthBillingTest {
         book().visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 0");
     assertEquals(
         List.of("2026-0001 Ruth 0.00 draft"), new Ledger().run(free, "2026-10").documents());
+  }
+
+  /** The register begins with October; what is older was billed before there was one. */
+  @Test
+  void an_opening_date_within_the_registers_months_is_the_first_day_that_is_billed() {
+    WrittenBook book =
+        october()
+            .setting(Setting.OPENING_DATE, "2026-10-10")
+            .visit("Date: 2026-10-09, Horse: Dot, Owner: Ruth, Work: Trim, Charge: list")
+            .visit("Date: 2026-10-10, Horse: Dot, Owner: Ruth, Work: Trim, Charge: list");
+    Ledger ledger = new Ledger().run(october(), "2026-10").send("2026-0001", "2026-0002");
+    ledger.run(book, "2026-11");
+    assertEquals(
+        List.of(LocalDate.of(2026, 10, 10)),
+        ledger.last().unbilled().stream().map(Job::date).toList());
+  }
+
+  @Test
+  void an_opening_date_before_the_register_adds_no_months_to_it() {
+    WrittenBook book =
+        october()
+            .setting(Setting.OPENING_DATE, "2026-01-01")
+            .visit("Date: 2026-09-30, Horse: Dot, Owner: Ruth, Work: Trim, Charge: list")
+            .visit("Date: 2026-10-01, Horse: Dot, Owner: Ruth, Work: Trim, Charge: list");
+    Ledger ledger = new Ledger().run(october(), "2026-10").send("2026-0001", "2026-0002");
+    ledger.run(book, "2026-11");
+    assertEquals(
+        List.of(LocalDate.of(2026, 10, 1)),
+        ledger.last().unbilled().stream().map(Job::date).toList());
+  }
+
+  @Test
+  void a_later_month_in_the_register_does_not_move_its_beginning() {
+    Ledger ledger = new Ledger().run(october(), "2026-10").run(october(), "2026-11");
+    ledger.run(october(), "2026-10");
+    assertEquals(LocalDate.of(2026, 10, 1), ledger.last().openingDate());
+  }
+
+  @Test
+  void a_run_that_begins_a_register_issues_nothing_though_a_payment_names_the_number() {
+    WrittenBook paid =
+        october().payment("Date: 2026-11-03, Owner: Adam, Amount: 100, Invoice: 2026-0001");
+    assertEquals(
+        List.of("2026-0001 Adam 100.00 draft", "2026-0002 Ruth 40.00 draft"),
+        new Ledger().run(paid, "2026-10").documents());
+  }
+
+  @Test
+  void a_payment_may_name_what_the_run_itself_drafts() {
+    WrittenBook paid =
+        october()
+            .visit("Date: 2026-11-09, Horse: Bess, Owner: Ruth, Work: Trim, Charge: list")
+            .payment("Date: 2026-12-03, Owner: Ruth, Amount: 40, Invoice: 2026-0003");
+    Ledger ledger = new Ledger().run(october(), "2026-10").run(paid, "2026-11");
+    assertEquals("2026-0003 Ruth 40.00 issued", ledger.documents().get(2));
+  }
+
+  @Test
+  void documents_stand_in_the_order_of_their_numbers_whatever_the_month() {
+    Ledger ledger = new Ledger().run(october(), "2026-11").run(october(), "2026-10");
+    ledger.run(
+        october().visit("Date: 2026-11-20, Horse: Jet, Owner: Zoe, Work: Trim, Charge: list"),
+        "2026-11");
+    assertEquals(
+        List.of(
+            "2026-0001 Adam 100.00 draft",
+            "2026-0002 Ruth 40.00 draft",
+            "2026-0003 Zoe 40.00 draft"),
+        ledger.documents());
+    ledger.run(october(), "2026-10");
+    assertEquals("2026-0003 Zoe 40.00 draft", ledger.documents().get(2));
+  }
+
+  @Test
+  void an_invoice_is_due_after_the_owners_own_terms_else_the_books() {
+    WrittenBook terms =
+        october().setting(Setting.TERMS_DAYS, "10").owner("Owner: Ruth, Terms days: 30");
+    Ledger ledger = new Ledger().run(terms, "2026-10");
+    assertEquals(LocalDate.of(2026, 11, 10), ledger.document("2026-0001").due());
+    assertEquals(LocalDate.of(2026, 11, 30), ledger.document("2026-0002").due());
+  }
+
+  @Test
+  void a_credit_note_is_due_on_its_own_day_and_takes_no_invoices_number() {
+    Ledger ledger = new Ledger().run(october(), "2026-10").send("2026-0001", "2026-0002");
+    WrittenBook ruth45 =
+        book()
+            .visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 45")
+            .visit("Date: 2026-10-06, Horse: Jet, Owner: Adam, Work: Full set, Charge: list");
+    ledger.run(ruth45, "2026-11");
+    assertEquals(LocalDate.of(2026, 11, 30), ledger.document("2026-0004").due());
+    assertEquals(LocalDate.of(2026, 12, 14), ledger.document("2026-0003").due());
+    // The new invoice's reason is gone; the credit note keeps its own number.
+    WrittenBook gone =
+        book().visit("Date: 2026-10-06, Horse: Jet, Owner: Adam, Work: Full set, Charge: list");
+    ledger.run(gone, "2026-11");
+    assertEquals(
+        List.of("2026-0003 Ruth 0.00 void", "2026-0004 Ruth -40.00 draft"),
+        ledger.documents().subList(2, 4));
   }
 }

@@ -12,9 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A row of a {@link WrittenBook}: its cells by their headings. */
-record WrittenRow(SourceRow source, Map<String, String> cells) {
+public record WrittenRow(SourceRow source, Map<String, String> cells) {
 
-  WrittenRow(String sheet, int sheetIndex, int before, String text) {
+  public WrittenRow(String sheet, int sheetIndex, int before, String text) {
     this(new SourceRow(sheet, sheetIndex, before + 2, Map.of()), cells(text));
   }
 
@@ -27,7 +27,7 @@ record WrittenRow(SourceRow source, Map<String, String> cells) {
     return cells;
   }
 
-  String text(String heading) {
+  public String text(String heading) {
     return cells.getOrDefault(heading, "");
   }
 
@@ -35,26 +35,26 @@ record WrittenRow(SourceRow source, Map<String, String> cells) {
     return Optional.of(text(heading)).filter(value -> !value.isEmpty());
   }
 
-  Optional<BigDecimal> number(String heading) {
+  public Optional<BigDecimal> number(String heading) {
     return find(heading).map(BigDecimal::new);
   }
 
-  Optional<Integer> whole(String heading) {
+  public Optional<Integer> whole(String heading) {
     return find(heading).map(Integer::valueOf);
   }
 
-  Optional<LocalDate> day(String heading) {
+  public Optional<LocalDate> day(String heading) {
     return find(heading).map(LocalDate::parse);
   }
 
-  <E extends Enum<E>> Optional<E> choice(Class<E> type, String heading) {
+  public <E extends Enum<E>> Optional<E> choice(Class<E> type, String heading) {
     return find(heading)
         .map(
             v ->
                 Enum.valueOf(type, v.toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_')));
   }
 
-  List<Counted> list(String heading) {
+  public List<Counted> list(String heading) {
     List<Counted> list = new ArrayList<>();
     for (String part : text(heading).split(";")) {
       String[] words = part.strip().split(":");

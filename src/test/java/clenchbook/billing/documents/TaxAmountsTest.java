@@ -8,9 +8,12 @@ import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TaxAmountsTest {
@@ -60,6 +63,43 @@ class TaxAmountsTest {
         TaxAmounts.of(List.of(new Item(new BigDecimal("120.00"), exempt)), false, CENT);
     assertEquals("100.00", net(reckoning, "S"));
     assertEquals("0.00", tax(reckoning, "S"));
+  }
+
+  /**
+   * 20 % within 10.00 + 10.00 + 0.05: 20.05 / 1.2 = 16.708, so 16.71; the parts are 8.334, 8.334
+   * and 0.042, which leave one penny over: it goes to the first of the two equal remainders. On
+   * paper.
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 8.34 8.33 0.04, 16.71, 3.34", "-1, -8.34 -8.33 -0.04, -16.71, -3.34"})
+  void lines_taken_back_are_split_as_they_were_charged(
+      BigDecimal sign, String nets, String net, String tax) {
+    TaxAmounts amounts = TaxAmounts.of(included(sign), false, CENT);
+    assertEquals(nets, text(amounts.nets()));
+    assertEquals(net, net(amounts, "S"));
+    assertEquals(tax, tax(amounts, "S"));
+  }
+
+  /** The same by line: 10.00 / 1.2 = 8.333 and 0.05 / 1.2 = 0.0417, each rounded by itself. */
+  @ParameterizedTest
+  @CsvSource({"1, 8.33 8.33 0.04, 16.70, 3.35", "-1, -8.33 -8.33 -0.04, -16.70, -3.35"})
+  void by_line_each_line_is_rounded_by_itself(
+      BigDecimal sign, String nets, String net, String tax) {
+    TaxAmounts amounts = TaxAmounts.of(included(sign), true, CENT);
+    assertEquals(nets, text(amounts.nets()));
+    assertEquals(net, net(amounts, "S"));
+    assertEquals(tax, tax(amounts, "S"));
+  }
+
+  private static List<Item> included(BigDecimal sign) {
+    LineTax tax = new LineTax("S", "VAT", new BigDecimal("20"), false, true);
+    return Stream.of("10.00", "10.00", "0.05")
+        .map(amount -> new Item(new BigDecimal(amount).multiply(sign), tax))
+        .toList();
+  }
+
+  private static String text(List<BigDecimal> amounts) {
+    return amounts.stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" "));
   }
 
   @ParameterizedTest
