@@ -2,8 +2,11 @@ package clenchbook.problem;
 
 import java.text.Normalizer;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
+import org.apache.commons.text.similarity.SimilarityInput;
 
 /**
  * Offers the known name a misspelt one most likely stands for: "Brambel: did you mean Bramble?".
@@ -51,31 +54,29 @@ public final class NearestName {
 
   /** The distance of two bare names, or any number above {@code limit} when they are further. */
   static int distance(String a, String b, int limit) {
-    if (Math.abs(a.length() - b.length()) > limit) {
-      return limit + 1;
-    }
-    int[] before = new int[b.length() + 1];
-    int[] last = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      last[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int[] row = new int[b.length() + 1];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        row[j] = step(a, b, i, j, row, last, before);
-      }
-      before = last;
-      last = row;
-    }
-    return last[b.length()];
+    int distance =
+        new DamerauLevenshteinDistance(limit).apply(Letters.of(a), Letters.of(b)).intValue();
+    return distance < 0 ? limit + 1 : distance;
   }
 
-  private static int step(String a, String b, int i, int j, int[] row, int[] last, int[] before) {
-    int changed = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-    int least = Math.min(changed, Math.min(last[j], row[j - 1]) + 1);
-    boolean swapped =
-        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-    return swapped ? Math.min(least, before[j - 2] + 1) : least;
+  /**
+   * The letters of a bare name, each the same object wherever it stands: the library compares them
+   * by identity, which its own characters beyond ASCII don't have.
+   */
+  private record Letters(List<String> letters) implements SimilarityInput<String> {
+    static Letters of(String name) {
+      return new Letters(
+          name.codePoints().mapToObj(Character::toString).map(String::intern).toList());
+    }
+
+    @Override
+    public String at(int index) {
+      return letters.get(index);
+    }
+
+    @Override
+    public int length() {
+      return letters.size();
+    }
   }
 }

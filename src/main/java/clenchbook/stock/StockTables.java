@@ -34,7 +34,7 @@ final class StockTables {
         suppliers(month),
         gas(month),
         barNeeds(month),
-        plans(month));
+        BarCuts.table(month.bars()));
   }
 
   private static FigureTable summary(StockMonth month) {
@@ -107,26 +107,22 @@ final class StockTables {
   }
 
   private static FigureTable totals(StockMonth month) {
-    List<String> columns =
-        List.of("method", "opening", "bought", "taken_on", "difference", "used", "closing");
-    return new FigureTable(
-        "stock-value",
-        columns,
-        List.of(
-            totalRow("moving average", month.total(ShelfMonth::average)),
-            totalRow("first in first out", month.total(ShelfMonth::fifo))));
+    return FiguresOf.rows(
+            List.of(
+                new Method("moving average", month.total(ShelfMonth::average)),
+                new Method("first in first out", month.total(ShelfMonth::fifo))))
+        .column("method", Method::name)
+        .amount("opening", method -> method.worth().opening())
+        .amount("bought", method -> method.worth().bought())
+        .amount("taken_on", method -> method.worth().takenOn())
+        .amount("difference", method -> method.worth().difference())
+        .amount("used", method -> method.worth().used())
+        .amount("closing", method -> method.worth().closing())
+        .named("stock-value");
   }
 
-  private static List<String> totalRow(String method, Worth worth) {
-    return List.of(
-        method,
-        worth.opening().toPlainString(),
-        worth.bought().toPlainString(),
-        worth.takenOn().toPlainString(),
-        worth.difference().toPlainString(),
-        worth.used().toPlainString(),
-        worth.closing().toPlainString());
-  }
+  /** A way to value stock, and what it makes of the month. */
+  private record Method(String name, Worth worth) {}
 
   private static FigureTable orders(StockMonth month) {
     return FiguresOf.rows(month.orders())
@@ -171,48 +167,28 @@ final class StockTables {
   }
 
   private static FigureTable barNeeds(StockMonth month) {
-    List<List<String>> rows = new ArrayList<>();
+    List<Needed> needed = new ArrayList<>();
     for (BarPlan bar : month.bars()) {
-      bar.needs().forEach(need -> rows.add(needRow(need, "yes")));
-      bar.tooLong().forEach(need -> rows.add(needRow(need, "no")));
+      bar.needs().forEach(need -> needed.add(new Needed(need, true)));
+      bar.tooLong().forEach(need -> needed.add(new Needed(need, false)));
     }
-    return new FigureTable(
-        "bar-needs",
-        List.of(
-            "bar",
-            "bar_size",
-            "shoe",
-            "shoe_size",
-            "length_mm",
-            "cut_mm",
-            "count",
-            "horses",
-            "fits_the_bar",
-            "length_in",
-            "cut_in"),
-        rows);
+    return FiguresOf.rows(needed)
+        .column("bar", line -> line.need().bar().item())
+        .column("bar_size", line -> line.need().bar().size())
+        .column("shoe", line -> line.need().shoe().item())
+        .column("shoe_size", line -> line.need().shoe().size())
+        .column("length_mm", line -> Quantity.text(line.need().lengthMm()))
+        .column("cut_mm", line -> Quantity.text(line.need().cutMm()))
+        .count("count", line -> line.need().count())
+        .column("horses", line -> String.join("; ", line.need().horses()))
+        .column("fits_the_bar", line -> line.fits() ? "yes" : "no")
+        .column("length_in", line -> ShopLength.INCHES.text(line.need().lengthMm()))
+        .column("cut_in", line -> ShopLength.INCHES.text(line.need().cutMm()))
+        .named("bar-needs");
   }
 
-  private static List<String> needRow(BarNeed need, String fits) {
-    return List.of(
-        need.bar().item(),
-        need.bar().size(),
-        need.shoe().item(),
-        need.shoe().size(),
-        Quantity.text(need.lengthMm()),
-        Quantity.text(need.cutMm()),
-        Integer.toString(need.count()),
-        String.join("; ", need.horses()),
-        fits,
-        ShopLength.INCHES.text(need.lengthMm()),
-        ShopLength.INCHES.text(need.cutMm()));
-  }
-
-  private static FigureTable plans(StockMonth month) {
-    List<List<String>> rows = new ArrayList<>();
-    month.bars().forEach(bar -> bar.plan().ifPresent(plan -> BarCuts.rows(bar, plan, rows)));
-    return new FigureTable("cutting-plan", BarCuts.COLUMNS, rows);
-  }
+  /** A length of bar, and whether a bar is long enough for it. */
+  private record Needed(BarNeed need, boolean fits) {}
 
   static String text(Optional<BigDecimal> quantity) {
     return quantity.map(Quantity::text).orElse("");

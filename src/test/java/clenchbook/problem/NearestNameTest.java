@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NearestNameTest {
   private static final List<String> HORSES =
-      List.of("Bramble", "Bracken", "Rosie", "Jack", "Émile");
+      List.of("Bramble", "Bracken", "Rosie", "Jack", "Émile", "Łyna", "Звезда", "Άστρι");
 
   @ParameterizedTest
   @CsvSource({
@@ -19,6 +19,9 @@ class NearestNameTest {
     "Roise, Rosie",
     "Jak, Jack",
     "Emile, Émile",
+    "Łuna, Łyna",
+    "Звезад, Звезда",
+    "Άστρη, Άστρι",
   })
   void a_misspelt_name_gets_the_nearest_known_one(String found, String offered) {
     assertEquals(Optional.of(offered), NearestName.find(found, HORSES));
@@ -43,5 +46,27 @@ class NearestNameTest {
     assertEquals(3, NearestName.distance("kitten", "sitting", 5));
     assertEquals(1, NearestName.distance("ab", "ba", 5));
     assertEquals(3, NearestName.distance("ca", "abc", 5));
+    assertEquals(4, NearestName.distance("", "abcd", 5));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Звезда, Звезда, 0", "Звезда, Звезад, 1", "ßøđ, ßđ, 1", "ab, xyzab, 3"})
+  void letters_of_every_alphabet_are_compared_up_to_the_limit(String a, String b, int distance) {
+    assertEquals(distance, NearestName.distance(a, b, 2));
+  }
+
+  /** A third of the letters, at least one and at most three, may be wrong. */
+  @ParameterizedTest
+  @CsvSource({
+    "ab, xb, true",
+    "ab, xy, false",
+    "abcdef, xycdef, true",
+    "abcdef, xyzdef, false",
+    "abcdefghijkl, xyzdefghijkl, true",
+    "abcdefghijkl, wxyzefghijkl, false"
+  })
+  void a_third_of_the_letters_may_be_wrong_and_three_at_most(
+      String found, String known, boolean offered) {
+    assertEquals(offered, NearestName.find(found, List.of(known)).isPresent());
   }
 }

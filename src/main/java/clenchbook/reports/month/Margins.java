@@ -11,6 +11,7 @@ import clenchbook.costing.Overheads;
 import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.Job;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -157,66 +158,47 @@ public record Margins(
    * @return one row per group and one for the rounding
    */
   public FigureTable table() {
-    List<List<String>> rows = new ArrayList<>();
-    whole.ifPresent(group -> rows.add(row("all", group, "")));
-    byWork.forEach(
-        group ->
-            rows.add(
-                row(
-                    "work",
-                    group,
-                    Figures.money(Optional.ofNullable(neededPrice.get(group.name()))))));
-    byOwner.forEach(group -> rows.add(row("owner", group, "")));
-    byPlace.forEach(group -> rows.add(row("place", group, "")));
-    byShoe.forEach(group -> rows.add(row("shoe", group, "")));
-    return new FigureTable(
-        "margins",
-        List.of(
-            "group",
-            "name",
-            "jobs",
-            "income",
-            "materials",
-            "gas",
-            "sundries",
-            "travel",
-            "overhead",
-            "margin_before_labour",
-            "labour",
-            "margin_after_labour",
-            "hours",
-            "earned_per_hour",
-            "average_net",
-            "price_to_reach_wage",
-            "materials_basis",
-            "time_basis",
-            "travel_basis",
-            "costs"),
-        rows);
+    return FiguresOf.rows(lines())
+        .column("group", Line::by)
+        .column("name", line -> line.group().name())
+        .count("jobs", line -> line.group().jobs().size())
+        .amount("income", line -> line.group().income())
+        .amount("materials", line -> line.group().sum(JobCost::materials))
+        .amount("gas", line -> line.group().sum(JobCost::gas))
+        .amount("sundries", line -> line.group().sum(JobCost::sundries))
+        .amount("travel", line -> line.group().sum(JobCost::travel))
+        .amount("overhead", line -> line.group().sum(JobCost::overhead))
+        .amount("margin_before_labour", line -> line.group().marginBefore())
+        .amount("labour", line -> line.group().sum(JobCost::labour))
+        .amount("margin_after_labour", line -> line.group().marginAfter())
+        .amount("hours", line -> hours(line.group()))
+        .amountIfAny("earned_per_hour", line -> line.group().earnedPerHour())
+        .amount("average_net", line -> line.group().averageNet())
+        .amountIfAny("price_to_reach_wage", Line::neededPrice)
+        .column("materials_basis", line -> basis(line, JobCost::materialsBasis))
+        .column("time_basis", line -> basis(line, JobCost::timeBasis))
+        .column("travel_basis", line -> basis(line, JobCost::travelBasis))
+        .amount("costs", line -> line.group().income().subtract(line.group().marginBefore()))
+        .named("margins");
   }
 
-  private static List<String> row(String by, MarginGroup group, String price) {
-    return List.of(
-        by,
-        group.name(),
-        Figures.count(group.jobs().size()),
-        Figures.money(group.income()),
-        Figures.money(group.sum(JobCost::materials)),
-        Figures.money(group.sum(JobCost::gas)),
-        Figures.money(group.sum(JobCost::sundries)),
-        Figures.money(group.sum(JobCost::travel)),
-        Figures.money(group.sum(JobCost::overhead)),
-        Figures.money(group.marginBefore()),
-        Figures.money(group.sum(JobCost::labour)),
-        Figures.money(group.marginAfter()),
-        hours(group).toPlainString(),
-        Figures.money(group.earnedPerHour()),
-        Figures.money(group.averageNet()),
-        price,
-        BasisText.basis(group.basis(JobCost::materialsBasis)),
-        BasisText.basis(group.basis(JobCost::timeBasis)),
-        BasisText.basis(group.basis(JobCost::travelBasis)),
-        Figures.money(group.income().subtract(group.marginBefore())));
+  /** A group by what it was made, with the price that its labour needs where it is a Work's. */
+  private record Line(String by, MarginGroup group, Optional<BigDecimal> neededPrice) {}
+
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    whole.ifPresent(group -> lines.add(new Line("all", group, Optional.empty())));
+    byWork.forEach(
+        group ->
+            lines.add(new Line("work", group, Optional.ofNullable(neededPrice.get(group.name())))));
+    byOwner.forEach(group -> lines.add(new Line("owner", group, Optional.empty())));
+    byPlace.forEach(group -> lines.add(new Line("place", group, Optional.empty())));
+    byShoe.forEach(group -> lines.add(new Line("shoe", group, Optional.empty())));
+    return lines;
+  }
+
+  private static String basis(Line line, Function<JobCost, Basis> part) {
+    return BasisText.basis(line.group().basis(part));
   }
 
   /** Hours to two decimals, as files and pages have them. */

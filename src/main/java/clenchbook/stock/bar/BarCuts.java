@@ -1,5 +1,7 @@
 package clenchbook.stock.bar;
 
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.stock.cutting.CuttingPlan;
 import clenchbook.stock.cutting.CuttingPlan.Pattern;
 import clenchbook.stock.ledger.Quantity;
@@ -11,56 +13,62 @@ import java.util.List;
 /** A cutting plan in words and rows. */
 public final class BarCuts {
 
-  public static final List<String> COLUMNS =
-      List.of(
-          "bar",
-          "bar_size",
-          "bar_length_mm",
-          "pattern",
-          "bars",
-          "cuts",
-          "offcut_mm",
-          "bars_in_all",
-          "at_least",
-          "proved",
-          "lengths",
-          "waste_mm",
-          "waste_mm_per_shoe",
-          "waste_cost_per_shoe",
-          "bar_length_in",
-          "cuts_in",
-          "offcut_in",
-          "waste_in",
-          "waste_in_per_shoe");
-
   private BarCuts() {}
 
-  /** Adds one row a pattern. */
-  public static void rows(BarPlan bar, CuttingPlan plan, List<List<String>> rows) {
-    int number = 1;
-    for (Pattern pattern : plan.patterns()) {
-      rows.add(
-          List.of(
-              bar.bar().item(),
-              bar.bar().size(),
-              Quantity.text(bar.mm(plan.order().barLength())),
-              Integer.toString(number),
-              Integer.toString(pattern.bars()),
-              cuts(bar, plan, pattern, ShopLength.MM),
-              Quantity.text(bar.mm(pattern.offcut())),
-              Integer.toString(plan.bars()),
-              Integer.toString(plan.atLeast()),
-              plan.optimal() ? "yes" : "no",
-              Integer.toString(bar.shoes()),
-              Quantity.text(bar.mm(plan.waste())),
-              Quantity.text(bar.wasteMmPerShoe()),
-              bar.wasteCostPerShoe().map(BarCuts::cost).orElse(""),
-              ShopLength.INCHES.text(bar.mm(plan.order().barLength())),
-              cuts(bar, plan, pattern, ShopLength.INCHES),
-              ShopLength.INCHES.text(bar.mm(pattern.offcut())),
-              ShopLength.INCHES.text(bar.mm(plan.waste())),
-              ShopLength.INCHES.text(bar.wasteMmPerShoe())));
-      number++;
+  /** Gives the file of all plans, one row a pattern. */
+  public static FigureTable table(List<BarPlan> bars) {
+    List<Cutting> cuttings = new ArrayList<>();
+    for (BarPlan bar : bars) {
+      bar.plan().ifPresent(plan -> add(bar, plan, cuttings));
+    }
+    return FiguresOf.rows(cuttings)
+        .column("bar", cutting -> cutting.bar().bar().item())
+        .column("bar_size", cutting -> cutting.bar().bar().size())
+        .column("bar_length_mm", cutting -> Quantity.text(cutting.barLength()))
+        .count("pattern", Cutting::number)
+        .count("bars", cutting -> cutting.pattern().bars())
+        .column("cuts", cutting -> cutting.cuts(ShopLength.MM))
+        .column("offcut_mm", cutting -> Quantity.text(cutting.offcut()))
+        .count("bars_in_all", cutting -> cutting.plan().bars())
+        .count("at_least", cutting -> cutting.plan().atLeast())
+        .column("proved", cutting -> cutting.plan().optimal() ? "yes" : "no")
+        .count("lengths", cutting -> cutting.bar().shoes())
+        .column("waste_mm", cutting -> Quantity.text(cutting.waste()))
+        .column("waste_mm_per_shoe", cutting -> Quantity.text(cutting.bar().wasteMmPerShoe()))
+        .column(
+            "waste_cost_per_shoe",
+            cutting -> cutting.bar().wasteCostPerShoe().map(BarCuts::cost).orElse(""))
+        .column("bar_length_in", cutting -> ShopLength.INCHES.text(cutting.barLength()))
+        .column("cuts_in", cutting -> cutting.cuts(ShopLength.INCHES))
+        .column("offcut_in", cutting -> ShopLength.INCHES.text(cutting.offcut()))
+        .column("waste_in", cutting -> ShopLength.INCHES.text(cutting.waste()))
+        .column(
+            "waste_in_per_shoe", cutting -> ShopLength.INCHES.text(cutting.bar().wasteMmPerShoe()))
+        .named("cutting-plan");
+  }
+
+  private static void add(BarPlan bar, CuttingPlan plan, List<Cutting> cuttings) {
+    for (int index = 0; index < plan.patterns().size(); index++) {
+      cuttings.add(new Cutting(bar, plan, plan.patterns().get(index), index + 1));
+    }
+  }
+
+  /** One way to cut a bar, numbered within its plan; lengths in millimetres. */
+  private record Cutting(BarPlan bar, CuttingPlan plan, Pattern pattern, int number) {
+    BigDecimal barLength() {
+      return bar.mm(plan.order().barLength());
+    }
+
+    BigDecimal offcut() {
+      return bar.mm(pattern.offcut());
+    }
+
+    BigDecimal waste() {
+      return bar.mm(plan.waste());
+    }
+
+    String cuts(ShopLength unit) {
+      return BarCuts.cuts(bar, plan, pattern, unit);
     }
   }
 

@@ -57,21 +57,16 @@ class JobChargesTest {
   @Test
   void a_typed_charge_is_final_and_holds_the_extras() {
     WrittenBook book =
-        book()
-            .owner("Owner: Ruth, Discount %: 10")
-            .visit(RUTHS + "Charge: 80, Extras: pads:2");
+        book().owner("Owner: Ruth, Discount %: 10").visit(RUTHS + "Charge: 80, Extras: pads:2");
     assertEquals(List.of("Ruth WORK WHOLE 80.00 S"), lines(book));
   }
 
   @Test
   void a_discount_lowers_list_prices_and_extras_each_rounded() {
     WrittenBook book =
-        book()
-            .owner("Owner: Ruth, Discount %: 7.5")
-            .visit(RUTHS + "Charge: list, Extras: pads:1");
+        book().owner("Owner: Ruth, Discount %: 7.5").visit(RUTHS + "Charge: list, Extras: pads:1");
     // 92.50, and 7.50 x 0.925 = 6.9375.
-    assertEquals(
-        List.of("Ruth WORK WHOLE 92.50 S", "Ruth EXTRA 1 pads WHOLE 6.94 S"), lines(book));
+    assertEquals(List.of("Ruth WORK WHOLE 92.50 S", "Ruth EXTRA 1 pads WHOLE 6.94 S"), lines(book));
     ChargeLine work = charged(book).get(0);
     assertEquals(new BigDecimal("100.00"), work.listAmount());
     assertEquals(new BigDecimal("7.5"), work.discountPercent());
@@ -129,8 +124,10 @@ class JobChargesTest {
 
   @Test
   void a_work_without_a_code_is_untaxed_by_a_registered_business() {
-    WrittenBook book = book().work("Work: Trim, Price: 50")
-        .visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: list");
+    WrittenBook book =
+        book()
+            .work("Work: Trim, Price: 50")
+            .visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: list");
     assertEquals(LineTax.UNCODED, charged(book).get(0).tax());
   }
 
@@ -185,8 +182,7 @@ class JobChargesTest {
 
   @Test
   void a_cancelled_visit_is_charged_to_nobody() {
-    assertEquals(
-        List.of(), lines(book().visit(RUTHS + "Charge: list, Reason: cancelled")));
+    assertEquals(List.of(), lines(book().visit(RUTHS + "Charge: list, Reason: cancelled")));
   }
 
   @Test

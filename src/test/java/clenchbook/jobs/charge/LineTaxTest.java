@@ -63,8 +63,7 @@ class LineTaxTest {
   @Test
   void a_rate_is_a_fraction_of_its_per_cent_and_nothing_for_an_exempt_owner() {
     assertEquals(new BigDecimal("0.055"), tax(TaxKind.REDUCED, "5.5", false).rate());
-    assertEquals(
-        new BigDecimal("5.5"), tax(TaxKind.REDUCED, "5.5", false).chargedPercent());
+    assertEquals(new BigDecimal("5.5"), tax(TaxKind.REDUCED, "5.5", false).chargedPercent());
     assertEquals(BigDecimal.ZERO, tax(TaxKind.REDUCED, "5.5", true).chargedPercent());
   }
 
