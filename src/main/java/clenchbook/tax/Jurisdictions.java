@@ -2,6 +2,7 @@ package clenchbook.tax;
 
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.jurisdiction.au.AuJurisdiction;
+import clenchbook.tax.jurisdiction.ca.CaJurisdiction;
 import clenchbook.tax.jurisdiction.de.DeJurisdiction;
 import clenchbook.tax.jurisdiction.plain.PlainJurisdiction;
 import clenchbook.tax.jurisdiction.uk.UkJurisdiction;
@@ -20,7 +21,8 @@ public final class Jurisdictions {
           new UsJurisdiction(),
           new UkJurisdiction(),
           new AuJurisdiction(),
-          new DeJurisdiction());
+          new DeJurisdiction(),
+          new CaJurisdiction());
 
   private Jurisdictions() {}
 

@@ -25,7 +25,13 @@ public final class NamedRates {
           rate.unit() == RateUnit.MONEY
               ? figures.input().book().settings().currency()
               : rate.unit().text();
-      rows.add(List.of(nameWithin(rate, year), rate.value(), unit, rate.citation()));
+      boolean due = rate.unit() == RateUnit.DAY || rate.unit() == RateUnit.DAY_NEXT_YEAR;
+      String value =
+          due
+              ? BusinessDay.next(rate.dayIn(figures.input().taxYear().year())).toString()
+              : rate.value();
+      rows.add(
+          List.of(nameWithin(rate, year), value, due ? "date" : unit, rate.citation()));
     }
     return TaxTable.asIs(
         "Named for the preparer, with their limits",
