@@ -41,15 +41,19 @@ class CanadianYearTest {
         .tax("Code: N, Name: HST, Rate %: 14, Kind: standard")
         .place("Place: Oak Farm, Address: 12 Lane\nTruro NS")
         .visit("Date: 2026-01-10, Horse: Bess, Owner: Ash, Work: Set, Charge: list")
-        .visit("Date: 2026-02-10, Horse: Duke, Owner: Birch, Work: Away, Charge: list, Place: Oak Farm")
-        .visit("Date: 2026-03-10, Horse: Moss, Owner: Cedar, Work: Set, Charge: list, Place: Oak Farm")
+        .visit(
+            "Date: 2026-02-10, Horse: Duke, Owner: Birch, Work: Away, Charge: list, Place: Oak"
+                + " Farm")
+        .visit(
+            "Date: 2026-03-10, Horse: Moss, Owner: Cedar, Work: Set, Charge: list, Place: Oak Farm")
         .payment("Date: 2026-02-01, Owner: Ash, Amount: 226")
         .payment("Date: 2026-03-01, Owner: Birch, Amount: 342")
         .purchase("Date: 2026-01-15, Supplier: Depot, Item: keg, Quantity: 9, Net: 100, Tax: 13")
         .purchase("Date: 2026-02-15, Supplier: Pump, Category: Truck fuel, Net: 80, Tax: 10.40")
         .purchase("Date: 2026-02-16, Supplier: City, Category: Parking, Net: 5, Tax: 0.65")
         .purchase("Date: 2026-03-28, Supplier: Cover, Category: Liability insurance, Gross: 300")
-        .purchase("Date: 2026-04-01, Supplier: Diner, Category: Client entertaining, Net: 60, Tax: 7.80")
+        .purchase(
+            "Date: 2026-04-01, Supplier: Diner, Category: Client entertaining, Net: 60, Tax: 7.80")
         .purchase("Date: 2026-04-02, Supplier: Pat, Category: Helper, Gross: 150")
         .purchase("Date: 2026-04-03, Supplier: Gas Co, Category: Forge gas, Gross: 40")
         .trip("Date: 2026-01-10, From: Home, To: Oak, Distance: 60, Purpose: round")
@@ -104,7 +108,13 @@ class CanadianYearTest {
   /** By hand: tax 26 + 42 + 26; credits 13 + 10.40 + 0.65 + 7.80. */
   @ParameterizedTest
   @CsvSource({
-    "101,700.00", "103,94.00", "104,0.00", "105,94.00", "106,31.85", "107,0.00", "108,31.85",
+    "101,700.00",
+    "103,94.00",
+    "104,0.00",
+    "105,94.00",
+    "106,31.85",
+    "107,0.00",
+    "108,31.85",
     "109,62.15"
   })
   void lines_of_the_tax_return(String line, String sum) {
@@ -119,7 +129,9 @@ class CanadianYearTest {
     assertEquals(
         List.of("NS", "the place's address", "13", "14", "200.00", "26.00", "28.00", "yes"),
         rows.get(0));
-    assertEquals(List.of("NS", "14", "no"), List.of(rows.get(1).get(0), rows.get(1).get(2), rows.get(1).get(7)));
+    assertEquals(
+        List.of("NS", "14", "no"),
+        List.of(rows.get(1).get(0), rows.get(1).get(2), rows.get(1).get(7)));
     assertEquals("default: the business's own", rows.get(2).get(1));
     assertEquals("ON", rows.get(2).get(0));
     assertTrue(says(findings, "200.00 of sales bear another rate"));

@@ -30,8 +30,7 @@ public final class NamedRates {
           due
               ? BusinessDay.next(rate.dayIn(figures.input().taxYear().year())).toString()
               : rate.value();
-      rows.add(
-          List.of(nameWithin(rate, year), value, due ? "date" : unit, rate.citation()));
+      rows.add(List.of(nameWithin(rate, year), value, due ? "date" : unit, rate.citation()));
     }
     return TaxTable.asIs(
         "Named for the preparer, with their limits",

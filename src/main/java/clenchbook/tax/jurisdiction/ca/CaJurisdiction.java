@@ -29,14 +29,7 @@ public final class CaJurisdiction implements Jurisdiction {
           "ca",
           "t2125",
           new Regime.Codes(
-              "sales",
-              "sales",
-              "sales",
-              false,
-              "purchases",
-              "purchases",
-              "motor vehicle",
-              true));
+              "sales", "sales", "sales", false, "purchases", "purchases", "motor vehicle", true));
 
   static final String MEALS = "meals";
   static final String MEALS_REST = "meals, the part that does not count";

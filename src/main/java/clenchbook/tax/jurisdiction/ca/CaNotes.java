@@ -139,7 +139,8 @@ final class CaNotes {
             "Capital cost allowance may be claimed up to a most, or less: the estimate supposes"
                 + " that the most was claimed in each year before. What was claimed stands in last"
                 + " year's return."));
-    long unknown = figures.assets().stream().map(DepreciatedAsset::kind).filter(String::isEmpty).count();
+    long unknown =
+        figures.assets().stream().map(DepreciatedAsset::kind).filter(String::isEmpty).count();
     if (unknown > 0) {
       notes.add(
           Sentence.of(
@@ -165,8 +166,7 @@ final class CaNotes {
           .find("ca/limits", "meals", figures.period().last())
           .ifPresent(
               rate ->
-                  notes.add(
-                      Sentence.of("Meals and entertainment count at {0} %.", rate.value())));
+                  notes.add(Sentence.of("Meals and entertainment count at {0} %.", rate.value())));
     }
   }
 }

@@ -78,8 +78,7 @@ final class CaSummary {
     BigDecimal amount = figures.unit().round(value);
     BigDecimal zero = figures.unit().zero();
     LineItem item =
-        new LineItem(
-            code, "tax-summary", 0, figures.period().last(), how, amount, zero, amount);
+        new LineItem(code, "tax-summary", 0, figures.period().last(), how, amount, zero, amount);
     return lines.rows(code, amount.signum() == 0 ? List.of() : List.of(item), "moving average");
   }
 

@@ -139,10 +139,7 @@ final class CcaClasses {
     BigDecimal firstYear =
         rate.code().equals("class 12")
             ? BigDecimal.ONE
-            : rates
-                .ask(TABLE, "first year", days.last())
-                .map(Rate::factor)
-                .orElse(BigDecimal.ONE);
+            : rates.ask(TABLE, "first year", days.last()).map(Rate::factor).orElse(BigDecimal.ONE);
     boolean held =
         ofClass.stream()
             .filter(asset -> !asset.bought().isAfter(days.last()))
@@ -206,8 +203,6 @@ final class CcaClasses {
 
   /** The most of all classes together. */
   BigDecimal most() {
-    return years().stream()
-        .map(one -> one.year().claim())
-        .reduce(unit.zero(), BigDecimal::add);
+    return years().stream().map(one -> one.year().claim()).reduce(unit.zero(), BigDecimal::add);
   }
 }

@@ -63,8 +63,7 @@ final class GstByProvince {
   }
 
   private void add(Billed bill, BilledLine line, Provinces provinces) {
-    Provinces.Found found =
-        provinces.of(line).orElse(new Provinces.Found("", false));
+    Provinces.Found found = provinces.of(line).orElse(new Provinces.Found("", false));
     BigDecimal charged =
         line.tax().signum() == 0 ? BigDecimal.ZERO : line.ratePercent().stripTrailingZeros();
     Optional<Rate> expected =

@@ -15,8 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The lines of the GST/HST return of the period: sales and the tax on them by the bill's date, input
- * tax credits by that of the purchase. Without a Tax number there is none.
+ * The lines of the GST/HST return of the period: sales and the tax on them by the bill's date,
+ * input tax credits by that of the purchase. Without a Tax number there is none.
  */
 final class GstReturn {
   private static final String TABLE = "ca/gst-return";

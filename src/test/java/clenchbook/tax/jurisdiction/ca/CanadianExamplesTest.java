@@ -35,8 +35,8 @@ class CanadianExamplesTest {
 
   /**
    * canada.ca, Calculating motor vehicle expenses, Danielle: 27,000 of 30,000 km; licence 100, gas
-   * 2,400, insurance 1,900, interest 800, maintenance 200 make 5,400, of which 4,860; parking 40 and
-   * extra business insurance 100 on top: 5,000.
+   * 2,400, insurance 1,900, interest 800, maintenance 200 make 5,400, of which 4,860; parking 40
+   * and extra business insurance 100 on top: 5,000.
    */
   @Test
   void a_vehicle_by_its_actual_cost() {
@@ -54,9 +54,7 @@ class CanadianExamplesTest {
             .trip("Date: 2026-12-05, From: Home, To: Sea, Distance: 3000, Purpose: private");
     YearEndFindings findings = YearBook.end(book, List.of(), 2026);
     assertEquals(Optional.of("5000.00"), YearBook.amount(findings, "9281"));
-    assertEquals(
-        Optional.of("0.00"),
-        YearBook.amount(findings, "8320"));
+    assertEquals(Optional.of("0.00"), YearBook.amount(findings, "8320"));
   }
 
   /**
@@ -99,10 +97,7 @@ class CanadianExamplesTest {
 
   private static CcaYear year(String opening, String added, String disposed, String rate) {
     BigDecimal half =
-        TABLES
-            .find("ca/cca", "first year", LocalDate.of(2017, 12, 31))
-            .orElseThrow()
-            .factor();
+        TABLES.find("ca/cca", "first year", LocalDate.of(2017, 12, 31)).orElseThrow().factor();
     return CcaYear.of(
         number(opening), number(added), number(disposed), number(rate), half, true, CENT);
   }
@@ -123,11 +118,17 @@ class CanadianExamplesTest {
     assertEquals(Optional.of("12146.00"), YearBook.amount(findings, "8519"));
   }
 
-  /** pwc.com/ca, Tax Insights 2025-03: 15 % until 31 March 2025, 14 % after; avalara.com: others. */
+  /**
+   * pwc.com/ca, Tax Insights 2025-03: 15 % until 31 March 2025, 14 % after; avalara.com: others.
+   */
   @ParameterizedTest
   @CsvSource({
-    "ns,2025-03-31,15", "ns,2025-04-01,14", "on,2026-01-01,13", "nb,2026-01-01,15",
-    "pe,2026-01-01,15", "ab,2026-01-01,5"
+    "ns,2025-03-31,15",
+    "ns,2025-04-01,14",
+    "on,2026-01-01,13",
+    "nb,2026-01-01,15",
+    "pe,2026-01-01,15",
+    "ab,2026-01-01,5"
   })
   void rates_by_province_and_day(String province, String day, BigDecimal rate) {
     assertEquals(
