@@ -87,7 +87,7 @@ public final class Prepaid {
 
   private BigDecimal share(Job job, String owner) {
     return money.of(job).entrySet().stream()
-        .filter(share -> Names.same(named(share.getKey()), named(owner)))
+        .filter(share -> Names.same(share.getKey(), named(owner)))
         .map(Map.Entry::getValue)
         .reduce(unit.zero(), BigDecimal::add);
   }

@@ -9,8 +9,10 @@ import clenchbook.billing.documents.TaxAmounts;
 import clenchbook.billing.documents.TaxTotal;
 import clenchbook.book.Names;
 import clenchbook.book.Setting;
+import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
+import clenchbook.jobs.Payer;
 import clenchbook.jobs.charge.ChargeLine;
 import clenchbook.jobs.charge.JobCharges;
 import clenchbook.jobs.charge.LineTax;
@@ -26,12 +28,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Money taken at the truck, by who handed it over. Where the row gives no amount and says that it
+ * Money taken at the truck, by whose it is, for balances and the year's end alike. Where the row gives no amount and says that it
  * is paid in full, that is what the visit is charged: on the invoice that bears it, else by the
  * book. Its tax is reckoned as the invoice reckons it, for all such visits of a payer and month
  * together, so that an invoice of which all is paid leaves no odd cent.
  */
 public final class TruckMoney {
+  private final BookIndex index;
   private final MinorUnit unit;
   private final Map<Job, Map<String, BigDecimal>> inFull = new IdentityHashMap<>();
 
@@ -42,7 +45,8 @@ public final class TruckMoney {
   private record Part(Job job, String payer, BigDecimal amount) {}
 
   private TruckMoney(Jobs jobs) {
-    unit = jobs.index().book().settings().minorUnit();
+    index = jobs.index();
+    unit = index.book().settings().minorUnit();
   }
 
   /**
@@ -67,12 +71,12 @@ public final class TruckMoney {
    * Who handed what over for a job.
    *
    * @param job the job
-   * @return amounts by the payer's name; empty where nothing was taken or nobody is billed
+   * @return amounts by name as Owners spells it; empty where nothing was taken
    */
   public Map<String, BigDecimal> of(Job job) {
     return job.visit().paidInFull()
         ? inFull.getOrDefault(job, Map.of())
-        : TruckShares.of(job, unit);
+        : TruckShares.of(job, index);
   }
 
   /** All that was taken for a job. */
@@ -88,8 +92,9 @@ public final class TruckMoney {
     for (Job job : jobs.all()) {
       if (isInFull(job)) {
         List<ChargeLine> lines = charges.lines(job);
-        for (String payer : handing(job)) {
-          String key = key(jobs, payer, matching.key(job).toString());
+        for (Payer whose : TruckShares.whose(job, index)) {
+          String payer = whose.name();
+          String key = key(payer, matching.key(job).toString());
           BilledDocument bearer = bearers.get(key);
           if (bearer == null) {
             byBook(groups, job, payer, lines);
@@ -101,14 +106,6 @@ public final class TruckMoney {
     }
     boolean perLine = jobs.index().book().settings().text(Setting.TAX_ON).equals("line");
     groups.forEach((group, parts) -> share(group, parts, perLine));
-  }
-
-  /** Who is named, where that is one of the payers, else all of them. */
-  private static List<String> handing(Job job) {
-    List<String> payers = job.payers().stream().map(payer -> payer.name()).toList();
-    List<String> named =
-        payers.stream().filter(payer -> Names.same(payer, job.visit().owner())).toList();
-    return named.isEmpty() ? payers : named;
   }
 
   /** The first invoice that bears each visit, by its payer. */
@@ -125,12 +122,12 @@ public final class TruckMoney {
                     .forEach(
                         line ->
                             first.putIfAbsent(
-                                Names.key(document.owner()) + "|" + line.visit(), document)));
+                                key(document.owner(), line.visit().toString()), document)));
     return first;
   }
 
-  private static String key(Jobs jobs, String payer, String visit) {
-    return Names.key(jobs.index().ownerName(payer)) + "|" + visit;
+  private String key(String payer, String visit) {
+    return Names.key(index.ownerName(payer)) + "|" + visit;
   }
 
   private static void byBook(
@@ -178,7 +175,7 @@ public final class TruckMoney {
       Part part = parts.get(at);
       inFull
           .computeIfAbsent(part.job(), unused -> new LinkedHashMap<>())
-          .merge(part.payer(), shares.get(at), BigDecimal::add);
+          .merge(index.ownerName(part.payer()), shares.get(at), BigDecimal::add);
     }
   }
 }

@@ -9,7 +9,8 @@ import java.time.LocalDate;
  * @param source the row it was read from
  * @param date the day received or paid out
  * @param owner whose
- * @param amount the amount as typed
+ * @param amount how much, never negative: a minus in the cell counts for nothing, since the kind
+ *     says which way the money went
  * @param invoice the invoice it names; empty = the oldest
  * @param kind what it is
  * @param how cash, card, transfer and the like
@@ -23,4 +24,9 @@ public record Payment(
     String invoice,
     PaymentKind kind,
     String how,
-    String reference) {}
+    String reference) {
+  /** Keeps the size of the amount alone. */
+  public Payment {
+    amount = amount.abs();
+  }
+}

@@ -64,7 +64,7 @@ final class AlreadyEntered {
 
   /** As the bank shows it: what was paid back is negative. */
   static BigDecimal signed(Payment payment) {
-    BigDecimal size = payment.amount().abs();
+    BigDecimal size = payment.amount();
     return payment.kind() == PaymentKind.REFUND ? size.negate() : size;
   }
 

@@ -89,12 +89,26 @@ class AccountsTest {
   }
 
   @Test
-  void a_bounced_payment_is_a_negative_one() {
-    WrittenBook bounced =
-        book()
-            .payment("Date: 2026-10-20, Owner: Ruth, Amount: 40")
-            .payment("Date: 2026-10-28, Owner: Ruth, Amount: -40");
-    assertEquals(new BigDecimal("100.00"), ledger(bounced).account("Ruth", OCTOBER).balance());
+  void a_bounced_payment_is_a_refund_with_or_without_a_minus() {
+    for (String amount : List.of("40", "-40")) {
+      WrittenBook bounced =
+          book()
+              .payment("Date: 2026-10-20, Owner: Ruth, Amount: 40")
+              .payment("Date: 2026-10-28, Owner: Ruth, Kind: refund, Amount: " + amount);
+      Account account = ledger(bounced).account("Ruth", OCTOBER);
+      assertEquals(new BigDecimal("20.00"), account.paid());
+      assertEquals(new BigDecimal("100.00"), account.balance());
+    }
+  }
+
+  /** The kind says which way the money went; a minus would say it twice. */
+  @Test
+  void a_minus_changes_neither_a_payment_nor_what_is_written_off() {
+    for (String kind : List.of("payment", "deposit", "written off")) {
+      WrittenBook minus =
+          book().payment("Date: 2026-10-20, Owner: Ruth, Amount: -5, Kind: " + kind);
+      assertEquals(new BigDecimal("95.00"), ledger(minus).account("Ruth", OCTOBER).balance(), kind);
+    }
   }
 
   @Test

@@ -71,6 +71,14 @@ final class CellExamples extends ExampleBooks {
         "Mend the number. Until then the cell counts as blank.",
         visit("Date|Owner|Horse|Work|Charge|Lost", DAY, "Ann", "Bramble", "Trim", 45, -1));
     add(
+        ProblemKind.SIGN_IGNORED,
+        "A payment has a minus",
+        "Take the minus away. Money that went back, a cheque that bounced too, is Kind refund; the"
+            + " size is counted by its Kind.",
+        good()
+            .sheet("Payments", "Date|Owner|Amount|Kind")
+            .row("Payments", DAY, "Ann", -10, "refund"));
+    add(
         ProblemKind.MINUTES_UNREADABLE,
         "Minutes can't be read",
         "Put in minutes, as 45 or 0:45.",

@@ -89,7 +89,16 @@ final class LedgerRows {
       String expected = "an amount of money such as 85.00";
       row.say(Severity.HELD, ProblemKind.MONEY_UNREADABLE, "Amount", "Amount is missing", expected);
     }
+    amount.filter(typed -> typed.signum() < 0).ifPresent(typed -> minus(row, typed));
     return amount.orElse(BigDecimal.ZERO);
+  }
+
+  private static void minus(RowCells row, BigDecimal typed) {
+    row.warn(
+        ProblemKind.SIGN_IGNORED,
+        "Amount",
+        "Amount has a minus; it counts as " + typed.abs().toPlainString() + " of its Kind",
+        "an amount without a sign; Kind refund is money paid back");
   }
 
   /** The asset; empty when the row is held back. */

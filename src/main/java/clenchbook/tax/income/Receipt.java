@@ -11,7 +11,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -22,7 +21,7 @@ import java.util.stream.Stream;
  * @param date the day
  * @param owner whose
  * @param kind what it is
- * @param amount the amount as typed
+ * @param amount how much; never negative
  * @param invoice the invoice it names; empty for the oldest
  * @param atTruck whether it stands in a visit's row
  */
@@ -43,7 +42,7 @@ public record Receipt(
         input.book().payments().stream().map(payment -> of(payment, input.jobs()));
     TruckMoney money = TruckMoney.of(input.jobs(), input.register());
     Stream<Receipt> truck =
-        input.jobs().all().stream().flatMap(job -> Receipt.atTruck(job, money).stream());
+        input.jobs().all().stream().flatMap(job -> atTruck(job, money));
     return Stream.concat(typed, truck).sorted(ORDER).toList();
   }
 
@@ -58,32 +57,27 @@ public record Receipt(
         false);
   }
 
-  private static Optional<Receipt> atTruck(Job job, TruckMoney money) {
-    Optional<BigDecimal> taken =
-        job.visit().paidInFull() ? Optional.of(money.sum(job)) : job.visit().paid();
-    return taken
-        .filter(paid -> paid.signum() != 0)
+  /** One for each whose money it is. */
+  private static Stream<Receipt> atTruck(Job job, TruckMoney money) {
+    return money.of(job).entrySet().stream()
+        .filter(share -> share.getValue().signum() != 0)
         .map(
-            paid ->
+            share ->
                 new Receipt(
                     job.visit().source(),
                     job.date(),
-                    payer(job),
+                    share.getKey(),
                     PaymentKind.PAYMENT,
-                    paid,
+                    share.getValue(),
                     "",
                     true));
-  }
-
-  private static String payer(Job job) {
-    return job.payers().isEmpty() ? job.visit().owner() : job.payers().get(0).name();
   }
 
   /** What it adds to the money received: nothing for what was given up, less for what went back. */
   public BigDecimal cash() {
     return switch (kind) {
       case PAYMENT, DEPOSIT, TIP -> amount;
-      case REFUND -> amount.abs().negate();
+      case REFUND -> amount.negate();
       case WRITTEN_OFF -> BigDecimal.ZERO;
     };
   }
@@ -92,7 +86,7 @@ public record Receipt(
   public BigDecimal offBalance() {
     return switch (kind) {
       case PAYMENT, DEPOSIT, WRITTEN_OFF -> amount;
-      case REFUND -> amount.abs().negate();
+      case REFUND -> amount.negate();
       case TIP -> BigDecimal.ZERO;
     };
   }
