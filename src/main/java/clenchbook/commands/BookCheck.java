@@ -59,26 +59,33 @@ public final class BookCheck {
   }
 
   /**
-   * Runs it.
+   * Runs it. A damaged register is named after the book's own problems; the numbers that payments
+   * name are then not known, and no copy is written.
    *
    * @return 1 when rows are held back, else 0
    * @throws RunFault when the book can't be read or holds no visits
+   * @throws RegisterFault when there is a register that is damaged or can't be read
    */
   public int run() {
     OpenBook open = OpenBook.read(book, machine, terminal);
     open.warnOfLaterDates(machine.today(), terminal);
+    List<BilledDocument> documents = documents(open);
     List<Problem> problems = new ArrayList<>(open.problems());
-    problems.addAll(payments(open));
-    List<Problem> sorted = BookFigures.sorted(open.book(), problems);
-    ProblemLines.of(sorted, assumed(open.book().settings())).forEach(terminal::say);
+    problems.addAll(payments(open, documents));
+    List<Problem> sorted = tell(open, problems);
     marked.ifPresent(copy -> write(copy, sorted));
     open.withVisits();
     return sorted.stream().anyMatch(problem -> problem.severity() == Severity.HELD) ? 1 : 0;
   }
 
+  private List<Problem> tell(OpenBook open, List<Problem> problems) {
+    List<Problem> sorted = BookFigures.sorted(open.book(), problems);
+    ProblemLines.of(sorted, assumed(open.book().settings())).forEach(terminal::say);
+    return sorted;
+  }
+
   /** Without a register nothing is known of the numbers that payments name. */
-  private List<Problem> payments(OpenBook open) {
-    List<BilledDocument> documents = documents();
+  private static List<Problem> payments(OpenBook open, List<BilledDocument> documents) {
     if (documents.isEmpty()) {
       return List.of();
     }
@@ -95,12 +102,20 @@ public final class BookCheck {
     return PaymentRules.problems(open.book().payments(), documents, opening);
   }
 
-  private List<BilledDocument> documents() {
+  /** A check needs no register, so none is asked for where the book has none of its own. */
+  private List<BilledDocument> documents(OpenBook open) {
+    register
+        .filter(file -> !Files.exists(file))
+        .ifPresent(file -> terminal.warn("there is no register " + file));
     try {
-      return Register.read(register.orElseGet(() -> RegisterFile.beside(book)));
+      return register
+          .map(Path::toAbsolutePath)
+          .or(() -> RegisterFile.find(book))
+          .map(Register::read)
+          .orElse(List.of());
     } catch (RegisterFault fault) {
-      terminal.warn(String.valueOf(fault.getMessage()));
-      return List.of();
+      tell(open, open.problems());
+      throw fault;
     }
   }
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Where the register lies, and its first making. */
@@ -23,6 +24,17 @@ public final class RegisterFile {
   public static Path beside(Path book) {
     Path absolute = book.toAbsolutePath();
     return absolute.resolveSibling(name(absolute) + ENDING);
+  }
+
+  /**
+   * The register that a book has beside it.
+   *
+   * @param book the workbook
+   * @return its file; empty where the book has none of its name
+   */
+  public static Optional<Path> find(Path book) {
+    Path absolute = book.toAbsolutePath();
+    return Optional.of(absolute.resolveSibling(name(absolute) + ENDING)).filter(Files::exists);
   }
 
   private static String name(Path book) {
