@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
 final class HandoverTransport extends SMTPTransport {
   private @Nullable Sending current;
   private boolean transactionOpen;
+  private boolean askedForTls;
 
   HandoverTransport(Session session, URLName server, boolean implicitTls) {
     super(session, server, "smtp", implicitTls);
@@ -74,6 +75,18 @@ final class HandoverTransport extends SMTPTransport {
     } finally {
       current = null;
     }
+  }
+
+  @Override
+  protected void startTLS() throws MessagingException {
+    askedForTls = true;
+    super.startTLS();
+    askedForTls = false;
+  }
+
+  /** Whether the server was asked to begin TLS (RFC 3207) and has not done so. */
+  boolean askedForTls() {
+    return askedForTls;
   }
 
   /** The library insists on an address; the command that names it is spoken in rcptTo. */

@@ -189,7 +189,7 @@ public final class SmtpDelivery {
       } catch (LineLost lost) {
         return lost.afterHandingOver()
             ? unsure(id, lost)
-            : putOff(id, String.valueOf(lost.getMessage()));
+            : putOff(id, line.withoutSecret(String.valueOf(lost.getMessage())));
       } catch (NoLine none) {
         noLine = Optional.of(String.valueOf(none.getMessage()));
         stopped = none.mayPass() ? stopped : noLine;
@@ -209,7 +209,8 @@ public final class SmtpDelivery {
     }
 
     private DeliveryOutcome unsure(MailId id, LineLost lost) {
-      String words = "handed over, then no answer: " + lost.getMessage();
+      String words =
+          "handed over, then no answer: " + line.withoutSecret(String.valueOf(lost.getMessage()));
       ledger.unsure(id, words);
       return new DeliveryOutcome(id, Result.UNSURE, words);
     }

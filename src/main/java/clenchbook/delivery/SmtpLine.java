@@ -1,14 +1,11 @@
 package clenchbook.delivery;
 
-import clenchbook.delivery.message.HeaderText;
 import clenchbook.delivery.message.OutgoingMail;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
 import jakarta.mail.URLName;
-import java.nio.charset.StandardCharsets;
 import java.security.cert.CertificateException;
-import java.util.Base64;
 import java.util.Optional;
 import java.util.Properties;
 import javax.net.ssl.SSLException;
@@ -30,6 +27,7 @@ final class SmtpLine {
 
   private final SmtpServer server;
   private final Session session;
+  private final ServerWords words;
   private @Nullable HandoverTransport transport;
 
   /**
@@ -38,6 +36,7 @@ final class SmtpLine {
    */
   SmtpLine(SmtpServer server, Optional<SSLSocketFactory> sockets) {
     this.server = server;
+    this.words = ServerWords.of(server.credential());
     Properties properties = properties(server);
     properties.put("mail.smtp.socketFactory", new PromptSocketFactory());
     sockets.ifPresent(factory -> properties.put("mail.smtp.ssl.socketFactory", factory));
@@ -109,14 +108,8 @@ final class SmtpLine {
   }
 
   /** The server's words without the password, should the server have said it. */
-  String withoutSecret(String words) {
-    String clean = HeaderText.clean(words);
-    if (server.credential().isEmpty()) {
-      return clean;
-    }
-    String password = server.credential().get().password();
-    byte[] bytes = password.getBytes(StandardCharsets.UTF_8);
-    return clean.replace(password, "…").replace(Base64.getEncoder().encodeToString(bytes), "…");
+  String withoutSecret(String said) {
+    return words.clean(said);
   }
 
   private HandoverTransport open() throws NoLine {
@@ -131,7 +124,7 @@ final class SmtpLine {
     } catch (AuthenticationFailedException refused) {
       throw loginRefused(opening.getLastReturnCode(), refused);
     } catch (MessagingException failed) {
-      throw noLine(failed);
+      throw noLine(failed, opening);
     }
   }
 
@@ -142,7 +135,7 @@ final class SmtpLine {
     return new NoLine(server.name() + what, !plainNo, refused);
   }
 
-  private NoLine noLine(MessagingException failed) {
+  private NoLine noLine(MessagingException failed, HandoverTransport opening) {
     if (hasCause(failed, CertificateException.class)) {
       return new NoLine(
           server.name() + " shows no certificate that is trusted and bears its name",
@@ -155,7 +148,25 @@ final class SmtpLine {
     if (String.valueOf(failed.getMessage()).contains("STARTTLS is required")) {
       return new NoLine(server.name() + " offers no TLS; nothing was sent to it", false, failed);
     }
+    int code = opening.getLastReturnCode();
+    if (code >= 400 && code <= 599) {
+      return turnedAway(failed, opening, code);
+    }
     return new NoLine(server.name() + " cannot be reached or does not answer", true, failed);
+  }
+
+  /**
+   * The server answered and said no, in its own words. Only a no that names a passing reason and
+   * not the protection of the line is worth the waits of another try.
+   */
+  private NoLine turnedAway(MessagingException failed, HandoverTransport opening, int code) {
+    String said = withoutSecret(String.valueOf(opening.getLastServerResponse()));
+    return opening.askedForTls()
+        ? new NoLine(
+            server.name() + " gives no protected line, nothing was sent to it: " + said,
+            false,
+            failed)
+        : new NoLine(server.name() + " takes no mail: " + said, code < 500, failed);
   }
 
   private static boolean hasCause(Throwable fault, Class<? extends Throwable> kind) {

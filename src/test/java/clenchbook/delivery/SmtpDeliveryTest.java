@@ -288,6 +288,48 @@ class SmtpDeliveryTest extends LoopbackDelivery {
   }
 
   @Test
+  void a_server_that_turns_everybody_away_is_quoted_and_not_waited_for() {
+    Script script = Script.at("GREETING", 0, Act.sayAndCut("554 5.3.2 no mail service here"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      String said = "localhost:" + server.port() + " takes no mail: 554 5.3.2 no mail service here";
+      assertEquals(Optional.of(said), report.stopped());
+      assertEquals(1, server.timesOf("GREETING"));
+      assertEquals(List.of(), slept);
+      assertEquals(3, report.count(Result.PUT_OFF));
+    }
+  }
+
+  @Test
+  void a_server_that_begins_no_tls_just_now_is_quoted_and_not_waited_for() {
+    Script script = Script.at("STARTTLS", 0, Act.say("454 4.7.0 TLS zurzeit nicht verfügbar"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(
+          report.stopped().orElse("").endsWith(": 454 4.7.0 TLS zurzeit nicht verfügbar"),
+          report::toString);
+      assertEquals(1, server.timesOf("GREETING"));
+      assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
+      assertEquals(List.of(), slept);
+    }
+  }
+
+  @Test
+  void a_server_that_is_busy_when_called_is_called_again_and_then_quoted() {
+    Script script = Script.at("GREETING", 0, Act.sayAndCut("421 4.3.2 come back later"));
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertTrue(
+          report.stopped().orElse("").endsWith("takes no mail: 421 4.3.2 come back later"),
+          report::toString);
+      assertEquals(THREE_ROUNDS.backOff(), slept);
+    }
+  }
+
+  @Test
   void a_couple_gets_one_message_or_none() {
     List<QueuedMail> mails = List.of(queued(SampleMail.to("Anna", "a@x.example; b@x.example")));
     Script script = Script.at("RCPT", 2, Act.say("550 5.1.1 no such mailbox"));

@@ -9,10 +9,16 @@ import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.LoopbackSmtpServer.Act;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.delivery.SmtpServer.Protection;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.text.Normalizer.Form;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What keeps mails and password from strangers, over real sockets. */
 class SmtpProtectionTest extends LoopbackDelivery {
@@ -98,6 +104,35 @@ class SmtpProtectionTest extends LoopbackDelivery {
 
       assertEquals("550 …", report.outcomes().get(0).detail());
       assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
+    }
+  }
+
+  /** The server writes UTF-8 and the mail library reads Latin-1, so the letters come back as others. */
+  @ParameterizedTest
+  @ValueSource(strings = {"hufschlägel-Über-7", "Пароль-7", "kovář-7", "e\u0301peron-7"})
+  void a_password_outside_ascii_is_not_quoted_either(String password) {
+    SmtpCredential credential = new SmtpCredential("localhost", "office@alder.example", password);
+    byte[] bytes = ("\0office@alder.example\0" + password).getBytes(StandardCharsets.UTF_8);
+    String plain = Base64.getEncoder().encodeToString(bytes);
+    for (String echoed : List.of(password, plain, Normalizer.normalize(password, Form.NFC))) {
+      Script echoing =
+          (step, time, line) ->
+              switch (step) {
+                case "AUTH" -> Optional.of(Act.say("235 welcome"));
+                case "RCPT" -> Optional.of(Act.say("550 " + echoed));
+                default -> Optional.empty();
+              };
+      try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
+        SmtpServer known =
+            new SmtpServer(
+                "localhost",
+                server.port(),
+                false,
+                Optional.of(credential),
+                Protection.CHECKED,
+                Duration.ofSeconds(5));
+        assertEquals("550 …", deliver(known, three()).outcomes().get(0).detail());
+      }
     }
   }
 
