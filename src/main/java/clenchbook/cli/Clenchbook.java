@@ -1,15 +1,10 @@
 package clenchbook.cli;
 
-import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.printing.LoadAhead;
-import clenchbook.register.RegisterFault;
+import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.time.LocalDate;
-import java.time.YearMonth;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -57,10 +52,16 @@ public final class Clenchbook implements Runnable {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
-    if (arguments.length > 1 && PRINTING.contains(arguments[0])) {
-      LoadAhead.begin();
-    }
-    System.exit(execute(arguments));
+    // A thread that helps has its fault told, if it matters, by the one that waits for it.
+    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> trace(fault, System.err));
+    LoadAhead ahead =
+        arguments.length > 1 && PRINTING.contains(arguments[0])
+            ? LoadAhead.begin()
+            : LoadAhead.nothing();
+    int code = execute(arguments);
+    // What is being loaded must be at rest before the files it reads are cleaned up.
+    ahead.finish();
+    System.exit(code);
   }
 
   /**
@@ -70,7 +71,13 @@ public final class Clenchbook implements Runnable {
    * @return its exit code
    */
   public static int execute(String... arguments) {
-    return commandLine(arguments).execute(arguments);
+    CommandLine line = commandLine(arguments);
+    try {
+      return line.execute(arguments);
+    } catch (Error fault) {
+      // The command line handles exceptions alone; an error of the machine is told like them.
+      return couldNotRun(fault, line);
+    }
   }
 
   /** The command line: of the one command that is named, or of all where none is. */
@@ -80,43 +87,31 @@ public final class Clenchbook implements Runnable {
     CommandLine line = new CommandLine(new Clenchbook());
     (asked.isEmpty() ? COMMANDS : asked)
         .forEach(each -> line.addSubcommand(each.name(), each.command().get()));
-    return line.registerConverter(
-            YearMonth.class, text -> parsed(text, YearMonth::parse, "2026-10"))
-        .registerConverter(LocalDate.class, text -> parsed(text, LocalDate::parse, "2026-10-31"))
+    return Values.register(line)
         .setCaseInsensitiveEnumValuesAllowed(true)
-        .setParameterExceptionHandler(Clenchbook::wrongUsage)
-        .setExecutionExceptionHandler(Clenchbook::couldNotRun);
+        .setParameterExceptionHandler((fault, given) -> wrongUsage(fault))
+        .setExecutionExceptionHandler((fault, command, parsed) -> couldNotRun(fault, command));
   }
 
-  private static <T> T parsed(String text, Function<String, T> parse, String example) {
-    try {
-      return parse.apply(text);
-    } catch (DateTimeParseException e) {
-      throw new CommandLine.TypeConversionException(
-          "'" + text + "' can't be read; expected such as " + example);
-    }
-  }
-
-  private static int wrongUsage(CommandLine.ParameterException fault, String[] arguments) {
+  private static int wrongUsage(CommandLine.ParameterException fault) {
     PrintWriter err = fault.getCommandLine().getErr();
-    err.println(fault.getMessage());
+    err.println(WrongUsage.of(fault, COMMANDS.stream().map(Named::name).toList()));
     err.println("Try: " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
     return WRONG_USAGE;
   }
 
-  private static int couldNotRun(
-      Exception fault, CommandLine line, CommandLine.ParseResult parsed) {
-    boolean expected = fault instanceof RunFault || fault instanceof RegisterFault;
-    String message = String.valueOf(fault.getMessage()).lines().findFirst().orElse("");
-    line.getErr()
-        .println(
-            expected
-                ? message
-                : "something went wrong that should not (" + fault + "); nothing was half-written");
-    if (System.getenv("CLENCHBOOK_TRACE") != null) {
-      fault.printStackTrace(line.getErr());
-    }
+  private static int couldNotRun(Throwable fault, CommandLine line) {
+    line.getErr().println(CouldNotRun.of(fault));
+    line.getErr().flush();
+    trace(fault, System.err);
     return COULD_NOT_RUN;
+  }
+
+  /** For who looks for a fault of the program; nobody else ever sees where in it one was. */
+  private static void trace(Throwable fault, PrintStream err) {
+    if (System.getenv("CLENCHBOOK_TRACE") != null) {
+      fault.printStackTrace(err);
+    }
   }
 
   @Override

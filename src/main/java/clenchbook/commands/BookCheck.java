@@ -102,17 +102,13 @@ public final class BookCheck {
     return PaymentRules.problems(open.book().payments(), documents, opening);
   }
 
-  /** A check needs no register, so none is asked for where the book has none of its own. */
+  /** A check needs no register, so none is asked for where the book has none. */
   private List<BilledDocument> documents(OpenBook open) {
     register
         .filter(file -> !Files.exists(file))
         .ifPresent(file -> terminal.warn("there is no register " + file));
     try {
-      return register
-          .map(Path::toAbsolutePath)
-          .or(() -> RegisterFile.find(book))
-          .map(Register::read)
-          .orElse(List.of());
+      return Register.read(register.orElseGet(() -> RegisterFile.beside(book)));
     } catch (RegisterFault fault) {
       tell(open, open.problems());
       throw fault;

@@ -1,17 +1,22 @@
 package clenchbook.register;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Where the register lies, and its first making. */
 public final class RegisterFile {
   private static final String ENDING = ".register.db";
+
+  /** Database File Format, SQLite documentation, section 1.3: the header string. */
+  private static final byte[] HEADER = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
   private RegisterFile() {}
 
@@ -27,14 +32,20 @@ public final class RegisterFile {
   }
 
   /**
-   * The register that a book has beside it.
+   * Whether a file holds a database, as a register does, whatever its name.
    *
-   * @param book the workbook
-   * @return its file; empty where the book has none of its name
+   * @param file any file
+   * @return true by its first bytes; false for a folder and a file that can't be read
    */
-  public static Optional<Path> find(Path book) {
-    Path absolute = book.toAbsolutePath();
-    return Optional.of(absolute.resolveSibling(name(absolute) + ENDING)).filter(Files::exists);
+  public static boolean isDatabase(Path file) {
+    if (!Files.isRegularFile(file)) {
+      return false;
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return Arrays.equals(in.readNBytes(HEADER.length), HEADER);
+    } catch (IOException seenWhenRead) {
+      return false;
+    }
   }
 
   private static String name(Path book) {

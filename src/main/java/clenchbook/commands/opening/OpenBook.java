@@ -12,12 +12,14 @@ import clenchbook.reading.BookReader;
 import clenchbook.reading.ReadOptions;
 import clenchbook.reading.ReadResult;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.register.RegisterFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A book that has been read, with its jobs and everything wrong with it.
@@ -46,8 +48,12 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
     if (!Files.exists(file)) {
       throw new RunFault(file + ": there is no such workbook");
     }
+    if (RegisterFile.isDatabase(file)) {
+      throw new RunFault(
+          name(file) + " is a register or another database; name the workbook that it belongs to");
+    }
     try {
-      terminal.progress("reading " + file.getFileName());
+      terminal.progress("reading " + name(file));
       ReadOptions options =
           new ReadOptions(
               machine.password(),
@@ -63,9 +69,9 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
       problems.addAll(EInvoiceRules.problems(jobs));
       return new OpenBook(file, result.sha256(), jobs, problems);
     } catch (UnreadableWorkbook e) {
-      throw new RunFault(file.getFileName() + ": " + e.getMessage(), e);
+      throw new RunFault(name(file) + ": " + e.getMessage(), e);
     } catch (IOException e) {
-      throw new RunFault(file.getFileName() + " can't be read: " + DiskTrouble.why(e), e);
+      throw new RunFault(name(file) + " can't be read: " + DiskTrouble.why(e), e);
     }
   }
 
@@ -89,7 +95,12 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
             .findFirst()
             .orElse("");
     throw new RunFault(
-        file.getFileName() + " holds no sheet of visits (Date, Horse, Work and Owner)" + why);
+        name(file) + " holds no sheet of visits (Date, Horse, Work and Owner)" + why);
+  }
+
+  /** A file's own name; the whole path of a root, which has none. */
+  private static String name(Path file) {
+    return String.valueOf(Optional.ofNullable(file.getFileName()).orElse(file));
   }
 
   /** The folder that the book lies in. */

@@ -12,6 +12,7 @@ import clenchbook.print.pdf.TemplateException;
 import clenchbook.reports.letters.PrintLocale;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -23,6 +24,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Prints many documents beside the work of the thread that asks; results keep the order they were
@@ -31,6 +33,7 @@ import java.util.concurrent.FutureTask;
  */
 public final class Printing implements AutoCloseable {
   private static final int MOST_THREADS = 3;
+  private static final Duration MOST_WAIT = Duration.ofMinutes(1);
 
   private final ExecutorService threads =
       Executors.newFixedThreadPool(
@@ -119,8 +122,14 @@ public final class Printing implements AutoCloseable {
     }
   }
 
+  /** Waits for what is being printed, so that nothing reads files that are cleaned up after a run. */
   @Override
   public void close() {
     threads.shutdownNow();
+    try {
+      threads.awaitTermination(MOST_WAIT.toSeconds(), TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import net.sf.jasperreports.engine.DefaultJasperReportsContext;
 import net.sf.jasperreports.engine.JRException;
+import net.sf.jasperreports.engine.JRRuntimeException;
 import net.sf.jasperreports.engine.JasperFillManager;
 import net.sf.jasperreports.engine.JasperPrint;
 import net.sf.jasperreports.engine.JasperReport;
@@ -174,8 +175,8 @@ public final class PdfDocuments {
               form,
               false);
       return export(filled, about, page.notes());
-    } catch (JRException e) {
-      throw new TemplateException(template + ".jrxml: " + e.getMessage(), e);
+    } catch (JRException | JRRuntimeException e) {
+      throw TemplateWords.of(template, e);
     }
   }
 

@@ -2,12 +2,17 @@ package clenchbook.print.pdf;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -166,8 +171,18 @@ final class TemplateGate {
       throw new IOException("a template may hold at most a million bytes");
     }
     byte[] bytes = Files.readAllBytes(file);
+    requireUtf8(bytes);
     check(bytes);
     return bytes;
+  }
+
+  /** Java's reader of XML would print its own line about other bytes before it refuses them. */
+  private static void requireUtf8(byte[] template) throws IOException {
+    try {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(template));
+    } catch (CharacterCodingException e) {
+      throw new IOException("a template is a text in UTF-8", e);
+    }
   }
 
   static void check(byte[] template) throws IOException {
@@ -178,7 +193,8 @@ final class TemplateGate {
     try {
       walk(factory.createXMLStreamReader(new ByteArrayInputStream(template)));
     } catch (XMLStreamException e) {
-      throw new IOException("not well-formed: " + firstLine(String.valueOf(e.getMessage())), e);
+      int line = Optional.ofNullable(e.getLocation()).map(Location::getLineNumber).orElse(1);
+      throw new IOException("line " + line + ": not well-formed", e);
     }
   }
 
@@ -261,9 +277,5 @@ final class TemplateGate {
   private static void refuse(XMLStreamReader reader, String what) throws IOException {
     int line = reader.getLocation().getLineNumber();
     throw new IOException("line " + line + ": a template may not hold " + what);
-  }
-
-  private static String firstLine(String message) {
-    return message.lines().findFirst().orElse("");
   }
 }

@@ -54,8 +54,8 @@ final class Templates {
       JasperReport report = known == null ? bundled(key) : known;
       BUNDLED.putIfAbsent(key, report);
       return report;
-    } catch (IOException | JRException e) {
-      throw new TemplateException(name + ".jrxml: " + e.getMessage(), e);
+    } catch (IOException | JRException | JRRuntimeException e) {
+      throw TemplateWords.of(name, e);
     }
   }
 
@@ -75,17 +75,13 @@ final class Templates {
   static JasperReport compile(JasperReportsContext context, Path file, PaperSize paper)
       throws IOException, JRException {
     byte[] text = TemplateGate.readChecked(file);
-    try {
-      JasperDesign design = JRXmlLoader.load(context, new ByteArrayInputStream(text));
-      design.setPageWidth(paper.width());
-      design.setPageHeight(paper.height());
-      design.setRightMargin(paper.width() - design.getLeftMargin() - design.getColumnWidth());
-      limit(design);
-      design.setProperty(JRTextElement.PROPERTY_SAVE_LINE_BREAKS, "true");
-      return new TemplateCompiler(context).compileReport(design);
-    } catch (JRRuntimeException e) {
-      throw new JRException(e);
-    }
+    JasperDesign design = JRXmlLoader.load(context, new ByteArrayInputStream(text));
+    design.setPageWidth(paper.width());
+    design.setPageHeight(paper.height());
+    design.setRightMargin(paper.width() - design.getLeftMargin() - design.getColumnWidth());
+    limit(design);
+    design.setProperty(JRTextElement.PROPERTY_SAVE_LINE_BREAKS, "true");
+    return new TemplateCompiler(context).compileReport(design);
   }
 
   /** A template that never comes to an end is stopped instead of filling the disk. */

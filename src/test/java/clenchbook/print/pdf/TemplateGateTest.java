@@ -1,6 +1,7 @@
 package clenchbook.print.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TemplateGateTest {
@@ -87,5 +89,35 @@ class TemplateGateTest {
         new PrintSettings(
             usual.asAt(), usual.locale(), usual.business(), usual.logo(), Optional.of(folder));
     return new PdfDocuments(own).invoice(SampleDocuments.invoice("en", "GB", "GBP"));
+  }
+
+  /** What the farrier is told of a slip in an own template: the file, the place, one plain line. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "fontName=\"Noto Sans\" | fontName=\"No Such Font\" | there is no font 'No Such Font'; the"
+            + " program has Noto Sans and Noto Serif",
+        "uuid=\"c1e2b001-0000-4000-8000-000000000001\" | uuid=\"xyz\" | line 1: 'xyz' is no value"
+            + " that can stand there",
+        "x=\"0\" | x=\"abc\" | line 59: 'abc' is no value that can stand there",
+        "style=\"display\" | style=\"none\" | Could not resolve style(s): none.",
+        "$F{visit} | $F{none} | Field not found : none",
+        "</jasperReport> | <!-- | line 266: not well-formed"
+      })
+  void a_slip_in_an_own_template_is_told_in_one_plain_line(
+      String sound, String slip, String words, @TempDir Path folder) throws IOException {
+    edit(folder, sound, slip);
+    assertEquals("invoice.jrxml: " + words, refusal(folder));
+  }
+
+  @Test
+  void a_template_that_is_no_text_is_told_as_such(@TempDir Path folder) throws IOException {
+    Files.write(folder.resolve("invoice.jrxml"), new byte[] {(byte) 0xc3, 0x28});
+    assertEquals("invoice.jrxml: a template is a text in UTF-8", refusal(folder));
+  }
+
+  private static String refusal(Path folder) {
+    return assertThrows(TemplateException.class, () -> printWith(folder)).getMessage();
   }
 }
