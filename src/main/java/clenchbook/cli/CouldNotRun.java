@@ -3,6 +3,7 @@ package clenchbook.cli;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.register.RegisterFault;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 
 /** Why a run could not be done, in the one line that the farrier sees. */
@@ -19,11 +20,12 @@ final class CouldNotRun {
     if (fault instanceof RunFault || fault instanceof RegisterFault) {
       return oneLine(String.valueOf(fault.getMessage()));
     }
-    if (fault instanceof UncheckedIOException trouble) {
-      return oneLine("the disk refuses: " + DiskTrouble.why(trouble.getCause()));
+    if (fault instanceof UncheckedIOException && fault.getCause() instanceof IOException trouble) {
+      return oneLine("the disk refuses: " + DiskTrouble.why(trouble));
     }
     if (fault instanceof OutOfMemoryError) {
-      return "this machine has too little memory for the book; close other programs, then run again";
+      return "this machine has too little memory for the book; close other programs, then run"
+          + " again";
     }
     return oneLine(
         "something went wrong that should not (" + fault + "); nothing was half-written");

@@ -76,7 +76,6 @@ final class Values {
   }
 
   private static TypeConversionException unreadable(String text, String example) {
-    return new TypeConversionException(
-        "'" + text + "' can't be read; expected such as " + example);
+    return new TypeConversionException("'" + text + "' can't be read; expected such as " + example);
   }
 }

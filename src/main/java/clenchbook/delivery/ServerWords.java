@@ -72,7 +72,9 @@ final class ServerWords {
     return without(HeaderText.clean(without(inUtf8(words))));
   }
 
-  /** The mail library takes bytes for Latin-1; where they are sound UTF-8 that is what was meant. */
+  /**
+   * The mail library takes bytes for Latin-1; where they are sound UTF-8 that is what was meant.
+   */
   private static String inUtf8(String words) {
     if (words.chars().anyMatch(c -> c > 0xFF)) {
       return words;

@@ -47,11 +47,10 @@ class PlainWordsTest {
         "month-end b --month 0000-10"
             + " | Invalid value for option '--month': '0000-10' can't be read; expected such as"
             + " 2026-10",
-        "compare b --from -999999999-01-01"
-            + " | Invalid value for option '--from': '-999999999-01-01' can't be read; expected such"
-            + " as 2026-10-31",
-        "year-end b --year 2026/27"
-            + " | Invalid value for option '--year': '2026/27' can't be read; expected such as 2026",
+        "compare b --from -999999999-01-01 | Invalid value for option '--from': '-999999999-01-01'"
+            + " can't be read; expected such as 2026-10-31",
+        "year-end b --year 2026/27 | Invalid value for option '--year': '2026/27' can't be read;"
+            + " expected such as 2026",
         "year-end b --year 2026 --quarter x"
             + " | Invalid value for option '--quarter': 'x' can't be read; expected such as a whole"
             + " number",

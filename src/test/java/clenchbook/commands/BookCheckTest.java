@@ -48,7 +48,8 @@ class BookCheckTest {
     RegisterFault fault =
         assertThrows(RegisterFault.class, () -> check(book, Optional.empty(), Optional.of(copy)));
 
-    assertTrue(fault.getMessage().contains("2026-0002 is not as it was stored"), fault.getMessage());
+    assertTrue(
+        fault.getMessage().contains("2026-0002 is not as it was stored"), fault.getMessage());
     assertTrue(said.toString(StandardCharsets.UTF_8).contains("Payments!B2"));
     assertFalse(Files.exists(copy));
   }
@@ -66,8 +67,7 @@ class BookCheckTest {
   @Test
   void a_register_that_is_named_and_is_not_there_is_told() throws IOException {
     SmallFolderBook book = SmallFolderBook.in(folder);
-    assertEquals(
-        0, check(book, Optional.of(folder.resolve("none.register.db")), Optional.empty()));
+    assertEquals(0, check(book, Optional.of(folder.resolve("none.register.db")), Optional.empty()));
     assertTrue(warned.toString(StandardCharsets.UTF_8).startsWith("there is no register"));
   }
 

@@ -107,7 +107,9 @@ class SmtpProtectionTest extends LoopbackDelivery {
     }
   }
 
-  /** The server writes UTF-8 and the mail library reads Latin-1, so the letters come back as others. */
+  /**
+   * The server writes UTF-8 and the mail library reads Latin-1, so the letters come back as others.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"hufschlägel-Über-7", "Пароль-7", "kovář-7", "e\u0301peron-7"})
   void a_password_outside_ascii_is_not_quoted_either(String password) {

@@ -122,7 +122,9 @@ public final class Printing implements AutoCloseable {
     }
   }
 
-  /** Waits for what is being printed, so that nothing reads files that are cleaned up after a run. */
+  /**
+   * Waits for what is being printed, so that nothing reads files that are cleaned up after a run.
+   */
   @Override
   public void close() {
     threads.shutdownNow();

@@ -11,6 +11,7 @@ final class TemplateWords {
   private static final Pattern FONT = Pattern.compile("Font \"([^\"]*)\" is not available");
   private static final Pattern VALUE = Pattern.compile("from String \"([^\"]*)\"");
   private static final Pattern LINE = Pattern.compile("\\bline: (\\d+)");
+
   /** What speaks of the library's own classes and streams. */
   private static final Pattern INSIDE = Pattern.compile("(?s) \\(class .*|\\s*at \\[Source.*");
 
