@@ -28,10 +28,11 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Money taken at the truck, by whose it is, for balances and the year's end alike. Where the row gives no amount and says that it
- * is paid in full, that is what the visit is charged: on the invoice that bears it, else by the
- * book. Its tax is reckoned as the invoice reckons it, for all such visits of a payer and month
- * together, so that an invoice of which all is paid leaves no odd cent.
+ * Money taken at the truck, by whose it is, for balances and the year's end alike. Where the row
+ * gives no amount and says that it is paid in full, that is what the visit is charged: on the
+ * invoice that bears it, else by the book. Its tax is reckoned as the invoice reckons it, for all
+ * such visits of a payer and month together, so that an invoice of which all is paid leaves no odd
+ * cent.
  */
 public final class TruckMoney {
   private final BookIndex index;

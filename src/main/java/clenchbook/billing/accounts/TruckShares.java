@@ -51,8 +51,8 @@ public final class TruckShares {
    *
    * @param job the job
    * @param index the book by name
-   * @return the payer whom the row names, or who is billed for the sharer it names; else all payers,
-   *     in their order
+   * @return the payer whom the row names, or who is billed for the sharer it names; else all
+   *     payers, in their order
    */
   public static List<Payer> whose(Job job, BookIndex index) {
     return named(job, index).map(List::of).orElseGet(job::payers);

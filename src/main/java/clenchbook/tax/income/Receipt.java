@@ -41,8 +41,7 @@ public record Receipt(
     Stream<Receipt> typed =
         input.book().payments().stream().map(payment -> of(payment, input.jobs()));
     TruckMoney money = TruckMoney.of(input.jobs(), input.register());
-    Stream<Receipt> truck =
-        input.jobs().all().stream().flatMap(job -> atTruck(job, money));
+    Stream<Receipt> truck = input.jobs().all().stream().flatMap(job -> atTruck(job, money));
     return Stream.concat(typed, truck).sorted(ORDER).toList();
   }
 
