@@ -2,10 +2,8 @@ package clenchbook.billing.accounts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import clenchbook.jobs.Job;
+import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
-import clenchbook.values.money.MinorUnit;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Whose money it is that was taken at the truck; shares worked out on paper. */
@@ -18,8 +16,8 @@ class TruckSharesTest {
   }
 
   private static String shares(WrittenBook book) {
-    List<Job> jobs = book.jobs().all();
-    return TruckShares.of(jobs.get(0), new MinorUnit(2)).toString();
+    Jobs jobs = book.jobs();
+    return TruckShares.of(jobs.all().get(0), jobs.index()).toString();
   }
 
   @Test
@@ -32,7 +30,7 @@ class TruckSharesTest {
   void the_sharer_whom_the_row_names_has_paid_it_all() {
     WrittenBook book =
         shared().visit("Date: 2026-10-05, Horse: Bess, Owner: adam, Work: Trim, Paid: 33.33");
-    assertEquals("{adam=33.33}", shares(book));
+    assertEquals("{Adam=33.33}", shares(book));
   }
 
   @Test
