@@ -98,17 +98,17 @@ class TemplateGateTest {
       value = {
         "fontName=\"Noto Sans\" | fontName=\"No Such Font\" | there is no font 'No Such Font'; the"
             + " program has Noto Sans and Noto Serif",
-        "uuid=\"c1e2b001-0000-4000-8000-000000000001\" | uuid=\"xyz\" | line 1: 'xyz' is no value"
+        "uuid=\"c1e2b001-0000-4000-8000-000000000001\" | uuid=\"xyz\" | line N: 'xyz' is no value"
             + " that can stand there",
-        "x=\"0\" | x=\"abc\" | line 59: 'abc' is no value that can stand there",
+        "x=\"0\" | x=\"abc\" | line N: 'abc' is no value that can stand there",
         "style=\"display\" | style=\"none\" | Could not resolve style(s): none.",
         "$F{visit} | $F{none} | Field not found : none",
-        "</jasperReport> | <!-- | line 266: not well-formed"
+        "</jasperReport> | <!-- | line N: not well-formed"
       })
   void a_slip_in_an_own_template_is_told_in_one_plain_line(
       String sound, String slip, String words, @TempDir Path folder) throws IOException {
     edit(folder, sound, slip);
-    assertEquals("invoice.jrxml: " + words, refusal(folder));
+    assertEquals("invoice.jrxml: " + words, refusal(folder).replaceAll("line \\d+", "line N"));
   }
 
   @Test
