@@ -87,6 +87,10 @@ public final class MonthEndRun {
       request.register().checkBook(open, registerFile, before);
       terminal.progress("working out " + request.month());
       BilledMonth billed = bill(open, before);
+      request
+          .correct()
+          .ifPresent(
+              number -> CorrectionAsked.check(number, before, billed.billing(), request.month()));
       if (before.isEmpty()) {
         RegisterChoice.tellBeginning(open, registerFile, request.month(), terminal);
       }

@@ -217,4 +217,21 @@ class OrderOfEventsTest {
         List.of("2026-0003 Ruth 0.00 void", "2026-0004 Ruth 0.00 void"),
         ledger.documents().subList(2, 4));
   }
+
+  @Test
+  void a_row_held_back_is_not_taken_for_another_visit_of_the_same_horse() {
+    WrittenBook both =
+        october("40").visit("Date: 2026-09-07, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 40");
+    Ledger ledger = new Ledger().run(both, "2026-10").sendMonth("2026-10");
+    WrittenBook held =
+        book()
+            .visit(JET)
+            .visit("Date: 2026-09-07, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 40");
+
+    ledger.withRowsHeld(held, "2026-11");
+
+    assertEquals(
+        Difference.Kind.MAY_BE_HELD, ledger.last().differences().get(0).kind(), "and no credit");
+    assertEquals(2, ledger.documents().size(), ledger.documents().toString());
+  }
 }

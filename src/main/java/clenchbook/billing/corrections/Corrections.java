@@ -169,7 +169,8 @@ public final class Corrections {
   }
 
   private Difference.Kind kindOf(VisitChange change) {
-    if (change.row().isEmpty() && options.rowsHeld()) {
+    // A row found by likeness alone may be another visit while the visit's own is held back.
+    if (options.rowsHeld() && matching.row(change.visit()).isEmpty()) {
       return Difference.Kind.MAY_BE_HELD;
     }
     if (!billed.reserved(change.visit()).isEmpty()) {
