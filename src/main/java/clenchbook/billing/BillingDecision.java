@@ -6,8 +6,11 @@ import clenchbook.billing.documents.DocumentLine;
 import clenchbook.book.Names;
 import clenchbook.jobs.Job;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What a month's run decided about documents.
@@ -33,6 +36,42 @@ public record BillingDecision(
     differences = List.copyOf(differences);
     unbilled = List.copyOf(unbilled);
     included = List.copyOf(included);
+  }
+
+  /**
+   * The decision with those differences alone that a run of the month tells: each in the run of the
+   * month that it concerns and in the first run that finds it.
+   *
+   * @param told the differences that runs have told, by {@link Difference#line}, with the month of
+   *     the run that told it first
+   * @param run the month that is run
+   * @return the decision
+   */
+  public BillingDecision telling(Map<String, YearMonth> told, YearMonth run) {
+    return new BillingDecision(
+        month,
+        documents,
+        differences.stream()
+            .filter(
+                difference ->
+                    difference.concerns(run)
+                        || told.getOrDefault(difference.line(), run).equals(run))
+            .toList(),
+        unbilled,
+        included,
+        openingDate);
+  }
+
+  /**
+   * What a run tells, for the register.
+   *
+   * @param run the month that is run
+   * @return that month by {@link Difference#line}
+   */
+  public Map<String, YearMonth> told(YearMonth run) {
+    Map<String, YearMonth> told = new TreeMap<>();
+    differences.forEach(difference -> told.put(difference.line(), run));
+    return told;
   }
 
   /**

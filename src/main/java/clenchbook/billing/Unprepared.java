@@ -29,11 +29,13 @@ public record Unprepared(BilledDocument now, Optional<BilledDocument> before) {
     List<Unprepared> all = new ArrayList<>();
     for (BilledDocument now : decision.month()) {
       Optional<BilledDocument> before = Optional.ofNullable(prepared.get(now.number()));
-      boolean draft = now.state() == DocumentState.DRAFT;
+      boolean out = before.filter(document -> document.state().fixed()).isPresent();
       boolean gone =
           now.state() == DocumentState.VOID
               && before.filter(document -> document.state() == DocumentState.DRAFT).isPresent();
-      if (gone || (draft && before.filter(now::equals).isEmpty())) {
+      // A payment may already name what was never laid down.
+      boolean same = before.filter(now::saysTheSame).isPresent();
+      if (gone || (now.counts() && !out && !same)) {
         all.add(new Unprepared(now, before.filter(BilledDocument::counts)));
       }
     }

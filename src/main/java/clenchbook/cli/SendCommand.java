@@ -25,8 +25,12 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Marks the month's invoices issued; --preview marks nothing. An invoice that is issued never",
-      "changes. The mail server's password is kept outside the workbook; see docs/mail.md."
+      "Marks the month's invoices issued, as month-end or --preview last laid them down; what"
+          + " would",
+      "be otherwise now is named and nothing is issued. --preview marks nothing. An invoice that"
+          + " is",
+      "issued never changes. The mail server's password is kept outside the workbook; see"
+          + " docs/mail.md."
     })
 final class SendCommand implements Callable<Integer> {
   private static final int MILLIS = 1000;
@@ -48,6 +52,11 @@ final class SendCommand implements Callable<Integer> {
       names = "--deliver",
       description = "Send over SMTP what has not been delivered. The line must be protected.")
   private boolean deliver;
+
+  @Option(
+      names = "--yes",
+      description = "Issue without asking; where input is no terminal, nothing is asked anyway.")
+  private boolean yes;
 
   @Option(
       names = "--again",
@@ -85,6 +94,7 @@ final class SendCommand implements Callable<Integer> {
             book.register(),
             preview,
             deliver,
+            yes,
             again,
             protection(),
             Duration.ofMillis(pause.multiply(BigDecimal.valueOf(MILLIS)).longValue()));

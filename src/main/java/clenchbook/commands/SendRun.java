@@ -1,6 +1,8 @@
 package clenchbook.commands;
 
+import clenchbook.billing.BillingDecision;
 import clenchbook.billing.LastAsked;
+import clenchbook.billing.MonthBilling;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
@@ -15,19 +17,17 @@ import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
-import clenchbook.commands.printing.PrintedMonth;
 import clenchbook.commands.printing.Printing;
 import clenchbook.delivery.CredentialReader;
 import clenchbook.delivery.message.MailAddress;
 import clenchbook.delivery.wording.WordingFault;
 import clenchbook.print.files.OutputFolder;
-import clenchbook.print.pdf.PdfDocuments;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
-import clenchbook.reports.month.BilledMonth;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,15 +35,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * Sends a month's documents: writes each owner's mail and the list of those to print, marks the
- * documents issued, and where asked hands the mails to the mail server.
+ * Sends a month's documents: names them, asks, writes them with each owner's mail and the list of
+ * those to print, marks them issued, brings the month's page up to date, and where asked hands the
+ * mails to the mail server.
  *
- * <p>It bills the month as month-end does, so that what goes out is what the book says now; earlier
- * visits that month-end was told to include stay included.
+ * <p>What goes out is what was last laid down; where the book would make it otherwise now, nothing
+ * is issued. All files are written before the register marks anything, in one step; cut short
+ * anywhere, the next run ends the same.
  */
 public final class SendRun {
+  private static final String OUTBOX = "outbox";
+
   private final SendRequest request;
   private final Machine machine;
   private final CredentialReader passwords;
@@ -73,7 +79,7 @@ public final class SendRun {
    * @throws RunFault when it could not be done
    */
   public int run() {
-    try {
+    try (Printing printing = new Printing()) {
       OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
       open.warnOfLaterDates(machine.today(), terminal);
       Optional<MailAddress> from = from(open.book().settings());
@@ -82,11 +88,13 @@ public final class SendRun {
               ? Optional.of(dispatch(open.book().settings(), from))
               : Optional.empty();
       PostRoom room = new PostRoom(from, OpenBook.folder(request.book()));
-      Path registerFile =
-          request.register().in(open, Places.reports(request.book(), request.out()));
-      issue(open, room, registerFile);
-      boolean allGone =
-          dispatch.isEmpty() || dispatch.get().send(room.mails(), registerFile, terminal);
+      Path registerFile = request.register().in(open, reports());
+      MadeMonth month = send(open, room, registerFile, printing);
+      boolean allGone = true;
+      if (dispatch.isPresent()) {
+        allGone = dispatch.get().send(room.mails(), registerFile, terminal);
+        afterDelivery(open, room, month, registerFile);
+      }
       return allGone && !rowsHeld(open) ? MonthEndRun.DONE : MonthEndRun.ROWS_HELD;
     } finally {
       terminal.clear();
@@ -114,69 +122,137 @@ public final class SendRun {
     return held;
   }
 
-  /** Writes the outbox between recording the documents and marking them issued. */
-  private void issue(OpenBook open, PostRoom room, Path registerFile) {
-    if (request.preview() && !Files.exists(registerFile)) {
-      write(open, room, print(open, List.of(), Optional.empty()));
-      terminal.say("Preview: nothing was marked and nothing was sent.");
-      return;
+  private MadeMonth send(OpenBook open, PostRoom room, Path registerFile, Printing printing) {
+    MonthSum sum = new MonthSum(open.book().settings().currency(), List.of());
+    if (!request.preview() && !Files.exists(registerFile)) {
+      // Nothing was ever laid down; no register is begun only to say so.
+      new LaidDown(List.of(), decide(open, List.of())).refuse(sum, terminal);
     }
     try (Register register = Register.open(registerFile)) {
       List<BilledDocument> before = register.documents();
       request.register().checkBook(open, registerFile, before);
-      PrintedMonth printed = print(open, before, Optional.of(register));
-      if (request.preview()) {
-        write(open, room, printed);
-        terminal.say("Preview: nothing was marked and nothing was sent.");
-        return;
+      terminal.progress("working out " + request.month());
+      BillingDecision decision = decide(open, before);
+      MadeMonth month =
+          MadeMonth.begin(open, machine, decision, request.month(), register, printing, terminal);
+      if (!request.preview()) {
+        LaidDown laid = new LaidDown(before, decision);
+        laid.compare(month.drafts(), register::pdf);
+        laid.compare(month.eInvoices(), register::eInvoice);
+        laid.refuse(sum, terminal);
       }
-      List<BilledDocument> documents = printed.month().billing().documents();
-      register.record(
-          documents,
-          printed.drafts(),
-          printed.eInvoices(),
-          SeenPayment.of(open.book().payments()),
-          Map.of());
-      write(open, room, printed);
-      markIssued(printed.month(), register);
+      if (before.isEmpty()) {
+        RegisterChoice.tellBeginning(open, registerFile, request.month(), terminal);
+      }
+      room.sort(
+          new MonthPost(month.findings().billed()).posts(month.letters()),
+          new RepeatedMail(request.again()));
+      month.findings().differencesInWords().forEach(terminal::warn);
+      List<BilledDocument> drafts = drafts(decision);
+      name(drafts, sum);
+      return request.preview()
+          ? preview(open, room, month, decision, register)
+          : issue(open, room, month, decision, drafts, register);
     }
   }
 
-  private PrintedMonth print(
-      OpenBook open, List<BilledDocument> documents, Optional<Register> register) {
-    terminal.progress("working out " + request.month());
-    BilledMonth month =
-        BilledMonth.of(
-            open.jobs(),
-            documents,
-            LastAsked.of(open.jobs(), documents, request.month(), open.visitsHeld()));
-    PdfDocuments printer =
-        Printing.documents(open.book().settings(), request.book(), request.month().atEndOfMonth());
-    return PrintedMonth.of(month, register, printer, terminal);
+  private BillingDecision decide(OpenBook open, List<BilledDocument> documents) {
+    return MonthBilling.decide(
+        open.jobs(),
+        documents,
+        LastAsked.of(open.jobs(), documents, request.month(), open.visitsHeld()));
   }
 
-  private void write(OpenBook open, PostRoom room, PrintedMonth printed) {
-    room.sort(
-        new MonthPost(printed.month()).posts(printed.files()), new RepeatedMail(request.again()));
-    Path folder =
-        Places.reports(request.book(), request.out())
-            .resolve(request.month().toString())
-            .resolve("outbox");
+  private static List<BilledDocument> drafts(BillingDecision decision) {
+    return decision.month().stream()
+        .filter(document -> document.state() == DocumentState.DRAFT)
+        .toList();
+  }
+
+  private void name(List<BilledDocument> drafts, MonthSum sum) {
+    drafts.forEach(document -> terminal.say(sum.line(document)));
+    String what = request.preview() ? "to issue: " : "to issue now: ";
+    terminal.say(
+        drafts.isEmpty()
+            ? request.month() + ": nothing is left to issue"
+            : what + new MonthSum(sum.currency(), drafts).inWords());
+  }
+
+  private MadeMonth preview(
+      OpenBook open, PostRoom room, MadeMonth month, BillingDecision decision, Register register) {
+    month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
+    writeMonth(open, room, month, "nothing was sent");
+    writeOutbox(open, room);
+    terminal.say("Preview: nothing was marked and nothing was sent.");
+    return month;
+  }
+
+  private MadeMonth issue(
+      OpenBook open,
+      PostRoom room,
+      MadeMonth month,
+      BillingDecision decision,
+      List<BilledDocument> drafts,
+      Register register) {
+    if (!drafts.isEmpty() && !request.yes() && !terminal.agrees(question(drafts))) {
+      throw new RunFault("nothing was issued, as you said no");
+    }
+    writeMonth(open, room, month, "nothing was sent");
+    writeOutbox(open, room);
+    List<BilledDocument> issued =
+        decision.documents().stream()
+            .map(each -> drafts.contains(each) ? each.in(DocumentState.ISSUED) : each)
+            .toList();
+    month.record(register, issued, List.of());
+    if (drafts.isEmpty()) {
+      return month;
+    }
+    terminal.say(
+        Count.of(drafts.size(), "document")
+            + " issued: from now on a change in the book makes a credit note");
+    return movedOn(open, room, month, register);
+  }
+
+  private static String question(List<BilledDocument> drafts) {
+    return drafts.size() == 1
+        ? "Issue it? It never changes after that."
+        : "Issue them? They never change after that.";
+  }
+
+  /** Brings page and figures up to what the register says now. */
+  private MadeMonth movedOn(OpenBook open, PostRoom room, MadeMonth month, Register register) {
+    MadeMonth now = month.movedOn(decide(open, register.documents()), register);
+    writeMonth(open, room, now, "the documents are issued, and nothing is lost");
+    return now;
+  }
+
+  private void afterDelivery(OpenBook open, PostRoom room, MadeMonth month, Path registerFile) {
+    try (Register register = Register.open(registerFile)) {
+      movedOn(open, room, month, register);
+    }
+  }
+
+  private Path reports() {
+    return Places.reports(request.book(), request.out());
+  }
+
+  private Path folder() {
+    return reports().resolve(request.month().toString());
+  }
+
+  private void writeMonth(OpenBook open, PostRoom room, MadeMonth month, String refused) {
+    Set<String> outbox =
+        room.files().keySet().stream().map(name -> OUTBOX + "/" + name).collect(Collectors.toSet());
+    month.write(folder(), month.files(outbox), facts(open), refused);
+  }
+
+  private void writeOutbox(OpenBook open, PostRoom room) {
+    Path folder = folder().resolve(OUTBOX);
     try {
       OutputFolder.write(folder, room.files(), facts(open));
     } catch (IOException e) {
       throw DiskTrouble.writing("the mails", folder, e, "nothing was sent");
     }
-    tell(room, folder);
-  }
-
-  private Map<String, Object> facts(OpenBook open) {
-    Map<String, Object> asked = new LinkedHashMap<>();
-    asked.put("month", request.month().toString());
-    return RunFacts.of("send", asked, open);
-  }
-
-  private void tell(PostRoom room, Path folder) {
     room.wordingFaults().stream().map(WordingFault::line).forEach(terminal::warn);
     room.unreadable().forEach(terminal::warn);
     terminal.say(Count.of(room.mails().size(), "mail") + " in " + folder + " to send or look at");
@@ -185,17 +261,10 @@ public final class SendRun {
     }
   }
 
-  private void markIssued(BilledMonth month, Register register) {
-    List<String> drafts =
-        month.billing().month().stream()
-            .filter(document -> document.state() == DocumentState.DRAFT)
-            .map(BilledDocument::number)
-            .toList();
-    register.move(drafts, DocumentState.ISSUED);
-    if (!drafts.isEmpty()) {
-      terminal.say(
-          Count.of(drafts.size(), "document")
-              + " issued: from now on a change in the book makes a credit note");
-    }
+  private Map<String, Object> facts(OpenBook open) {
+    Map<String, Object> asked = new LinkedHashMap<>();
+    asked.put("month", request.month().toString());
+    asked.put("preview", request.preview());
+    return RunFacts.of("send", asked, open);
   }
 }

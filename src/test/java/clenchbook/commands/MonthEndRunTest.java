@@ -118,8 +118,8 @@ class MonthEndRunTest {
     assertTrue(
         table(book, "2026-10", "differences")
             .endsWith(
-                "not sent,2026-0001,Adam,2026-09-30,,,100.00,\r\n"
-                    + "not sent,2026-0002,Ruth,2026-09-30,,,40.00,\r\n"));
+                "not sent,2026-0001,Adam,2026-09-30,,,100.00,,\r\n"
+                    + "not sent,2026-0002,Ruth,2026-09-30,,,40.00,,\r\n"));
     String told =
         "2 documents of 2026-09 were made but never sent, and yet count as owed (the first:"
             + " 2026-0001 to Adam). Run send for that month, and month-end for it before that if"

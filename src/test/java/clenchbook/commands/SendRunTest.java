@@ -85,13 +85,13 @@ class SendRunTest {
     assertEquals(
         Set.of("Anna Alder.eml", "Jörg Öhler.eml", "print-list.csv", "run.json"),
         outbox().keySet());
-    assertFalse(Files.exists(folder.resolve("book.register.db")), "no register is made");
+    assertEquals(Set.of(DocumentState.DRAFT), states());
     assertTrue(said().contains("Preview: nothing was marked and nothing was sent."), said());
   }
 
   @Test
   void those_without_a_usable_address_are_on_the_print_list() throws IOException {
-    send(false, false);
+    send(true, false);
 
     assertEquals(
         "owner,invoice_name,address,numbers,files,reason\r\n"
@@ -105,6 +105,7 @@ class SendRunTest {
 
   @Test
   void sending_marks_all_of_the_month_issued_and_is_the_same_when_repeated() throws IOException {
+    send(true, false);
     send(false, false);
     Map<String, byte[]> first = outbox();
     assertEquals(Set.of(DocumentState.ISSUED), states());
@@ -118,6 +119,7 @@ class SendRunTest {
 
   @Test
   void the_mail_is_in_the_owners_language_with_the_invoice_attached() throws Exception {
+    send(true, false);
     send(false, false);
 
     MimeMessage mail = mail("Jörg Öhler.eml");
@@ -133,6 +135,7 @@ class SendRunTest {
 
   @Test
   void what_was_issued_goes_out_unchanged_though_the_book_has_changed() throws Exception {
+    send(true, false);
     send(false, false);
     byte[] before = outbox().get("Anna Alder.eml");
     write("Work", "Work,Price", "Full set,120", "Trim,45");
@@ -169,6 +172,7 @@ class SendRunTest {
   void delivering_reaches_each_owner_once_and_the_invoices_are_delivered() throws IOException {
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
       settings(server.port());
+      monthEnd(OCTOBER, false);
       assertEquals(0, send(false, true));
       assertEquals(0, send(false, true));
 
@@ -192,6 +196,7 @@ class SendRunTest {
     Script script = Script.at("DOT", 1, Act.hangUp());
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
       settings(server.port());
+      monthEnd(OCTOBER, false);
       assertEquals(1, send(false, true));
       assertEquals(1, send(false, true));
       assertEquals(0, server.takenFor("anna@stable.example"));
@@ -225,6 +230,7 @@ class SendRunTest {
   void without_a_server_in_the_settings_nothing_is_delivered() throws IOException {
     write("Settings", "Setting,Value", "From address,office@alder.example");
 
+    monthEnd(OCTOBER, false);
     assertThrows(RunFault.class, () -> send(false, true));
     assertEquals(0, send(false, false));
   }
@@ -233,6 +239,7 @@ class SendRunTest {
   void without_a_sender_all_is_printed() throws IOException {
     write("Settings", "Setting,Value", "Business name,Alder Farriery");
 
+    monthEnd(OCTOBER, false);
     assertEquals(0, send(false, false));
 
     assertEquals(Set.of("print-list.csv", "run.json"), outbox().keySet());
@@ -290,6 +297,7 @@ class SendRunTest {
         RegisterChoice.USUAL,
         preview,
         deliver,
+        false,
         again,
         Protection.ANY_CERTIFICATE,
         Duration.ZERO);

@@ -169,6 +169,7 @@ class ShutFolderTest {
                 new RegisterChoice(Optional.of(register), false, false),
                 false,
                 false,
+                true,
                 Set.of(),
                 Protection.CHECKED,
                 Duration.ZERO),

@@ -83,6 +83,17 @@ public record Difference(
   public record Changed(What what, String before, String after) {}
 
   /**
+   * Whether a difference concerns a month: that of the document, or the one whose credit note takes
+   * it back.
+   *
+   * @param run the month that is run
+   * @return true where every run of that month tells it
+   */
+  public boolean concerns(YearMonth run) {
+    return kind == Kind.CORRECTED || month.equals(run);
+  }
+
+  /**
    * The same difference in every run: which document, which visit and what changed.
    *
    * @return one line

@@ -62,9 +62,7 @@ public record BilledDocument(
    * @return the document
    */
   public BilledDocument in(DocumentState next) {
-    return new BilledDocument(
-        number, series, sequence, kind, owner, month, date, due, corrects, next, lines, taxes, net,
-        tax, gross);
+    return with(next, lines);
   }
 
   /**
@@ -90,6 +88,44 @@ public record BilledDocument(
         zero,
         zero,
         zero);
+  }
+
+  /**
+   * Whether two documents say the same, whatever their state and wherever their rows stood when
+   * they were made.
+   *
+   * @param other another document
+   * @return true where owners, days, lines and amounts are the same
+   */
+  public boolean saysTheSame(BilledDocument other) {
+    if (lines.size() != other.lines().size()) {
+      return false;
+    }
+    for (int place = 0; place < lines.size(); place++) {
+      if (!lines.get(place).saysTheSame(other.lines().get(place))) {
+        return false;
+      }
+    }
+    return equals(other.with(state, lines));
+  }
+
+  private BilledDocument with(DocumentState otherState, List<DocumentLine> otherLines) {
+    return new BilledDocument(
+        number,
+        series,
+        sequence,
+        kind,
+        owner,
+        month,
+        date,
+        due,
+        corrects,
+        otherState,
+        otherLines,
+        taxes,
+        net,
+        tax,
+        gross);
   }
 
   /**

@@ -76,6 +76,39 @@ public record DocumentLine(
     return with(other, amount, net);
   }
 
+  /**
+   * Whether two lines say the same, wherever their rows stood when they were made: sorting a sheet,
+   * or a row more above, changes no document.
+   *
+   * @param other another line
+   * @return true where only sheet and row may differ
+   */
+  public boolean saysTheSame(DocumentLine other) {
+    return equals(other.movedTo(sheet, row));
+  }
+
+  private DocumentLine movedTo(String otherSheet, int otherRow) {
+    return new DocumentLine(
+        visit,
+        formerly,
+        own,
+        otherSheet,
+        otherRow,
+        horse,
+        work,
+        kind,
+        part,
+        item,
+        count,
+        shoeing,
+        reason,
+        sharePercent,
+        discountPercent,
+        amount,
+        net,
+        tax);
+  }
+
   private DocumentLine with(String before, BigDecimal newAmount, BigDecimal newNet) {
     return new DocumentLine(
         visit,

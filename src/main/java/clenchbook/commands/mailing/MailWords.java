@@ -5,9 +5,12 @@ import clenchbook.print.invoice.PrintFormats;
 import clenchbook.reports.letters.InvoiceDocument;
 import clenchbook.reports.letters.Settlement;
 import clenchbook.reports.letters.StatementDocument;
+import clenchbook.values.CreditorReference;
 import java.math.BigDecimal;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What of an owner's post the wording of the mail can name, written as on the documents. */
@@ -25,7 +28,9 @@ final class MailWords {
   static Map<MailWord, String> of(OwnerPost post) {
     MailWords words = new MailWords(post);
     words.always();
-    post.invoice().ifPresent(words::invoice);
+    if (!post.invoices().isEmpty()) {
+      words.invoices(post.invoices());
+    }
     post.statement().ifPresent(words::statement);
     return words.words;
   }
@@ -44,9 +49,18 @@ final class MailWords {
     }
   }
 
-  private void invoice(InvoiceDocument invoice) {
-    words.put(MailWord.NUMBER, invoice.head().number());
-    words.put(MailWord.TOTAL, formats.money(invoice.totals().total()));
+  /**
+   * What was paid and what is left is the whole account's, and the same on each invoice of a month.
+   */
+  private void invoices(List<InvoiceDocument> invoices) {
+    words.put(MailWord.NUMBER, joined(invoices, each -> each.head().number()));
+    words.put(
+        MailWord.TOTAL,
+        formats.money(
+            invoices.stream()
+                .map(each -> each.totals().total())
+                .reduce(BigDecimal.ZERO, BigDecimal::add)));
+    InvoiceDocument invoice = invoices.get(0);
     BigDecimal paid = paid(invoice);
     if (paid.signum() > 0) {
       words.put(MailWord.PAID, formats.money(paid));
@@ -55,12 +69,19 @@ final class MailWords {
       words.put(MailWord.OPEN, formats.money(invoice.amountDue()));
       words.put(MailWord.DUE, formats.longDate(invoice.due()));
       invoice.pay().link().ifPresent(link -> words.put(MailWord.LINK, link));
-      invoice
-          .pay()
-          .reference()
-          .filter(unused -> invoice.pay().iban().isPresent())
-          .ifPresent(reference -> words.put(MailWord.REFERENCE, reference.inFours()));
+      if (invoice.pay().iban().isPresent() && invoice.pay().reference().isPresent()) {
+        words.put(
+            MailWord.REFERENCE,
+            joined(
+                invoices,
+                each -> each.pay().reference().map(CreditorReference::inFours).orElse("")));
+      }
     }
+  }
+
+  private static String joined(
+      List<InvoiceDocument> invoices, Function<InvoiceDocument, String> text) {
+    return invoices.stream().map(text).collect(Collectors.joining(", "));
   }
 
   private static BigDecimal paid(InvoiceDocument invoice) {

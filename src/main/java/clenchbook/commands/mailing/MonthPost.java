@@ -13,6 +13,7 @@ import clenchbook.reports.month.BilledMonth;
 import clenchbook.reports.month.Letters;
 import clenchbook.reports.month.NextVisits;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,30 +56,36 @@ public final class MonthPost {
     byOwner.forEach(
         (owner, own) -> {
           Map<String, byte[]> files = new LinkedHashMap<>();
-          own.forEach(each -> put(files, documents.getOrDefault(each.number(), ""), pdfs));
+          invoicesFirst(own)
+              .forEach(each -> document(files, documents.getOrDefault(each.number(), ""), pdfs));
           Optional<String> statement = Optional.ofNullable(statements.get(owner));
-          statement.ifPresent(path -> put(files, path, month.month() + " ", pdfs));
+          statement.ifPresent(path -> put(files, path, pdfs));
           posts.add(post(owner, own, statement.isPresent(), files));
         });
     return posts;
   }
 
   /** A document, and the structured invoice that goes with it. */
-  private static void put(Map<String, byte[]> files, String path, Map<String, byte[]> printed) {
-    put(files, path, "", printed);
+  private static void document(
+      Map<String, byte[]> files, String path, Map<String, byte[]> printed) {
+    put(files, path, printed);
     if (printed.containsKey(DocumentNames.eInvoice(path))) {
-      put(files, DocumentNames.eInvoice(path), "", printed);
+      put(files, DocumentNames.eInvoice(path), printed);
     }
   }
 
-  /** The file by its bare name; the owner of a statement is told its month by the name. */
-  private static void put(
-      Map<String, byte[]> files, String path, String before, Map<String, byte[]> pdfs) {
+  /** In the order in which the mail and the print list name them. */
+  private static List<BilledDocument> invoicesFirst(List<BilledDocument> documents) {
+    return documents.stream().sorted(Comparator.comparing(each -> !each.invoice())).toList();
+  }
+
+  /** A file by the name that it bears in its folder of the month, so that it can be found there. */
+  private static void put(Map<String, byte[]> files, String path, Map<String, byte[]> pdfs) {
     byte[] pdf = pdfs.get(path);
     if (pdf == null) {
       throw new IllegalStateException("nothing was printed as " + path);
     }
-    files.put(before + path.substring(path.indexOf('/') + 1), pdf);
+    files.put(path.substring(path.indexOf('/') + 1), pdf);
   }
 
   private OwnerPost post(
@@ -89,8 +96,8 @@ public final class MonthPost {
         month.month(),
         own.stream()
             .filter(BilledDocument::invoice)
-            .findFirst()
-            .map(each -> letters.invoice(each, account(owner), month.billing())),
+            .map(each -> letters.invoice(each, account(owner), month.billing()))
+            .toList(),
         own.stream().filter(each -> !each.invoice()).map(this::creditNote).toList(),
         statement ? Optional.of(statement(account(owner))) : Optional.empty(),
         files.entrySet().stream()

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param owner the owner's name as the book has it
  * @param email the cell of their mail address; empty where there is none
  * @param month the month
- * @param invoice the month's invoice
+ * @param invoices the month's invoices, by number: mostly one
  * @param creditNotes the month's credit notes, by number
  * @param statement the statement of account
  * @param files the PDFs, in the order the owner sees them
@@ -26,30 +26,32 @@ record OwnerPost(
     String owner,
     String email,
     YearMonth month,
-    Optional<InvoiceDocument> invoice,
+    List<InvoiceDocument> invoices,
     List<CreditNoteDocument> creditNotes,
     Optional<StatementDocument> statement,
     List<Attachment> files) {
   OwnerPost {
+    invoices = List.copyOf(invoices);
     creditNotes = List.copyOf(creditNotes);
     files = List.copyOf(files);
-    if (invoice.isEmpty() && creditNotes.isEmpty() && statement.isEmpty()) {
+    if (invoices.isEmpty() && creditNotes.isEmpty() && statement.isEmpty()) {
       throw new IllegalArgumentException("there is nothing to post to " + owner);
     }
   }
 
   /** Who writes to whom, in which language: the same on all of the post. */
   DocumentHead head() {
-    return invoice
+    return invoices.stream()
         .map(InvoiceDocument::head)
+        .findFirst()
         .or(() -> statement.map(StatementDocument::head))
         .orElseGet(() -> creditNotes.get(0).head());
   }
 
-  /** The numbers of the invoice and the credit notes, in the order they are attached. */
+  /** The numbers of the invoices and the credit notes, in the order they are attached. */
   List<String> numbers() {
     List<String> numbers = new ArrayList<>();
-    invoice.ifPresent(document -> numbers.add(document.head().number()));
+    invoices.forEach(document -> numbers.add(document.head().number()));
     creditNotes.forEach(note -> numbers.add(note.head().number()));
     return numbers;
   }

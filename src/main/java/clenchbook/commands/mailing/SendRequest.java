@@ -17,6 +17,7 @@ import java.util.Set;
  * @param register which register
  * @param preview true to write the mails and mark nothing
  * @param deliver true to hand the mails to the mail server
+ * @param yes true to issue without asking
  * @param again owners whose mail goes off again, whatever became of it
  * @param protection how much of TLS is insisted on
  * @param pause the pause between two mails
@@ -28,6 +29,7 @@ public record SendRequest(
     RegisterChoice register,
     boolean preview,
     boolean deliver,
+    boolean yes,
     Set<String> again,
     Protection protection,
     Duration pause) {

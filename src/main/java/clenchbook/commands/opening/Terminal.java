@@ -1,7 +1,10 @@
 package clenchbook.commands.opening;
 
+import clenchbook.reading.words.YesNo;
 import java.io.Console;
 import java.io.PrintStream;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Where a run speaks to the farrier: results to one stream, warnings and progress to the other.
@@ -11,6 +14,7 @@ public final class Terminal {
   private final PrintStream out;
   private final PrintStream err;
   private final boolean people;
+  private final Supplier<Optional<String>> answers;
   private boolean line;
 
   /**
@@ -21,9 +25,23 @@ public final class Terminal {
    * @param people whether somebody is watching
    */
   public Terminal(PrintStream out, PrintStream err, boolean people) {
+    this(out, err, people, Optional::empty);
+  }
+
+  /**
+   * Makes a terminal that can be asked.
+   *
+   * @param out for results
+   * @param err for warnings and progress
+   * @param people whether somebody is watching
+   * @param answers reads a line that was typed; empty at the end of the input
+   */
+  public Terminal(
+      PrintStream out, PrintStream err, boolean people, Supplier<Optional<String>> answers) {
     this.out = out;
     this.err = err;
     this.people = people;
+    this.answers = answers;
   }
 
   /**
@@ -32,7 +50,11 @@ public final class Terminal {
    * @return standard output and error; people watch when both ends are a terminal
    */
   public static Terminal ofProcess() {
-    return new Terminal(System.out, System.err, watched());
+    return new Terminal(
+        System.out,
+        System.err,
+        watched(),
+        () -> Optional.ofNullable(System.console()).map(Console::readLine));
   }
 
   private static boolean watched() {
@@ -66,6 +88,22 @@ public final class Terminal {
   public void warn(String text) {
     clear();
     err.println(text);
+  }
+
+  /**
+   * Asks for a yes where somebody is watching.
+   *
+   * @param question what is agreed to
+   * @return true after a yes in any of the five languages, and where nobody is watching
+   */
+  public boolean agrees(String question) {
+    if (!people) {
+      return true;
+    }
+    clear();
+    out.print(question + " (yes/no) ");
+    out.flush();
+    return answers.get().flatMap(YesNo::read).orElse(false);
   }
 
   /**

@@ -7,6 +7,8 @@ import java.util.Optional;
 
 /** One sentence or two of a mail that the farrier can word anew, in the order they are read. */
 public enum WordingPart {
+  /** The subject of a mail with an invoice and a credit note. */
+  SUBJECT_BOTH,
   /** The subject of a mail with an invoice. */
   SUBJECT_INVOICE,
   /** The subject of a mail with a credit note and no invoice. */
@@ -39,7 +41,7 @@ public enum WordingPart {
   FAREWELL;
 
   private static final List<WordingPart> SUBJECTS =
-      List.of(SUBJECT_INVOICE, SUBJECT_CREDIT, SUBJECT_STATEMENT);
+      List.of(SUBJECT_BOTH, SUBJECT_INVOICE, SUBJECT_CREDIT, SUBJECT_STATEMENT);
 
   /** The name in the wording's file: {@code subject.invoice}. */
   public String key() {

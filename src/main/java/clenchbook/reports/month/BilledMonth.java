@@ -40,8 +40,18 @@ public record BilledMonth(
    * @return the month, billed
    */
   public static BilledMonth of(Jobs jobs, List<BilledDocument> register, BillingOptions options) {
-    YearMonth month = options.month();
-    BillingDecision billing = MonthBilling.decide(jobs, register, options);
+    return of(jobs, MonthBilling.decide(jobs, register, options), options.month());
+  }
+
+  /**
+   * A month that has been decided.
+   *
+   * @param jobs the book's jobs
+   * @param billing what was decided
+   * @param month the month
+   * @return the month, billed
+   */
+  public static BilledMonth of(Jobs jobs, BillingDecision billing, YearMonth month) {
     return new BilledMonth(
         month,
         jobs,

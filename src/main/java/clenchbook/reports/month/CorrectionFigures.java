@@ -4,6 +4,7 @@ import clenchbook.billing.BillingDecision;
 import clenchbook.billing.corrections.Difference;
 import clenchbook.jobs.Job;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FigureText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,27 +25,28 @@ final class CorrectionFigures {
               difference.horse(),
               difference.work(),
               Figures.money(difference.billed()),
-              Figures.money(difference.now())));
+              Figures.money(difference.now()),
+              ChangeWords.inFiles(difference.changes())));
     }
     billing.unbilled().forEach(job -> rows.add(unbilled("not billed", job)));
     billing.included().forEach(job -> rows.add(unbilled("billed late", job)));
     rows.addAll(drafts.rows());
     return new FigureTable(
         "differences",
-        List.of("kind", "number", "owner", "date", "horse", "work", "billed", "now"),
+        List.of("kind", "number", "owner", "date", "horse", "work", "billed", "now", "changed"),
         rows);
   }
 
   private static List<String> unbilled(String kind, Job job) {
     String owner = job.payers().isEmpty() ? "" : job.payers().get(0).name();
     return List.of(
-        kind, "", owner, job.date().toString(), job.horse().name(), job.workName(), "", "");
+        kind, "", owner, job.date().toString(), job.horse().name(), job.workName(), "", "", "");
   }
 
   /** The same in sentences for people. */
-  static List<String> sentences(BillingDecision billing, EarlierDrafts drafts) {
+  static List<String> sentences(BillingDecision billing, EarlierDrafts drafts, FigureText text) {
     List<String> sentences = new ArrayList<>();
-    billing.differences().forEach(difference -> sentences.add(sentence(difference)));
+    billing.differences().forEach(difference -> sentences.add(sentence(difference, text)));
     if (!billing.unbilled().isEmpty()) {
       Job first = billing.unbilled().get(0);
       sentences.add(
@@ -60,7 +62,7 @@ final class CorrectionFigures {
     return sentences;
   }
 
-  private static String sentence(Difference difference) {
+  private static String sentence(Difference difference, FigureText text) {
     String what =
         difference.visit().date()
             + ", "
@@ -71,10 +73,8 @@ final class CorrectionFigures {
             + difference.number()
             + " to "
             + difference.owner()
-            + " charged "
-            + Figures.money(difference.billed())
-            + ", the book now says "
-            + Figures.money(difference.now());
+            + ": "
+            + ChangeWords.inWords(difference.changes(), text);
     return what
         + switch (difference.kind()) {
           case CORRECTED -> "; a credit note of this month takes it back.";

@@ -41,6 +41,7 @@ record EarlierDrafts(List<BilledDocument> documents) {
                     "",
                     "",
                     Figures.money(document.net()),
+                    "",
                     ""))
         .toList();
   }

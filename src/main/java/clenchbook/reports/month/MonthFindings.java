@@ -12,6 +12,7 @@ import clenchbook.costing.JobCosts;
 import clenchbook.jobs.Jobs;
 import clenchbook.problem.Problem;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.Report;
 import clenchbook.schedule.DueFindings;
 import clenchbook.stock.Stock;
@@ -104,6 +105,16 @@ public record MonthFindings(
         reports);
   }
 
+  /**
+   * The same month after its documents have moved on: nothing else is reckoned anew.
+   *
+   * @param now the month with its documents as they are now
+   * @return everything about the month
+   */
+  public MonthFindings with(BilledMonth now) {
+    return new MonthFindings(now, problems, costs, margins, comparisons, workload, stock, reports);
+  }
+
   private static BigDecimal billedNet(BillingDecision billing) {
     return billing.month().stream()
         .filter(BilledDocument::counts)
@@ -188,6 +199,9 @@ public record MonthFindings(
    * @return one each; empty when they agree
    */
   public List<String> differencesInWords() {
-    return CorrectionFigures.sentences(billing(), EarlierDrafts.of(billing(), month()));
+    return CorrectionFigures.sentences(
+        billing(),
+        EarlierDrafts.of(billing(), month()),
+        FigureText.of(jobs().index().book().settings()));
   }
 }

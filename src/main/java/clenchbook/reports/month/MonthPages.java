@@ -124,6 +124,7 @@ public final class MonthPages {
     }
     groups.add(new FileGroup("Invoices and credit notes", documents));
     groups.add(new FileGroup("Statements", under("statements/")));
+    groups.add(new FileGroup("Outbox", under("outbox/")));
     groups.add(new FileGroup("Figures", under("figures/")));
     return groups.stream().filter(group -> !group.files().isEmpty()).toList();
   }
