@@ -27,7 +27,7 @@ class WordingReaderTest {
     MailText text = WordingReader.builtIn(language).write(SampleMail.everyValue());
 
     assertEquals(language, text.language());
-    assertEquals(WordingPart.values().length - 3, text.paragraphs().size(), "all but subjects");
+    assertEquals(WordingPart.values().length - 4, text.paragraphs().size(), "all but subjects");
     String all = text.subject() + "\n" + text.plain();
     for (MailWord word : MailWord.values()) {
       assertTrue(all.contains("<" + word.placeholder() + ">"), language + " lacks " + word);
