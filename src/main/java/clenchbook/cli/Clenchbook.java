@@ -52,6 +52,7 @@ public final class Clenchbook implements Runnable {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
+    Surroundings.settle();
     // A thread that helps has its fault told, if it matters, by the one that waits for it.
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> trace(fault, System.err));
     LoadAhead ahead =

@@ -1,5 +1,6 @@
 package clenchbook.cli;
 
+import clenchbook.commands.opening.MachineLocale;
 import java.math.BigDecimal;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -51,10 +52,19 @@ final class Values {
     if (text.isBlank()) {
       throw new TypeConversionException("the name is empty");
     }
-    Path path = parsed(text, Path::of, "another name");
+    Path path = named(text);
     Path last = path.getFileName();
     boolean points = last == null || last.toString().equals(".") || last.toString().equals("..");
     return points ? path.toAbsolutePath().normalize() : path;
+  }
+
+  private static Path named(String text) {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new TypeConversionException(
+          "'" + text + "' can't name a file" + MachineLocale.hint(text));
+    }
   }
 
   private static BigDecimal number(String text) {
@@ -70,7 +80,7 @@ final class Values {
   private static <T> T parsed(String text, Function<String, T> parse, String example) {
     try {
       return parse.apply(text);
-    } catch (DateTimeException | NumberFormatException | InvalidPathException e) {
+    } catch (DateTimeException | NumberFormatException e) {
       throw unreadable(text, example);
     }
   }

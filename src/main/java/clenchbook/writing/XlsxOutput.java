@@ -30,7 +30,10 @@ final class XlsxOutput implements AutoCloseable {
       "application/vnd.openxmlformats-officedocument.spreadsheetml.";
 
   /** The first moment that a zip archive can bear. */
-  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * For the very first moment that a zip knows Java would add one that depends on the time zone.
+   */
+  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 2, 0, 0);
 
   private static final int LONGEST_NAME = 31;
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
@@ -216,6 +217,34 @@ class LauncherIT {
     assertEquals(0, direct.exit(), direct.said());
     assertEquals(direct, launched(near, Map.of(), check));
     assertEquals(direct, launched(far, Map.of(), check));
+  }
+
+  /** As cron starts programs: no locale is set, and yet files bear the letters of their owners. */
+  @Test
+  void without_a_locale_files_are_still_named_in_utf8() throws Exception {
+    assumeTrue(place.endsWith(UMLAUT), "this machine can look for such a name");
+    Path book = Files.createDirectories(place.resolve("Büch"));
+    Files.writeString(
+        book.resolve("Visits.csv"),
+        "Date,Owner,Horse,Work,Charge\n2026-10-05,Søren Ødegård,Bess,Trim,40\n");
+    Files.writeString(book.resolve("Settings.csv"), "Setting,Value\nCountry,GB\nCurrency,GBP\n");
+    List<String> command = new ArrayList<>(List.of("env", "-i"));
+    command.add("PATH=" + System.getenv("PATH"));
+    command.add("JAVA_HOME=" + System.getProperty("java.home"));
+    for (String locale : List.of("", "LC_ALL=POSIX", "LANG=C")) {
+      List<String> cron = new ArrayList<>(command);
+      if (!locale.isEmpty()) {
+        cron.add(locale);
+      }
+      cron.addAll(List.of(launcher.toString(), "check", book.toString()));
+      Outcome check = run(cron, Map.of());
+      assertEquals(0, check.exit(), locale + check.said());
+    }
+    command.addAll(
+        List.of(launcher.toString(), "month-end", book.toString(), "--month", "2026-10"));
+    Outcome month = run(command, Map.of());
+    assertEquals(0, month.exit(), month.said());
+    assertTrue(files("Büch reports").containsKey("2026-10/invoices/2026-0001 Søren Ødegård.pdf"));
   }
 
   @Test

@@ -29,6 +29,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.TimeZone;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -176,6 +177,20 @@ class WrittenBooksTest {
     ReadResult other = BookReader.read(copy, ReadOptions.of(Locale.UK));
     assertEquals(bare(own), bare(other));
     assertArrayEquals(before, Files.readAllBytes(sample));
+  }
+
+  @Test
+  void a_marked_copy_has_the_same_bytes_in_every_time_zone() throws IOException {
+    TimeZone machine = TimeZone.getDefault();
+    Files.writeString(folder.resolve("Visits.csv"), "Date,Horse,Work,Owner\nx,y,z,w\n");
+    try {
+      TimeZone.setDefault(TimeZone.getTimeZone("America/New_York"));
+      byte[] west = marked(folder);
+      TimeZone.setDefault(TimeZone.getTimeZone("Asia/Kathmandu"));
+      assertArrayEquals(west, marked(folder));
+    } finally {
+      TimeZone.setDefault(machine);
+    }
   }
 
   private static String bare(ReadResult result) {

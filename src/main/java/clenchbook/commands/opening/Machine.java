@@ -26,7 +26,7 @@ public record Machine(LocalDate today, Locale locale, Optional<String> password)
   public static Machine here(Optional<LocalDate> today) {
     return new Machine(
         today.orElseGet(() -> LocalDate.now(java.time.ZoneId.systemDefault())),
-        Locale.getDefault(),
+        MachineLocale.own(),
         Optional.ofNullable(System.getenv(PASSWORD_VARIABLE)));
   }
 

@@ -68,6 +68,15 @@ final class NameFaults {
               "the name holds control characters or direction marks; files are named without them",
               "the name without them"));
     }
+    if (SafeFileNames.writesPlainly(name) && asked.add("letters " + name)) {
+      problems.add(
+          Problem.note(
+              ProblemKind.NAME_CLEANED,
+              row.at(heading),
+              "this machine's locale can't name files with letters beyond plain ones; files are"
+                  + " named with those",
+              "a locale with UTF-8, such as C.UTF-8, or the launcher"));
+    }
     printed(row, heading, name);
   }
 

@@ -46,7 +46,8 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
    */
   public static OpenBook read(Path file, Machine machine, Terminal terminal) {
     if (!Files.exists(file)) {
-      throw new RunFault(file + ": there is no such workbook");
+      String from = file.isAbsolute() ? "" : System.getProperty("user.dir", "");
+      throw new RunFault(file + ": there is no such workbook" + MachineLocale.hint(from + file));
     }
     if (RegisterFile.isDatabase(file)) {
       throw new RunFault(

@@ -158,6 +158,10 @@ public final class OutputFolder {
   private void clear(SortedMap<String, Set<String>> earlier, Set<String> kept) throws IOException {
     Set<Path> emptied = new TreeSet<>();
     for (Map.Entry<String, Set<String>> file : earlier.entrySet()) {
+      // A run in another locale may have named files with letters that this one can't.
+      if (!FileLetters.hold(file.getKey())) {
+        continue;
+      }
       Path path = folder.resolve(file.getKey()).normalize();
       boolean ours =
           !kept.contains(file.getKey())

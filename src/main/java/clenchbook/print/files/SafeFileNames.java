@@ -11,9 +11,10 @@ import java.util.regex.Pattern;
  * Makes names from a workbook into file names that every system takes, no two alike in one folder.
  *
  * <p>Control characters and direction marks are dropped, signs that a system reserves become a
- * blank, a device's name gets an underscore, a long name is cut to 100 characters with its ending.
- * Two names that would coincide ignoring case are told apart by a number, in the order they are
- * asked for. Not thread-safe.
+ * blank, a letter that this machine's files can't bear is written in plain ones, a device's name
+ * gets an underscore, a long name is cut to 100 characters with its ending. Two names that would
+ * coincide ignoring case are told apart by a number, in the order they are asked for. Not
+ * thread-safe.
  */
 public final class SafeFileNames {
   private static final int LONGEST = 100;
@@ -59,14 +60,29 @@ public final class SafeFileNames {
     return name;
   }
 
-  private static String clean(String words) {
+  /**
+   * Whether a name holds a letter that this machine's files can't bear, so that they are named with
+   * plain ones.
+   *
+   * @param name a name from the workbook
+   * @return true without a UTF-8 locale, as under cron, for letters beyond ASCII
+   */
+  public static boolean writesPlainly(String name) {
+    return !FileLetters.hold(withoutSigns(name));
+  }
+
+  private static String withoutSigns(String words) {
     StringBuilder kept = new StringBuilder();
     Normalizer.normalize(words, Normalizer.Form.NFC)
         .codePoints()
         .map(c -> Character.isWhitespace(c) ? ' ' : c)
         .filter(c -> !isDropped(c))
         .forEach(kept::appendCodePoint);
-    String plain = RESERVED_SIGNS.matcher(kept).replaceAll(" ");
+    return RESERVED_SIGNS.matcher(kept).replaceAll(" ");
+  }
+
+  private static String clean(String words) {
+    String plain = FileLetters.written(withoutSigns(words));
     plain = EDGES.matcher(BLANKS.matcher(plain).replaceAll(" ")).replaceAll("");
     if (plain.isEmpty()) {
       return "unnamed";
