@@ -50,7 +50,9 @@ public final class JobResolver {
         .forEach(visit -> resolver.job(visit).ifPresent(jobs::add));
     List<Problem> problems = new ArrayList<>(resolver.problems);
     problems.addAll(SheetRules.problems(index));
+    problems.addAll(RowRules.problems(book));
     problems.addAll(TradeRules.problems(jobs));
+    problems.addAll(LostRules.problems(jobs));
     return new Jobs(index, jobs, problems);
   }
 

@@ -17,10 +17,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Facts of the trade (common practice, no source) that a row should not go against. */
 final class TradeRules {
   private static final BigDecimal MINUTES_OF_A_DAY = new BigDecimal(24 * 60);
+  private static final BigDecimal FEWEST_MINUTES = new BigDecimal(5);
+  private static final BigDecimal MOST_HOURS = new BigDecimal(3);
   private static final BigDecimal FEWEST_NAILS = new BigDecimal(4);
   private static final BigDecimal MOST_NAILS = new BigDecimal(10);
 
@@ -42,6 +45,7 @@ final class TradeRules {
     nails(job);
     counts(job);
     minutes(job);
+    fewMinutes(job);
     duplicate(job);
   }
 
@@ -126,13 +130,18 @@ final class TradeRules {
     parts(job, "Size", ShoeParts.counted(visit.size()), ShoeParts.written(visit.size()));
   }
 
+  /** Where Shoes is blank the Work says how many a set has. */
   private void parts(Job job, String heading, Optional<Integer> counted, String written) {
-    if (!job.fee() && counted.isPresent() && counted.get() != job.shoes()) {
+    Optional<Integer> ofWork = job.work().flatMap(WorkItem::shoes).filter(shoes -> shoes > 0);
+    boolean byWork = job.visit().shoes().isEmpty() && ofWork.isPresent();
+    int wanted = byWork ? ofWork.get() : job.shoes();
+    if (!job.fee() && counted.isPresent() && counted.get() != wanted) {
+      String instead = byWork ? job.workName() + " has " + wanted : wanted + " were nailed on";
       warn(
           ProblemKind.PARTS_DIFFER_FROM_SHOES,
           job.visit().source().at(heading),
-          heading + " lists " + counted.get() + " shoes, but " + job.shoes() + " were nailed on",
-          "counts that add to " + job.shoes(),
+          heading + " lists " + counted.get() + " shoes, but " + instead,
+          "counts that add to " + wanted,
           written);
     }
   }
@@ -153,6 +162,43 @@ final class TradeRules {
           "minutes of this horse alone",
           minutesOf(visit, heading).map(BigDecimal::toPlainString).orElse(""));
     }
+  }
+
+  /**
+   * Hours typed for minutes: under 5 for a shod horse, or a part of an hour for any. Parts alone
+   * say so where trimming and nailing both stand there.
+   */
+  private void fewMinutes(Job job) {
+    Visit visit = job.visit();
+    boolean parts = visit.trimMin().isPresent() && visit.nailMin().isPresent();
+    boolean known =
+        visit.totalMin().isPresent() || (job.shoes() == 0 ? visit.trimMin().isPresent() : parts);
+    BigDecimal typed = visit.totalMin().orElseGet(() -> partsTyped(visit));
+    boolean few = job.shoes() > 0 && typed.compareTo(FEWEST_MINUTES) < 0;
+    boolean partOfAnHour =
+        typed.compareTo(MOST_HOURS) < 0 && typed.stripTrailingZeros().scale() > 0;
+    if (!job.fee() && known && (few || partOfAnHour)) {
+      String heading = longest(visit);
+      warn(
+          ProblemKind.MINUTES_FEW,
+          visit.source().at(heading),
+          plain(typed)
+              + " minutes for "
+              + (job.shoes() > 0 ? "a shod horse" : "a horse")
+              + ": hours typed for minutes?",
+          "minutes, such as 75, or 1:15",
+          minutesOf(visit, heading).map(TradeRules::plain).orElse(""));
+    }
+  }
+
+  private static BigDecimal partsTyped(Visit visit) {
+    return Stream.of(visit.trimMin(), visit.shapeMin(), visit.nailMin(), visit.grindMin())
+        .flatMap(Optional::stream)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static String plain(BigDecimal value) {
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
   }
 
   /** The heading of the row's largest minutes: the likeliest slip. */

@@ -5,6 +5,7 @@ import clenchbook.book.SheetKind;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.ReadingRules;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.formats.TableFile;
@@ -127,7 +128,7 @@ public final class BookReader {
 
   private ReadingRules plainRules() {
     return new ReadingRules(
-        options.machine(), Optional.empty(), Optional.empty(), source.countsFrom1904());
+        options.machine(), Optional.empty(), Optional.empty(), Measure.KM, source.countsFrom1904());
   }
 
   private SettingsOutcome settings(List<SheetLayout> layouts, OwnWords own) throws IOException {

@@ -17,11 +17,11 @@ public record Section(BigDecimal widthMm, BigDecimal thicknessMm) {
   private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
   private static final Pattern FORM =
       Pattern.compile(
-          "\\s*([0-9./,\\s]+?)\\s*(?:mm|in|\")?\\s*[x×*]\\s*([0-9./,\\s]+?)\\s*(mm|in|inch|inches|\")?\\s*");
+          "\\s*([0-9./,\\s]+?)\\s*(mm|in|inch|inches|\")?\\s*[x×*]\\s*([0-9./,\\s]+?)\\s*(mm|in|inch|inches|\")?\\s*");
 
   /**
-   * Reads a section such as {@code 3/4 x 5/16 in} or {@code 20 x 8 mm}; without a unit it is
-   * millimetres, unless a fraction shows inches.
+   * Reads a section such as {@code 3/4 x 5/16 in}, {@code 20 x 8 mm} or {@code 20 mm x 5/16 in};
+   * without a unit it is millimetres, unless a fraction shows inches.
    *
    * @param text what the farrier wrote; blank or unreadable gives empty
    * @return the section, exact to 20 figures
@@ -31,17 +31,23 @@ public record Section(BigDecimal widthMm, BigDecimal thicknessMm) {
     if (!matcher.matches()) {
       return Optional.empty();
     }
-    String unit = matcher.group(3) == null ? "" : matcher.group(3);
-    boolean inches = unit.isEmpty() ? text.contains("/") : !unit.equals("mm");
-    BigDecimal perUnit = inches ? MM_PER_INCH : BigDecimal.ONE;
+    String last = matcher.group(4) == null ? "" : matcher.group(4);
+    String first = matcher.group(2) == null ? last : matcher.group(2);
     return Fraction.parse(matcher.group(1))
         .flatMap(
             width ->
-                Fraction.parse(matcher.group(2))
+                Fraction.parse(matcher.group(3))
                     .map(
                         thickness ->
-                            new Section(width.multiply(perUnit), thickness.multiply(perUnit))))
+                            new Section(
+                                width.multiply(perUnit(first, text)),
+                                thickness.multiply(perUnit(last.isEmpty() ? first : last, text)))))
         .filter(section -> section.widthMm.signum() > 0 && section.thicknessMm.signum() > 0);
+  }
+
+  private static BigDecimal perUnit(String unit, String text) {
+    boolean inches = unit.isEmpty() ? text.contains("/") : !unit.equals("mm");
+    return inches ? MM_PER_INCH : BigDecimal.ONE;
   }
 
   /**

@@ -40,8 +40,7 @@ final class CellExamples extends ExampleBooks {
     add(
         ProblemKind.MONEY_UNREADABLE,
         "An amount of money can't be read",
-        "Put in the amount alone. An amount in another currency than the book's can't be read"
-            + " either.",
+        "Put in the amount alone, as 85.00.",
         visit(VISITS, DAY, "Ann", "Bramble", "Trim", "as agreed"));
     add(
         ProblemKind.MONEY_NEGATIVE,
@@ -78,6 +77,20 @@ final class CellExamples extends ExampleBooks {
         good()
             .sheet("Payments", "Date|Owner|Amount|Kind")
             .row("Payments", DAY, "Ann", -10, "refund"));
+    add(
+        ProblemKind.UNIT_OTHER,
+        "A number bears a unit that can't be converted",
+        "Put in the number in the column's own unit; one of its kind, as 13 1/2 in under a length"
+            + " in mm or 10 km in a book of miles, is converted. Until then the cell counts as"
+            + " blank.",
+        good().sheet("Horses", "Horse|Interval weeks").row("Horses", "Bramble", "2 months"));
+    add(
+        ProblemKind.CURRENCY_OTHER,
+        "An amount bears another currency's sign",
+        "Put in the amount in the book's currency. Until then the number counts as if it were.",
+        visit(VISITS, DAY, "Ann", "Bramble", "Trim", "€45")
+            .sheet("Settings", "Setting|Value")
+            .row("Settings", "Currency", "GBP"));
     add(
         ProblemKind.MINUTES_UNREADABLE,
         "Minutes can't be read",

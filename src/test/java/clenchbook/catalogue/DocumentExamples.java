@@ -12,6 +12,11 @@ final class DocumentExamples extends ExampleBooks {
         "Write the name in Latin, Greek or Cyrillic letters.",
         visit(VISITS, DAY, "王", "Bramble", "Trim", 45));
     add(
+        ProblemKind.SETTING_MISSING,
+        "An invoice lacks whom to pay, or how",
+        "Put it into Settings. An IBAN or a Payment link says how to pay as well.",
+        setting("Business name", ""));
+    add(
         ProblemKind.LOGO_UNUSABLE,
         "The logo can't be used",
         "Put a PNG or JPEG of at most 5 MB beside the workbook and name it here.",

@@ -142,7 +142,9 @@ class FortyMistakesTest {
     book.sheet("Settings", "Setting|Value")
         .row("Settings", "Hourly wgae", 30)
         .row("Settings", "Currency", "Thalers")
-        .row("Settings", "Payment link", "http://pay.example");
+        .row("Settings", "Payment link", "http://pay.example")
+        .row("Settings", "Business name", "Thornfield Farriery")
+        .row("Settings", "Payment text", "Within 14 days");
     plant("warning SETTING_UNKNOWN", "Settings!A2");
     plant("warning SETTING_UNUSABLE", "Settings!B3");
     plant("warning PAYMENT_LINK_UNUSABLE", "Settings!B4");

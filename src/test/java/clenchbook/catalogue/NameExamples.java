@@ -110,5 +110,39 @@ final class NameExamples extends ExampleBooks {
             .row("Materials", "Slim nail", "nail", 0.12, 250)
             .sheet("Purchases", "Date|Supplier|Item|Quantity|Unit|Net")
             .row("Purchases", DAY, "Example Supplies", "Slim nail", 1, "piece", 30));
+    add(
+        ProblemKind.INTERVAL_ODD,
+        "An interval is 0 or over 30 weeks",
+        "Put in the weeks between two visits, or leave the cell blank for a horse that is not due"
+            + " at fixed times.",
+        good().sheet("Horses", "Horse|Owner|Interval weeks").row("Horses", "Bramble", "Ann", 42));
+    add(
+        ProblemKind.UNTIL_BEFORE_FROM,
+        "A period ends before it begins",
+        "Mend From or Until. Until then the row never counts.",
+        good()
+            .sheet("Horses", "Horse|Owner|From|Until")
+            .row("Horses", "Bramble", "Ann", "2026-03-01", "2026-02-01"));
+    add(
+        ProblemKind.PACK_EMPTY,
+        "A pack holds 0 pieces",
+        "Put in how many pieces a pack holds. Until then Pack cost can't be shared out.",
+        good()
+            .sheet("Materials", "Item|Kind|Pack cost|Per pack")
+            .row("Materials", "Slim nail", "nail", 30, 0));
+    add(
+        ProblemKind.AMOUNTS_DISAGREE,
+        "Net and Tax don't add to Gross",
+        "Look at the receipt. Until then Net and Gross count as typed.",
+        good()
+            .sheet("Purchases", "Date|Supplier|Category|Net|Tax|Gross")
+            .row("Purchases", DAY, "Example Supplies", "Tools", 100, 20, 112));
+    add(
+        ProblemKind.ODOMETER_BACKWARDS,
+        "An odometer runs backwards",
+        "Mend the reading. Until then the trip counts as typed.",
+        good()
+            .sheet("Trips", "Date|From|To|Odometer start|Odometer end")
+            .row("Trips", DAY, "Home", "Oak Yard", 20_100, 20_010));
   }
 }

@@ -77,9 +77,23 @@ final class TradeExamples extends ExampleBooks {
         visit(
             "Date|Owner|Horse|Work|Charge|Total min", DAY, "Ann", "Bramble", "Trim", 45, "25:00"));
     add(
+        ProblemKind.MINUTES_FEW,
+        "So few minutes look like hours",
+        "Write minutes, as 75, or hours and minutes, as 1:15. Until then the row counts as typed,"
+            + " and earnings an hour come out far too high.",
+        shod(
+            "Date|Owner|Horse|Work|Shoe|Shaping|Total min",
+            DAY,
+            "Ann",
+            "Bramble",
+            "Full set",
+            "Keg",
+            "cold",
+            1.15));
+    add(
         ProblemKind.PARTS_DIFFER_FROM_SHOES,
         "The parts of a set are more or fewer than its shoes",
-        "Let the counts of Shoe and Size add to Shoes.",
+        "Let the counts of Shoe and Size add to Shoes or, where Shoes is blank, to the Work's.",
         shod(
             "Date|Owner|Horse|Work|Shoe|Shoes|Size|Shaping",
             DAY,
@@ -103,5 +117,19 @@ final class TradeExamples extends ExampleBooks {
             "Keg",
             6,
             "cold"));
+    add(
+        ProblemKind.LOST_ABOVE_SHOES,
+        "More shoes were lost than were on",
+        "Lost is how many shoes of this horse were gone since its last visit.",
+        shod(
+            "Date|Owner|Horse|Work|Shoe|Shaping|Nails|Lost",
+            DAY,
+            "Ann",
+            "Bramble",
+            "Full set",
+            "Keg",
+            "cold",
+            28,
+            9));
   }
 }

@@ -65,7 +65,7 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
       Jobs jobs = JobResolver.resolve(result.book());
       List<Problem> problems = new ArrayList<>(result.problems());
       problems.addAll(jobs.problems());
-      problems.addAll(SettingFaults.of(result.book(), folder(file)));
+      problems.addAll(SettingFaults.of(jobs, folder(file)));
       problems.addAll(NameFaults.of(result.book()));
       problems.addAll(EInvoiceRules.problems(jobs));
       return new OpenBook(file, result.sha256(), jobs, problems);

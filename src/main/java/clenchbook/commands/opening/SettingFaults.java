@@ -1,9 +1,9 @@
 package clenchbook.commands.opening;
 
 import clenchbook.billing.numbering.NumberPattern;
-import clenchbook.book.Book;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.jobs.Jobs;
 import clenchbook.print.invoice.LogoImage;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Settings that can be read but not used. */
 public final class SettingFaults {
@@ -25,8 +26,11 @@ public final class SettingFaults {
     this.settings = settings;
   }
 
-  static List<Problem> of(Book book, Path folder) {
-    SettingFaults faults = new SettingFaults(book.settings());
+  static List<Problem> of(Jobs jobs, Path folder) {
+    SettingFaults faults = new SettingFaults(jobs.index().book().settings());
+    if (jobs.all().stream().anyMatch(job -> !job.cancelled())) {
+      faults.whoIsPaidAndHow();
+    }
     faults.pattern();
     faults.link();
     faults.logo(folder);
@@ -45,6 +49,35 @@ public final class SettingFaults {
     } catch (IOException e) {
       return Optional.empty();
     }
+  }
+
+  /** An invoice should say whom to pay and how; an account or a link says how as well. */
+  private void whoIsPaidAndHow() {
+    missing(
+        Setting.BUSINESS_NAME,
+        settings.text(Setting.BUSINESS_NAME).isEmpty(),
+        "invoices bear no name of a business",
+        "the name that the invoices shall bear");
+    boolean howToPay =
+        Stream.of(Setting.PAYMENT_TEXT, Setting.IBAN, Setting.PAYMENT_LINK)
+            .anyMatch(setting -> !settings.text(setting).isEmpty());
+    missing(
+        Setting.PAYMENT_TEXT,
+        !howToPay,
+        "invoices don't say how to pay",
+        "how to pay, in words, such as the account");
+  }
+
+  private void missing(Setting setting, boolean missing, String what, String expected) {
+    if (!missing) {
+      return;
+    }
+    CellRef place = settings.place(setting);
+    String told = setting.title() + " is not given: " + what;
+    problems.add(
+        place.cell().isEmpty()
+            ? Problem.note(ProblemKind.SETTING_MISSING, place, told, expected)
+            : Problem.warning(ProblemKind.SETTING_MISSING, place, told, expected, ""));
   }
 
   private void pattern() {

@@ -7,21 +7,24 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Lengths of time written as text: {@code 0:45}, {@code 45}, {@code 45 min}, {@code 1 h 15}. */
+/**
+ * Lengths of time written as text: {@code 0:45}, {@code 45}, {@code 45 min}, {@code 1 h 15}, {@code
+ * 90 s}.
+ */
 public final class MinutesText {
   private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,4}):(\\d{1,2})(?::(\\d{1,2}))?");
   private static final Pattern HOURS =
       Pattern.compile(
-          "([\\d.,]+)\\s*(?:h|hr|hrs|hour|hours|std|stunde|stunden|heure|heures)\\.?\\s*"
+          "([\\d.,]+)\\s*(?:h|hr|hrs|hour|hours|std|stunde|stunden|heure|heures|hora|horas|uur|uren)\\.?\\s*"
               + "(?:(\\d{1,2})\\s*(?:m|min|mins|minutes|minuten)?\\.?)?");
-  private static final Pattern MINUTES =
-      Pattern.compile("([\\d.,]+)\\s*(?:m|min|mins|minute|minutes|minuten|'|′)?\\.?");
 
   private final NumberText numbers;
+  private final MeasureText measures;
 
   MinutesText(NumberText numbers) {
     this.numbers = numbers;
+    this.measures = new MeasureText(numbers);
   }
 
   /** The minutes, to the second where a clock form gives seconds; empty for anything else. */
@@ -38,8 +41,7 @@ public final class MinutesText {
           .read(hours.group(1))
           .map(h -> new NumberText.Reading(ofHours(h.value()).add(more), h.otherMark()));
     }
-    Matcher minutes = MINUTES.matcher(bare);
-    return minutes.matches() ? numbers.read(minutes.group(1)) : Optional.empty();
+    return measures.read(bare, Measure.MINUTE);
   }
 
   private static Optional<NumberText.Reading> clock(Matcher clock) {

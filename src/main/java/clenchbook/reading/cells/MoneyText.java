@@ -1,11 +1,15 @@
 package clenchbook.reading.cells;
 
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Amounts of money written as text, with or without the currency's sign or code. */
 public final class MoneyText {
@@ -45,23 +49,33 @@ public final class MoneyText {
           Map.entry("POUNDS", List.of("GBP")),
           Map.entry("DOLLARS", List.of("USD", "CAD", "AUD", "NZD")));
 
+  private static final Set<String> CODES =
+      Currency.getAvailableCurrencies().stream()
+          .map(Currency::getCurrencyCode)
+          .collect(Collectors.toUnmodifiableSet());
+
   private final NumberText numbers;
   private final Optional<String> currency;
 
   /**
    * Reads amounts of a book.
    *
-   * @param currency the book's own currency; empty accepts every sign
+   * @param currency the book's own currency; empty has no foreign sign
    */
   public MoneyText(NumberText numbers, Optional<String> currency) {
     this.numbers = numbers;
     this.currency = currency;
   }
 
-  /** The amount; empty when it is none, or is in another currency. */
+  /** The book's own currency; empty where nobody says. */
+  Optional<String> currency() {
+    return currency;
+  }
+
+  /** The amount, in whichever currency; empty when it is none. */
   public Optional<NumberText.Reading> read(String text) {
-    Matcher found = SIGNED.matcher(text.replace('\u00a0', ' ').strip());
-    if (!found.matches() || !isOwn(found.group(2)) || !isOwn(found.group(4))) {
+    Matcher found = matcher(text);
+    if (!found.matches() || !isKnown(found.group(2)) || !isKnown(found.group(4))) {
       return Optional.empty();
     }
     boolean open = found.group(1).contains("(");
@@ -71,14 +85,33 @@ public final class MoneyText {
     return numbers.read(open && !sign.isEmpty() ? "" : body);
   }
 
-  private boolean isOwn(String sign) {
-    String upper = sign.toUpperCase(Locale.ROOT);
-    if (upper.isEmpty()) {
-      return true;
+  private static Matcher matcher(String text) {
+    return SIGNED.matcher(text.replace('\u00a0', ' ').strip());
+  }
+
+  /** The sign or code of a text that is another currency's than the book's. */
+  public Optional<String> foreign(String text) {
+    if (text.chars().allMatch(c -> c < 'A' && c != '$')) {
+      return Optional.empty();
     }
-    List<String> meant = SIGNS.getOrDefault(upper, List.of(upper));
-    boolean known = SIGNS.containsKey(upper) || upper.matches("[A-Z]{3}");
-    return known && (currency.isEmpty() || meant.contains(currency.get()));
+    Matcher found = matcher(text);
+    return found.matches()
+        ? Stream.of(found.group(2), found.group(4)).filter(this::isForeign).findFirst()
+        : Optional.empty();
+  }
+
+  /** Whether a sign or code is known and stands for another currency than the book's. */
+  boolean isForeign(String sign) {
+    String upper = sign.toUpperCase(Locale.ROOT);
+    return !upper.isEmpty()
+        && isKnown(sign)
+        && currency.isPresent()
+        && !SIGNS.getOrDefault(upper, List.of(upper)).contains(currency.get());
+  }
+
+  private static boolean isKnown(String sign) {
+    String upper = sign.toUpperCase(Locale.ROOT);
+    return upper.isEmpty() || SIGNS.containsKey(upper) || CODES.contains(upper);
   }
 
   /** The currency that a sign or code stands for in a country; empty for none. */

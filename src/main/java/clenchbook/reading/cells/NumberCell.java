@@ -4,25 +4,14 @@ import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.NumberWords;
-import clenchbook.values.Fraction;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /** A number in a cell, with the unit that may stand behind it. */
 final class NumberCell {
   private static final BigDecimal MOST = new BigDecimal("1000000000000");
   private static final int MOST_PIECES = 1_000_000;
-
-  /** A unit after a number says nothing that the heading does not. */
-  private static final Pattern COUNTED_UNIT =
-      Pattern.compile(
-          "(?i)\\s*(weeks?|wks?|days?|pcs?|pieces?|shoes?|nails?|mm|deg|°|dba?|m/s2|m/s²|s|sec)\\.?$");
-
-  private static final Pattern DISTANCE_UNIT = Pattern.compile("(?i)\\s*(km|mi|miles?)\\.?$");
-  private static final Pattern LENGTH_UNIT =
-      Pattern.compile("(?i)\\s*(mm|in|inch|inches|ft|feet|\"|″|”|'|′)\\.?$");
 
   private NumberCell() {}
 
@@ -45,58 +34,84 @@ final class NumberCell {
   static Optional<BigDecimal> money(SoundCells row, String heading, Severity severity) {
     String expected = "an amount of money such as 85.00";
     Wanted wanted = new Wanted(heading, severity, ProblemKind.MONEY_UNREADABLE, expected);
-    return read(row, wanted, row.rules().money()::read);
+    Optional<BigDecimal> amount = read(row, wanted, row.rules().money()::read);
+    amount.ifPresent(read -> sayForeign(row, heading, read));
+    return amount;
   }
 
-  /** A number of at least nothing. */
-  static Optional<BigDecimal> number(SoundCells row, String heading) {
-    return signed(row, heading)
+  /** An amount under another currency's sign counts as the book's, and is said. */
+  private static void sayForeign(SoundCells row, String heading, BigDecimal amount) {
+    Cell cell = row.cell(heading).orElseThrow();
+    Optional<String> sign =
+        cell instanceof Cell.Text text
+            ? row.rules().money().foreign(text.text())
+            : cell instanceof Cell.Number number
+                ? row.rules().foreign(number.format())
+                : Optional.empty();
+    if (sign.isPresent()) {
+      String own = row.rules().money().currency().orElse("");
+      String problem =
+          heading
+              + " bears "
+              + sign.get()
+              + ", but the book is in "
+              + own
+              + "; read as "
+              + amount.toPlainString()
+              + " "
+              + own;
+      row.warn(ProblemKind.CURRENCY_OTHER, heading, problem, "an amount in " + own);
+    }
+  }
+
+  /** A number of at least nothing, in the column's own unit. */
+  static Optional<BigDecimal> number(SoundCells row, String heading, Measure own) {
+    return signed(row, heading, own)
         .filter(number -> notNegative(row, heading, number, "a number of 0 or more"));
   }
 
-  /** A number of any sign. */
-  static Optional<BigDecimal> signed(SoundCells row, String heading) {
-    Wanted wanted = Wanted.number(heading, "a number");
-    Optional<Integer> word = row.cell(heading).flatMap(NumberCell::inWords);
-    if (word.isPresent()) {
-      String problem = SoundCells.quoted(row.cell(heading).get()) + " is read as " + word.get();
+  /** A number of any sign, in the column's own unit. */
+  static Optional<BigDecimal> signed(SoundCells row, String heading, Measure own) {
+    boolean counted = own == Measure.PIECE;
+    Wanted wanted = Wanted.number(heading, counted ? "a number" : "a number of " + own.word());
+    Optional<BigDecimal> inWords = row.cell(heading).flatMap(cell -> inWords(cell, own));
+    if (inWords.isPresent()) {
+      String read = inWords.get().toPlainString();
+      String problem = SoundCells.quoted(row.cell(heading).orElseThrow()) + " is read as " + read;
       row.warn(ProblemKind.NUMBER_IN_WORDS, heading, problem, "the number in digits");
-      return word.map(BigDecimal::valueOf);
+      return inWords;
     }
-    return read(row, wanted, text -> row.rules().numbers().read(without(COUNTED_UNIT, text)));
+    Optional<BigDecimal> read = read(row, wanted, text -> row.rules().measures().read(text, own));
+    return read.map(
+        number ->
+            shown(row, heading, own).flatMap(unit -> own.convert(number, unit)).orElse(number));
   }
 
-  private static Optional<Integer> inWords(Cell cell) {
-    return cell instanceof Cell.Text text
-        ? NumberWords.find(without(COUNTED_UNIT, text.text()))
-        : Optional.empty();
+  /** A number as a word, alone or before a unit. */
+  private static Optional<BigDecimal> inWords(Cell cell, Measure own) {
+    if (!(cell instanceof Cell.Text text)) {
+      return Optional.empty();
+    }
+    String bare = text.text().strip();
+    int space = bare.indexOf(' ');
+    Optional<BigDecimal> alone = NumberWords.find(bare).map(BigDecimal::valueOf);
+    return alone.or(
+        () ->
+            NumberWords.find(bare.substring(0, Math.max(0, space)))
+                .flatMap(word -> own.convert(BigDecimal.valueOf(word), bare.substring(space))));
   }
 
-  /** A distance; its unit may stand behind it. */
-  static Optional<BigDecimal> distance(SoundCells row, String heading) {
-    Wanted wanted = Wanted.number(heading, "a distance as a number");
-    return read(row, wanted, text -> row.rules().numbers().read(without(DISTANCE_UNIT, text)))
-        .filter(number -> notNegative(row, heading, number, "a distance of 0 or more"));
-  }
-
-  /** A length that may be a shop fraction such as 13 1/2. */
-  static Optional<BigDecimal> length(SoundCells row, String heading) {
-    Wanted wanted = Wanted.number(heading, "a length as a number");
-    return read(row, wanted, text -> shopLength(row, without(LENGTH_UNIT, text)))
-        .filter(number -> notNegative(row, heading, number, "a length of 0 or more"));
-  }
-
-  private static Optional<NumberText.Reading> shopLength(SoundCells row, String bare) {
-    return row.rules().numbers().read(bare).or(() -> Fraction.parse(bare).map(NumberCell::plain));
-  }
-
-  private static String without(Pattern unit, String text) {
-    return unit.matcher(text.strip()).replaceFirst("");
+  /** The unit that a number's format shows behind it, where the column could have it. */
+  private static Optional<String> shown(SoundCells row, String heading, Measure own) {
+    return row.cell(heading)
+        .filter(Cell.Number.class::isInstance)
+        .flatMap(number -> row.rules().unit(((Cell.Number) number).format()))
+        .filter(own::knows);
   }
 
   /** A whole number of at least nothing. */
-  static Optional<Integer> whole(SoundCells row, String heading) {
-    Optional<BigDecimal> number = number(row, heading);
+  static Optional<Integer> whole(SoundCells row, String heading, Measure own) {
+    Optional<BigDecimal> number = number(row, heading, own);
     if (number.isEmpty()) {
       return Optional.empty();
     }
@@ -135,8 +150,7 @@ final class NumberCell {
     Optional<NumberText.Reading> reading =
         reading(cell, ofText).filter(number -> number.value().abs().compareTo(MOST) < 0);
     if (reading.isEmpty()) {
-      String problem = wanted.unreadable(cell);
-      row.say(wanted.severity(), wanted.kind(), wanted.heading(), problem, wanted.expected());
+      sayUnreadable(row, wanted, cell);
       return Optional.empty();
     }
     BigDecimal value = reading.get().value();
@@ -146,6 +160,21 @@ final class NumberCell {
       row.warn(ProblemKind.NUMBER_OTHER_MARK, wanted.heading(), problem, expected);
     }
     return Optional.of(value);
+  }
+
+  private static void sayUnreadable(SoundCells row, Wanted wanted, Cell cell) {
+    boolean otherUnit =
+        wanted.kind() == ProblemKind.NUMBER_UNREADABLE
+            && cell instanceof Cell.Text text
+            && row.rules().measures().isWithUnit(text.text());
+    if (otherUnit) {
+      String problem =
+          wanted.heading() + " " + SoundCells.quoted(cell) + " has a unit that can't be converted";
+      row.warn(ProblemKind.UNIT_OTHER, wanted.heading(), problem, wanted.expected());
+    } else {
+      String problem = wanted.unreadable(cell);
+      row.say(wanted.severity(), wanted.kind(), wanted.heading(), problem, wanted.expected());
+    }
   }
 
   private static Optional<NumberText.Reading> reading(

@@ -2,6 +2,7 @@ package clenchbook.reading.cells;
 
 import clenchbook.book.Counted;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.formats.cells.CellFormat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,24 +17,31 @@ public final class ReadingRules {
   private final NumberText numbers;
   private final MoneyText money;
   private final MinutesText minutes;
+  private final MeasureText measures;
+  private final Measure distance;
   private final Optional<DateText.Order> dateOrder;
   private final boolean from1904;
   private final Map<String, String> kept = new HashMap<>();
   private final Map<String, List<Counted>> keptParts = new HashMap<>();
   private final Map<String, SizeCell.Reading> keptSizes = new HashMap<>();
+  private final Map<CellFormat, Optional<String>> keptUnits = new HashMap<>();
+  private final Map<CellFormat, Optional<String>> keptSigns = new HashMap<>();
 
   /**
    * The rules for one book: its locale, its currency and the order of its dates, each empty where
-   * the book does not say.
+   * nobody says, and its unit of distance.
    */
   public ReadingRules(
       Locale locale,
       Optional<String> currency,
       Optional<DateText.Order> dateOrder,
+      Measure distance,
       boolean from1904) {
     this.numbers = new NumberText(locale);
     this.money = new MoneyText(numbers, currency);
     this.minutes = new MinutesText(numbers);
+    this.measures = new MeasureText(numbers);
+    this.distance = distance;
     this.dateOrder = dateOrder;
     this.from1904 = from1904;
   }
@@ -48,6 +56,25 @@ public final class ReadingRules {
 
   MinutesText minutes() {
     return minutes;
+  }
+
+  MeasureText measures() {
+    return measures;
+  }
+
+  Measure distance() {
+    return distance;
+  }
+
+  /** The unit that a format shows behind its number. */
+  Optional<String> unit(CellFormat format) {
+    return keptUnits.computeIfAbsent(format, CellFormat::unit);
+  }
+
+  /** The sign that a format shows, where it is another currency's. */
+  Optional<String> foreign(CellFormat format) {
+    return keptSigns.computeIfAbsent(
+        format, shown -> shown.currencySign().filter(money::isForeign));
   }
 
   Optional<DateText.Order> dateOrder() {

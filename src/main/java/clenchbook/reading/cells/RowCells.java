@@ -53,24 +53,32 @@ public final class RowCells extends SoundCells {
     return NumberCell.money(this, heading, Severity.WARNING);
   }
 
-  /** A number of at least nothing. */
+  /** A number of pieces, at least nothing. */
   public Optional<BigDecimal> number(String heading) {
-    return NumberCell.number(this, heading);
+    return measure(heading, Measure.PIECE);
   }
 
-  /** A number of any sign. */
-  public Optional<BigDecimal> signedNumber(String heading) {
-    return NumberCell.signed(this, heading);
+  /** A number of at least nothing in the column's own unit, whichever was typed. */
+  public Optional<BigDecimal> measure(String heading, Measure own) {
+    return NumberCell.number(this, heading, own);
   }
 
-  /** A distance; its unit may stand behind it. */
+  /** A number of any sign in the column's own unit, whichever was typed. */
+  public Optional<BigDecimal> signedMeasure(String heading, Measure own) {
+    return NumberCell.signed(this, heading, own);
+  }
+
+  /** Whether what was typed is a number of this unit, or of one that turns into it. */
+  public boolean isIn(String heading, Measure own) {
+    return cell(heading)
+        .filter(Cell.Text.class::isInstance)
+        .filter(text -> rules().measures().isIn(text.shown(), own))
+        .isPresent();
+  }
+
+  /** A distance in the book's unit. */
   public Optional<BigDecimal> distance(String heading) {
-    return NumberCell.distance(this, heading);
-  }
-
-  /** A length that may be a shop fraction such as 13 1/2. */
-  public Optional<BigDecimal> length(String heading) {
-    return NumberCell.length(this, heading);
+    return measure(heading, rules().distance());
   }
 
   /** A share in per cent, 0 to 100: {@code 30}, {@code 30%} or 0.3 shown as 30%. */
@@ -78,9 +86,14 @@ public final class RowCells extends SoundCells {
     return PercentCell.read(this, heading);
   }
 
-  /** A whole number of at least nothing. */
+  /** A whole number of pieces, at least nothing. */
   public Optional<Integer> whole(String heading) {
-    return NumberCell.whole(this, heading);
+    return whole(heading, Measure.PIECE);
+  }
+
+  /** A whole number of at least nothing in the column's own unit. */
+  public Optional<Integer> whole(String heading, Measure own) {
+    return NumberCell.whole(this, heading, own);
   }
 
   /** Minutes: a number, a time, or a text such as 0:45. */

@@ -6,6 +6,7 @@ import clenchbook.book.PaymentKind;
 import clenchbook.book.Purchase;
 import clenchbook.book.StockCount;
 import clenchbook.book.Trip;
+import clenchbook.book.Unit;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.cells.RowCells;
@@ -43,6 +44,7 @@ final class LedgerRows {
   /** The purchase; empty when the row is held back. */
   static Optional<Purchase> purchase(RowCells row) {
     LocalDate date = row.requiredDate("Date").orElse(LocalDate.EPOCH);
+    Unit unit = QuantityCell.unit(row);
     Purchase purchase =
         new Purchase(
             row.source(),
@@ -50,8 +52,8 @@ final class LedgerRows {
             row.name("Supplier"),
             row.name("Item"),
             row.size("Size"),
-            row.signedNumber("Quantity"),
-            PriceRows.unit(row),
+            QuantityCell.bought(row, unit),
+            unit,
             row.name("Category"),
             row.money("Net"),
             row.money("Tax"),
@@ -122,7 +124,7 @@ final class LedgerRows {
     LocalDate date = row.requiredDate("Date").orElse(LocalDate.EPOCH);
     String item = row.name("Item");
     String size = row.size("Size");
-    Optional<BigDecimal> quantity = row.number("Quantity");
+    Optional<BigDecimal> quantity = QuantityCell.counted(row);
     if (!row.has("Quantity")) {
       String problem = "Quantity is missing";
       row.warn(ProblemKind.NUMBER_UNREADABLE, "Quantity", problem, "the pieces counted, 0 if none");

@@ -7,6 +7,7 @@ import clenchbook.book.StrainRating;
 import clenchbook.book.Task;
 import clenchbook.book.einvoice.EInvoiceWish;
 import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.words.Choices;
 import clenchbook.reading.words.CountryNames;
@@ -30,7 +31,7 @@ final class PeopleRows {
             row.text("Postcode"),
             row.text("City"),
             row.text("Email"),
-            row.whole("Terms days"),
+            row.whole("Terms days", Measure.DAY),
             row.yesNo("Tax exempt").orElse(false),
             row.text("Exempt reason"),
             row.text("Tax number"),
@@ -95,7 +96,7 @@ final class PeopleRows {
             row.percent("Share %"),
             row.name("Bill to"),
             row.name("Place"),
-            row.number("Interval weeks"),
+            row.measure("Interval weeks", Measure.WEEK),
             row.date("From"),
             row.date("Until"),
             row.lines("Notes"));
@@ -127,13 +128,13 @@ final class PeopleRows {
             task.orElse(Task.TRIM),
             row.number("Effort CR10"),
             row.number("Efforts per min"),
-            row.number("Seconds per effort"),
-            row.signedNumber("Wrist deg"),
+            row.measure("Seconds per effort", Measure.SECOND),
+            row.signedMeasure("Wrist deg", Measure.DEGREE),
             row.name("Wrist direction"),
-            row.number("Vibration m/s2"),
-            row.number("Noise dBA"),
-            row.number("Trunk deg"),
-            row.number("Longest hold s"),
+            row.measure("Vibration m/s2", Measure.METRES_PER_SECOND_SQUARED),
+            row.measure("Noise dBA", Measure.DECIBEL),
+            row.measure("Trunk deg", Measure.DEGREE),
+            row.measure("Longest hold s", Measure.SECOND),
             row.number("Blows per shoe"));
     return task.isPresent() ? Optional.of(rating) : Optional.empty();
   }

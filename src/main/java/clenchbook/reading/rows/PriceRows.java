@@ -7,6 +7,7 @@ import clenchbook.book.TaxRate;
 import clenchbook.book.Unit;
 import clenchbook.book.WorkItem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.words.Choices;
@@ -59,13 +60,14 @@ final class PriceRows {
   /** The material; empty when its name is missing. */
   static Optional<Material> material(RowCells row) {
     String item = row.name("Item");
+    Unit unit = unit(row);
     Material material =
         new Material(
             row.source(),
             item,
             materialKind(row, item),
             row.size("Size"),
-            unit(row),
+            unit,
             row.listMoney("Unit cost"),
             row.number("Per pack"),
             row.listMoney("Pack cost"),
@@ -77,7 +79,7 @@ final class PriceRows {
             length(row, "Bar length"),
             row.minutes("Making min"),
             row.minutes("Making forge min"),
-            row.number("Reorder at"),
+            row.measure("Reorder at", QuantityCell.measure(unit, row)),
             row.name("Supplier"),
             row.date("From"));
     return named(row, "Item", item) ? Optional.of(material) : Optional.empty();
@@ -137,12 +139,15 @@ final class PriceRows {
   /** A length in millimetres, whichever unit its column has. */
   private static Optional<BigDecimal> length(RowCells row, String heading) {
     if (row.has(heading + " mm")) {
-      return row.length(heading + " mm");
+      return row.measure(heading + " mm", Measure.MM);
     }
-    if (row.has(heading + " in")) {
-      return row.length(heading + " in").map(inches -> inches.multiply(MM_PER_INCH));
+    boolean inches = row.has(heading + " in");
+    String own = heading + (inches ? " in" : " ft");
+    if (row.isIn(own, Measure.MM)) {
+      return row.measure(own, Measure.MM);
     }
-    return row.length(heading + " ft").map(feet -> feet.multiply(MM_PER_FOOT));
+    BigDecimal millimetres = inches ? MM_PER_INCH : MM_PER_FOOT;
+    return row.measure(own, inches ? Measure.INCH : Measure.FOOT).map(millimetres::multiply);
   }
 
   /** The rate; empty when its code or rate is missing. */

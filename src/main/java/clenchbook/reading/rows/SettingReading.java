@@ -3,6 +3,7 @@ package clenchbook.reading.rows;
 import clenchbook.book.Setting;
 import clenchbook.reading.cells.DateText;
 import clenchbook.reading.cells.DayNumber;
+import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.MinutesText;
 import clenchbook.reading.cells.MoneyText;
 import clenchbook.reading.cells.NumberText;
@@ -97,7 +98,12 @@ final class SettingReading {
       value = number.decimal().map(share -> percent ? times100(share) : share);
     } else if (cell instanceof Cell.Text text) {
       String bare = text.text().strip().replaceFirst("\\s*%$", "");
-      value = numbers().read(bare).or(() -> money(bare)).map(NumberText.Reading::value);
+      value =
+          numbers()
+              .read(bare)
+              .or(() -> money(bare))
+              .map(NumberText.Reading::value)
+              .or(() -> units().read(setting, bare));
     } else if (cell instanceof Cell.Span span && setting.title().endsWith(" min")) {
       value = Optional.of(MinutesText.ofSeconds(span.length().toSeconds()));
     }
@@ -113,9 +119,18 @@ final class SettingReading {
     return new NumberText(locale());
   }
 
+  private SettingUnits units() {
+    boolean miles = found.getOrDefault(Setting.DISTANCE_UNIT, "").equals("mile");
+    return new SettingUnits(numbers(), moneyText(), miles ? Measure.MILE : Measure.KM);
+  }
+
+  private MoneyText moneyText() {
+    return new MoneyText(numbers(), Optional.ofNullable(found.get(Setting.CURRENCY)));
+  }
+
   private Optional<NumberText.Reading> money(String text) {
-    Optional<String> currency = Optional.ofNullable(found.get(Setting.CURRENCY));
-    return new MoneyText(numbers(), currency).read(text);
+    MoneyText money = moneyText();
+    return money.foreign(text).isPresent() ? Optional.empty() : money.read(text);
   }
 
   private Optional<String> whole(Setting setting, Cell cell, String text) {

@@ -3,6 +3,7 @@ package clenchbook.reading.rows;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.problem.CellRef;
+import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.ReadingRules;
 import java.util.Map;
 import java.util.Optional;
@@ -25,8 +26,12 @@ public record SettingsOutcome(
     return new Settings(given, cells, blanks, reading.machineValues());
   }
 
+  /** How the book's other sheets are read under these settings, the machine's filling in. */
   public ReadingRules rules(boolean from1904) {
-    Optional<String> currency = Optional.ofNullable(given.get(Setting.CURRENCY));
-    return new ReadingRules(reading.locale(), currency, reading.dateOrder(), from1904);
+    Settings all = settings();
+    Optional<String> currency =
+        Optional.of(all.text(Setting.CURRENCY)).filter(code -> !code.isEmpty());
+    Measure distance = all.text(Setting.DISTANCE_UNIT).equals("mile") ? Measure.MILE : Measure.KM;
+    return new ReadingRules(reading.locale(), currency, reading.dateOrder(), distance, from1904);
   }
 }

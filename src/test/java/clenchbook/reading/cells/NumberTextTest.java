@@ -114,10 +114,25 @@ class NumberTextTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"€85", "$85", "85 EUR", "eighty", "yes", "85 or so", "£", "100 pcs"})
-  void money_in_another_currency_or_in_words_is_not_read(String text) {
+  @ValueSource(strings = {"eighty", "yes", "85 or so", "£", "100 pcs", "85 min", "85 km"})
+  void money_in_words_or_with_another_unit_is_not_read(String text) {
     MoneyText money = new MoneyText(POINT, Optional.of("GBP"));
     assertEquals(Optional.empty(), money.read(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"€85,€", "$85,$", "85 EUR,EUR", "CHF 85,CHF", "85 kr,kr", "-US$85,US$"})
+  void money_under_another_currencys_sign_is_read_and_told_apart(String text, String sign) {
+    MoneyText money = new MoneyText(POINT, Optional.of("GBP"));
+    assertEquals(85, money.read(text).orElseThrow().value().abs().intValue());
+    assertEquals(Optional.of(sign), money.foreign(text));
+    assertEquals(Optional.empty(), new MoneyText(POINT, Optional.empty()).foreign(text));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"85", "£85", "85.00 GBP", "GBP 85", "(85)", "as agreed"})
+  void the_books_own_sign_is_not_foreign(String text) {
+    assertEquals(Optional.empty(), new MoneyText(POINT, Optional.of("GBP")).foreign(text));
   }
 
   @ParameterizedTest
@@ -145,6 +160,9 @@ class NumberTextTest {
         "1.5 hours | 90",
         "45' | 45",
         "0:00 | 0",
+        "90 s | 1.5",
+        "1 uur | 60",
+        "1,5 h | 90",
       })
   void minutes_may_be_a_clock_form_or_bear_their_unit(String text, BigDecimal value) {
     MinutesText minutes = new MinutesText(POINT);
@@ -152,7 +170,7 @@ class NumberTextTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"about an hour", "1:75", "::", "1:2:3:4", "45 sec", "half"})
+  @ValueSource(strings = {"about an hour", "1:75", "::", "1:2:3:4", "45 km", "half"})
   void other_words_are_no_length_of_time(String text) {
     assertEquals(Optional.empty(), new MinutesText(POINT).read(text));
   }

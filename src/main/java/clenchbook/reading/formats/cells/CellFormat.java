@@ -2,6 +2,7 @@ package clenchbook.reading.formats.cells;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How a number is shown, as far as its meaning hangs on it.
@@ -78,6 +79,25 @@ public record CellFormat(String code, Kind kind) {
   /** Whether a date under this format shows its day of the month. */
   public boolean showsDay() {
     return bare(code).toLowerCase(Locale.ROOT).indexOf('d') >= 0;
+  }
+
+  /**
+   * The format of a number that a file gives a code for. Those of money in the currency of whoever
+   * looks say nothing of a currency, whatever sign was shown where the file was saved.
+   */
+  public static CellFormat numbered(int number, String code) {
+    boolean anyCurrency = (number >= 5 && number <= 8) || (number >= 37 && number <= 44);
+    return of(anyCurrency ? "#,##0.00" : code);
+  }
+
+  /** The sign or code of a currency, or another word, that the format shows beside its number. */
+  public Optional<String> currencySign() {
+    return FormatLiterals.of(code).currencySign();
+  }
+
+  /** What the format shows behind its number: a unit, perhaps. */
+  public Optional<String> unit() {
+    return FormatLiterals.of(code).behind();
   }
 
   private static Kind kind(String bare) {

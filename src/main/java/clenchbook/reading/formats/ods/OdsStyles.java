@@ -46,12 +46,18 @@ final class OdsStyles {
       } else if (xml.starts("fraction")) {
         code.append("# ?/?");
       } else if (xml.starts("text")) {
-        XmlText literal = new XmlText();
-        literal.addElement(xml);
-        code.append('"').append(literal.text()).append('"');
+        code.append('"').append(text(xml)).append('"');
+      } else if (xml.starts("currency-symbol")) {
+        code.append("[$").append(text(xml)).append(']');
       }
     }
     formats.put(name, CellFormat.of(code.toString()));
+  }
+
+  private static String text(Xml xml) throws IOException {
+    XmlText literal = new XmlText();
+    literal.addElement(xml);
+    return literal.text();
   }
 
   private static String zeros(Xml xml) throws IOException {

@@ -74,7 +74,7 @@ final class XlsBook {
   private void takeFormat(RecordInputStream in) {
     int number = in.readUShort();
     if (formats.size() < MOST) {
-      formats.put(number, CellFormat.of(texts.formatCode(in)));
+      formats.put(number, CellFormat.numbered(number, texts.formatCode(in)));
     }
   }
 

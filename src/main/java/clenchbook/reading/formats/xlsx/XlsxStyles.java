@@ -45,7 +45,7 @@ final class XlsxStyles {
     int number = WrittenNumber.parse(xml.attribute("numFmtId").orElse(""), -1);
     String code = xml.attribute("formatCode").orElse("");
     if (number >= 0 && byNumber.size() < MOST_STYLES) {
-      byNumber.putIfAbsent(number, CellFormat.of(code));
+      byNumber.putIfAbsent(number, CellFormat.numbered(number, code));
     }
   }
 
