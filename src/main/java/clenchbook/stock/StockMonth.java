@@ -98,7 +98,7 @@ public record StockMonth(
     return lines.stream()
         .filter(line -> line.order().signum() > 0)
         .sorted(
-            Comparator.comparing(StockLine::supplier, Names.ORDER)
+            Comparator.comparing((StockLine line) -> Names.key(line.supplier()))
                 .thenComparing(line -> line.month().shelf()))
         .toList();
   }

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 /**
  * What to order from one supplier.
  *
- * @param supplier the supplier; empty where the book does not say
+ * @param supplier the supplier, as the first line spells it; empty where the book does not say
  * @param lines what to order, by item and size, at least one
  * @param cost what it will cost, the sum of the lines
  */
@@ -25,12 +25,12 @@ record SupplierOrder(String supplier, List<StockLine> lines, BigDecimal cost) {
 
   /** The orders of a month, the dearest first. */
   static List<SupplierOrder> of(StockMonth month) {
-    Map<String, List<StockLine>> suppliers = new TreeMap<>(Names.ORDER);
+    Map<String, List<StockLine>> suppliers = new TreeMap<>();
     for (StockLine line : month.orders()) {
-      suppliers.computeIfAbsent(line.supplier(), name -> new ArrayList<>()).add(line);
+      suppliers.computeIfAbsent(Names.key(line.supplier()), key -> new ArrayList<>()).add(line);
     }
-    return suppliers.entrySet().stream()
-        .map(entry -> of(month, entry.getKey(), entry.getValue()))
+    return suppliers.values().stream()
+        .map(lines -> of(month, lines.get(0).supplier(), lines))
         .sorted(Comparator.comparing(SupplierOrder::cost).reversed())
         .toList();
   }

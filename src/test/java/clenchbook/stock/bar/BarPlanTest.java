@@ -1,17 +1,23 @@
 package clenchbook.stock.bar;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.book.Setting;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
+import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.PlainBlocks;
 import clenchbook.schedule.DueList;
 import clenchbook.stock.Stock;
 import clenchbook.stock.StockFindings;
 import java.time.YearMonth;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BarPlanTest {
 
@@ -102,6 +108,140 @@ class BarPlanTest {
     assertEquals(1, rows.size());
     assertEquals("12 × 304.8", rows.get(0).get(5));
     assertEquals("0", rows.get(0).get(6));
+  }
+
+  /** Lengths in inches are those in millimetres over 25.4, the inch's definition of 1959. */
+  @Test
+  void the_plans_file_says_all_of_each_way_to_cut() {
+    twelveShoes();
+    FigureTable plan = table("cutting-plan");
+    assertEquals(
+        List.of(
+            "Flat,,3000,1,1,9 × 300,282,2,2,yes,12,2400,200,0.8000,"
+                + "118.11,9 × 11.81,11.10,94.49,7.87",
+            "Flat,,3000,2,1,3 × 300,2094,2,2,yes,12,2400,200,0.8000,"
+                + "118.11,3 × 11.81,82.44,94.49,7.87"),
+        plan.rows().stream().map(row -> String.join(",", row)).toList());
+  }
+
+  @Test
+  void the_page_lists_needs_plan_and_waste_and_says_how_sure_it_is() {
+    twelveShoes();
+    List<Block> blocks = findings().report().blocks();
+    assertEquals(
+        List.of(
+            "Lengths needed: Shoe | Length (mm) | Cut (mm) | How many | For",
+            "Plain 0 | 300 | 2 | 12 | A, B, C"),
+        PlainBlocks.table(blocks, "Lengths needed"));
+    assertEquals(
+        List.of(
+            "Cutting plan: 2 bars of 3000 mm: Bars | Cut each into (mm) | Offcut (mm)",
+            "1 | 9 × 300 | 282",
+            "1 | 3 × 300 | 2094"),
+        PlainBlocks.table(blocks, "Cutting plan"));
+    assertEquals(
+        List.of(
+            "Waste: Shoes | Cuts and offcuts (mm) | A shoe (mm) | A shoe (€)",
+            "12 | 2400 | 200 | 0.8000 (s)"),
+        PlainBlocks.table(blocks, "Waste"));
+    List<String> words = PlainBlocks.words(blocks);
+    assertTrue(words.containsAll(List.of("# Bar", "## Flat")));
+    assertTrue(
+        words.stream().anyMatch(text -> text.startsWith("No plan needs fewer bars: proved.")));
+    assertFalse(words.stream().anyMatch(text -> text.startsWith("Fewer than ten lengths")));
+  }
+
+  @Test
+  void it_says_so_in_inches_where_units_are_imperial() {
+    book.setting(Setting.UNITS, "imperial");
+    twelveShoes();
+    assertEquals(
+        List.of(
+            "Cutting plan: 2 bars of 118.11 in: Bars | Cut each into (in) | Offcut (in)",
+            "1 | 9 × 11.81 | 11.10",
+            "1 | 3 × 11.81 | 82.44"),
+        PlainBlocks.table(findings().report().blocks(), "Cutting plan"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, 9, false", "2, 10, true"})
+  void nine_lengths_are_no_plan_and_ten_are(String last, int count, boolean planned) {
+    horse("A", 6).visit(plain("2026-10-05", "A", "0: 4"));
+    horse("B", 6).visit(plain("2026-10-05", "B", "0: 4"));
+    horse("C", 6)
+        .visit(
+            plain("2026-10-05", "C", "0: " + last).replace("Shoes: 4", "Shoes: " + last));
+    assertEquals(Integer.toString(count), table("bar-needs").rows().get(0).get(6));
+    assertEquals(planned, !table("cutting-plan").rows().isEmpty());
+    assertEquals(
+        !planned,
+        PlainBlocks.words(findings().report().blocks()).stream()
+            .anyMatch(text -> text.startsWith("Fewer than ten lengths")));
+  }
+
+  @Test
+  void a_bar_without_a_length_is_said_and_planned_nowhere() {
+    book.material("Item: Rod, Kind: bar, Unit: bar, Unit cost: 12")
+        .material("Item: Ring, Kind: handmade, Bar: Rod, Length mm: 300");
+    for (String name : List.of("A", "B", "C")) {
+      horse(name, 6).visit("Date: 2026-10-05, Work: Set, Shoe: Ring, Shoes: 4, Horse: " + name);
+    }
+    assertEquals("yes", table("bar-needs").rows().get(0).get(8));
+    assertTrue(table("cutting-plan").rows().isEmpty());
+    assertEquals(
+        List.of("Rod has no Bar length in Materials, so no cutting plan can be made."),
+        findings().warnings());
+    assertFalse(
+        PlainBlocks.words(findings().report().blocks()).stream()
+            .anyMatch(text -> text.startsWith("Fewer than ten lengths")));
+  }
+
+  @Test
+  void a_shoe_as_long_as_its_bar_takes_a_bar_each() {
+    book.material("Item: Whole, Kind: handmade, Bar: Flat, Length mm: 3000");
+    for (String name : List.of("A", "B", "C")) {
+      horse(name, 6).visit("Date: 2026-10-05, Work: Set, Shoe: Whole, Shoes: 4, Horse: " + name);
+    }
+    List<String> row = table("cutting-plan").rows().get(0);
+    assertEquals("12", row.get(7));
+    assertEquals("0", row.get(11), "nothing is wasted");
+  }
+
+  @Test
+  void a_shoe_whose_length_is_not_given_needs_no_bar_that_could_be_told() {
+    book.material("Item: Guess, Kind: handmade, Bar: Flat");
+    horse("A", 6).visit("Date: 2026-10-05, Work: Set, Shoe: Guess, Shoes: 4, Horse: A");
+    assertTrue(table("bar-needs").rows().isEmpty());
+  }
+
+  @Test
+  void a_horse_shod_in_two_rows_is_named_once() {
+    horse("A", 6)
+        .visit(plain("2026-10-05", "A", "0: 2").replace("Shoes: 4", "Shoes: 2"))
+        .visit(plain("2026-10-05", "A", "0: 2").replace("Shoes: 4", "Shoes: 2"));
+    List<String> need = table("bar-needs").rows().get(0);
+    assertEquals(List.of("4", "A"), need.subList(6, 8));
+  }
+
+  /** Hundredths of a millimetre would be 300,000 steps: tenths do, each length rounded up. */
+  @Test
+  void lengths_with_nothing_in_common_are_planned_in_tenths_of_a_millimetre() {
+    book.material("Item: Odd, Kind: handmade, Bar: Flat, Length mm: 300.01, Cut mm: 1.99")
+        .material("Item: Even, Kind: handmade, Bar: Flat, Length mm: 351.07, Cut mm: 1.99");
+    for (String name : List.of("A", "B", "C")) {
+      horse(name, 6).visit("Date: 2026-10-05, Work: Set, Shoe: Odd, Shoes: 4, Horse: " + name);
+    }
+    horse("D", 6).visit("Date: 2026-10-05, Work: Set, Shoe: Even, Shoes: 1, Horse: D");
+    FigureTable plan = table("cutting-plan");
+    assertTrue(
+        plan.rows().stream().anyMatch(row -> row.get(5).contains("300.1")), plan.rows()::toString);
+    assertTrue(plan.rows().stream().anyMatch(row -> row.get(5).contains("351.1")));
+  }
+
+  private void twelveShoes() {
+    for (String name : List.of("A", "B", "C")) {
+      horse(name, 6).visit(plain("2026-10-05", name, "0: 4"));
+    }
   }
 
   private WrittenBook horse(String name, int weeks) {
