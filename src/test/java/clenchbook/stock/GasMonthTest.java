@@ -44,10 +44,7 @@ class GasMonthTest {
   void gas_is_weighed_or_turned_into_weight_by_its_cost(
       String purchase, BigDecimal kg, Basis basis, int uncounted) {
     GasMonth gas =
-        gas(
-            book()
-                .setting(Setting.GAS_COST_KG, "3")
-                .purchase("Date: 2026-10-02, " + purchase));
+        gas(book().setting(Setting.GAS_COST_KG, "3").purchase("Date: 2026-10-02, " + purchase));
     assertEquals(0, kg.compareTo(gas.boughtKg()), gas.boughtKg()::toPlainString);
     assertEquals(basis, gas.basis());
     assertEquals(uncounted, gas.uncounted());
@@ -75,9 +72,7 @@ class GasMonthTest {
   @CsvSource({"2026-09-30, 0", "2026-10-01, 10", "2026-10-31, 10", "2026-11-01, 0"})
   void the_period_holds_its_first_and_its_last_day(String day, BigDecimal kg) {
     WrittenBook book =
-        book()
-            .setting(Setting.GAS_COST_KG, "3")
-            .purchase("Category: Gas, Net: 30, Date: " + day);
+        book().setting(Setting.GAS_COST_KG, "3").purchase("Category: Gas, Net: 30, Date: " + day);
     assertEquals(0, kg.compareTo(gas(book).boughtKg()));
     assertEquals(kg.signum() > 0, gas(book).told());
   }
@@ -110,8 +105,7 @@ class GasMonthTest {
             .visit(
                 "Date: 2026-10-05, Horse: A, Owner: R, Work: Set, Shoes: 4, Shaping: hot,"
                     + " Forge min: 55");
-    StockFindings found =
-        Stock.of(book.jobs(), DueList.of(book.jobs(), OCTOBER), OCTOBER);
+    StockFindings found = Stock.of(book.jobs(), DueList.of(book.jobs(), OCTOBER), OCTOBER);
     assertEquals(
         List.of(
             "Gas in lb: Period | Bought | Forge burned | Explained | Difference | Burn an hour"

@@ -25,10 +25,10 @@ import org.junit.jupiter.api.Test;
  * expected: 0.20 short.
  *
  * <p>The book's first visit leaves three whole weeks up to 31 October; in the middle one 4 shoes
- * and 24 nails went. Shoes: mean 4/3, spread 2.309 (n - 1), so the reorder point for one week's lead
- * is 4/3 + 1.65 x 2.309 = 5.14, whole 6; six weeks use 8. At or below it an order brings 6 + 8 - 4 =
- * 10. Economic order (Heizer and Render, chapter 12): 52 x 4/3 a year, 6.00 an order, 1.00 a year
- * to keep one: the root of 832, 28.8; nails: 416, 6.00, 0.025: the root of 199,680, 446.9.
+ * and 24 nails went. Shoes: mean 4/3, spread 2.309 (n - 1), so the reorder point for one week's
+ * lead is 4/3 + 1.65 x 2.309 = 5.14, whole 6; six weeks use 8. At or below it an order brings 6 + 8
+ * - 4 = 10. Economic order (Heizer and Render, chapter 12): 52 x 4/3 a year, 6.00 an order, 1.00 a
+ * year to keep one: the root of 832, 28.8; nails: 416, 6.00, 0.025: the root of 199,680, 446.9.
  */
 class StockPagesTest {
   private static final YearMonth OCTOBER = YearMonth.of(2026, 10);
@@ -187,12 +187,7 @@ class StockPagesTest {
   void a_shelf_that_is_empty_has_run_out() {
     WrittenBook out = book().count("Date: 2026-10-30, Item: Keg, Size: 0, Quantity: 0");
     assertTrue(
-        findings(out)
-            .report()
-            .first()
-            .orElseThrow()
-            .answer()
-            .endsWith("; Keg 0 has run out."));
+        findings(out).report().first().orElseThrow().answer().endsWith("; Keg 0 has run out."));
   }
 
   @Test

@@ -38,7 +38,9 @@ public final class PlainBlocks {
     String caption = table.caption().isEmpty() ? "" : table.caption() + ": ";
     lines.add(
         caption
-            + table.columns().stream().map(Block.Column::header).collect(Collectors.joining(" | ")));
+            + table.columns().stream()
+                .map(Block.Column::header)
+                .collect(Collectors.joining(" | ")));
     table.rows().forEach(row -> lines.add(line(row)));
     return lines;
   }

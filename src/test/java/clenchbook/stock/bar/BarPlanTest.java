@@ -169,8 +169,7 @@ class BarPlanTest {
     horse("A", 6).visit(plain("2026-10-05", "A", "0: 4"));
     horse("B", 6).visit(plain("2026-10-05", "B", "0: 4"));
     horse("C", 6)
-        .visit(
-            plain("2026-10-05", "C", "0: " + last).replace("Shoes: 4", "Shoes: " + last));
+        .visit(plain("2026-10-05", "C", "0: " + last).replace("Shoes: 4", "Shoes: " + last));
     assertEquals(Integer.toString(count), table("bar-needs").rows().get(0).get(6));
     assertEquals(planned, !table("cutting-plan").rows().isEmpty());
     assertEquals(

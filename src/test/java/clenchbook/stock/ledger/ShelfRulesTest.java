@@ -114,14 +114,12 @@ class ShelfRulesTest {
             .visit("Date: 2026-10-05, Horse: A, Owner: R, Work: Set, Shoe: Own, Shoes: 4")
             .visit("Date: 2026-10-06, Horse: A, Owner: R, Work: Set, Shoe: Other, Shoes: 2");
     assertEquals(
-        List.of("10-05 Used Own 4", "10-05 Used Flat 0.4", "10-06 Used Other 2"),
-        movements(book));
+        List.of("10-05 Used Own 4", "10-05 Used Flat 0.4", "10-06 Used Other 2"), movements(book));
     List<BigDecimal> costs =
         StockMovements.upTo(book.jobs(), END).stream()
             .map(move -> ((StockMovement.Used) move).listCost())
             .toList();
-    assertEquals(
-        List.of("0", "12", "7"), costs.stream().map(cost -> Quantity.text(cost)).toList());
+    assertEquals(List.of("0", "12", "7"), costs.stream().map(cost -> Quantity.text(cost)).toList());
   }
 
   @Test
@@ -147,16 +145,21 @@ class ShelfRulesTest {
         new WrittenBook()
             .setting(Setting.FORGE_SETUP_GAS_MIN, "10")
             .material("Item: Propane, Kind: gas, Unit: kg, Unit cost: 3")
-            .visit("Date: 2026-10-05, Horse: A, Owner: R, Work: Set, Place: Hill, Shoes: 4,"
-                + " Shaping: hot, Forge min: 20")
-            .visit("Date: 2026-10-05, Horse: B, Owner: R, Work: Set, Place: hill, Shoes: 4,"
-                + " Shaping: hot, Forge min: 20")
-            .visit("Date: 2026-10-05, Horse: C, Owner: R, Work: Set, Place: Dale, Shoes: 4,"
-                + " Shaping: hot, Forge min: 20")
-            .visit("Date: 2026-10-06, Horse: D, Owner: R, Work: Set, Place: Dale, Shoes: 4,"
-                + " Shaping: cold")
-            .visit("Date: 2026-10-07, Horse: D, Owner: R, Work: Set, Place: Dale, Shoes: 4,"
-                + " Shaping: hot, Forge min: 99, Reason: cancelled");
+            .visit(
+                "Date: 2026-10-05, Horse: A, Owner: R, Work: Set, Place: Hill, Shoes: 4,"
+                    + " Shaping: hot, Forge min: 20")
+            .visit(
+                "Date: 2026-10-05, Horse: B, Owner: R, Work: Set, Place: hill, Shoes: 4,"
+                    + " Shaping: hot, Forge min: 20")
+            .visit(
+                "Date: 2026-10-05, Horse: C, Owner: R, Work: Set, Place: Dale, Shoes: 4,"
+                    + " Shaping: hot, Forge min: 20")
+            .visit(
+                "Date: 2026-10-06, Horse: D, Owner: R, Work: Set, Place: Dale, Shoes: 4,"
+                    + " Shaping: cold")
+            .visit(
+                "Date: 2026-10-07, Horse: D, Owner: R, Work: Set, Place: Dale, Shoes: 4,"
+                    + " Shaping: hot, Forge min: 99, Reason: cancelled");
     GasBurn burn = GasBurn.of(book.jobs(), LocalDate.of(2026, 10, 1), END);
     // Three times 20, and 10 at each of two places.
     assertEquals("{2026-10-05=80}", burn.minutes().toString());
@@ -192,8 +195,7 @@ class ShelfRulesTest {
             .count("Date: 2026-10-05, Item: keg, Size: 0, Quantity: 9")
             .count("Date: 2026-10-05, Item: Keg, Size: 0, Quantity: 7")
             .count("Date: 2026-10-06, Item: Keg, Size: 0, Quantity: -2");
-    assertEquals(
-        List.of("10-05 CountedUp Keg 0 7", "10-06 CountedUp Keg 0 0"), movements(book));
+    assertEquals(List.of("10-05 CountedUp Keg 0 7", "10-06 CountedUp Keg 0 0"), movements(book));
   }
 
   /** What was never seen before is taken on; what was is a difference, up or down. */
@@ -256,8 +258,7 @@ class ShelfRulesTest {
   void a_cost_below_nothing_is_a_fault_of_the_program() {
     StockLedger ledger = new StockLedger();
     BigDecimal less = new BigDecimal("-1");
-    assertThrows(
-        IllegalArgumentException.class, () -> ledger.purchase(KEG, BigDecimal.ONE, less));
+    assertThrows(IllegalArgumentException.class, () -> ledger.purchase(KEG, BigDecimal.ONE, less));
     assertThrows(IllegalArgumentException.class, () -> ledger.issue(KEG, BigDecimal.ONE, less));
     assertThrows(IllegalArgumentException.class, () -> ledger.count(KEG, BigDecimal.ONE, less));
     FifoLedger fifo = new FifoLedger();

@@ -52,11 +52,7 @@ class StockLinesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "'Kind: handmade', true",
-    "'Kind: keg, Bar: Flat', true",
-    "'Kind: keg', false"
-  })
+  @CsvSource({"'Kind: handmade', true", "'Kind: keg, Bar: Flat', true", "'Kind: keg', false"})
   void what_the_farrier_makes_is_never_ordered(String row, boolean made) {
     StockLine line =
         line(
@@ -64,8 +60,7 @@ class StockLinesTest {
                 .setting(Setting.HOURLY_WAGE, "24")
                 .material("Item: Thing, Reorder at: 50, Unit cost: 4, " + row)
                 .count("Date: 2026-10-01, Item: Thing, Quantity: 3")
-                .visit(
-                    "Date: 2026-10-05, Horse: A, Owner: R, Work: Set, Shoe: Thing, Shoes: 2"));
+                .visit("Date: 2026-10-05, Horse: A, Owner: R, Work: Set, Shoe: Thing, Shoes: 2"));
     assertEquals(made, line.made());
     assertEquals(made, line.order().signum() == 0);
   }
@@ -187,13 +182,7 @@ class StockLinesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "'', false",
-    "'purchase', true",
-    "'count', true",
-    "'visit', true",
-    "'before', true"
-  })
+  @CsvSource({"'', false", "'purchase', true", "'count', true", "'visit', true", "'before', true"})
   void a_shelf_has_moved_when_anything_was_there_came_or_went(String what, boolean moved) {
     WrittenBook book = book().material("Item: Thing, Kind: pad, Unit cost: 4");
     switch (what) {
