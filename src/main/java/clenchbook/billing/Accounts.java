@@ -3,6 +3,7 @@ package clenchbook.billing;
 import clenchbook.billing.accounts.Account;
 import clenchbook.billing.accounts.Account.Movement;
 import clenchbook.billing.accounts.Account.Source;
+import clenchbook.billing.accounts.EnteredPayments;
 import clenchbook.billing.accounts.Settling;
 import clenchbook.billing.corrections.UnbilledVisits;
 import clenchbook.billing.corrections.VisitMatching;
@@ -31,6 +32,7 @@ public final class Accounts {
   private final BillingDecision billing;
   private final LocalDate first;
   private final LocalDate last;
+  private final LocalDate entered;
   private final MinorUnit unit;
   private final VisitMatching matching;
   private final TruckMoney money;
@@ -43,6 +45,8 @@ public final class Accounts {
     this.billing = billing;
     this.first = first;
     this.last = last;
+    entered =
+        EnteredPayments.upTo(jobs.index().book().payments(), last).orElse(LocalDate.MIN);
     unit = jobs.index().book().settings().minorUnit();
     matching = new UnbilledVisits(jobs, billing.documents()).matching();
     money = TruckMoney.of(jobs, billing.documents());
@@ -156,14 +160,15 @@ public final class Accounts {
     BigDecimal paid = sum(month).subtract(invoiced).negate();
     BigDecimal balance = broughtForward.add(invoiced).subtract(paid);
     Settling settling =
-        new Settling(opening, billing.openingDate(), ofOwner(owner), sorted, first, last, unit);
+        new Settling(opening, billing.openingDate(), ofOwner(owner), sorted, first, unit);
     return new Account(
         owner,
         broughtForward,
         invoiced,
         paid,
         balance,
-        settling.ages(),
+        settling.ages(last),
+        settling.ages(entered),
         month,
         settling.open(),
         settling.writtenOff(),

@@ -6,8 +6,10 @@ import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.opening.WaitingFile;
 import clenchbook.commands.printing.LettersInPrint;
 import clenchbook.commands.printing.Printing;
+import clenchbook.matching.WaitingPayments;
 import clenchbook.print.files.OutputFile;
 import clenchbook.print.files.OutputFolder;
 import clenchbook.print.pdf.PdfDocuments;
@@ -63,6 +65,7 @@ final class MadeMonth {
    *
    * @param decision what was decided about its documents
    * @param month the month
+   * @param reports the folder of reports, in which payments may wait to be pasted
    * @param register where the bytes of issued documents are, and what runs have told
    * @param printing prints while the rest of the month is still being worked out
    */
@@ -71,6 +74,7 @@ final class MadeMonth {
       Machine machine,
       BillingDecision decision,
       YearMonth month,
+      Path reports,
       Register register,
       Printing printing,
       Terminal terminal) {
@@ -84,7 +88,8 @@ final class MadeMonth {
     Consumer<Report> print =
         report ->
             report.files().forEach(file -> reports.add(file.file(), () -> documents.report(file)));
-    MonthFindings findings = MonthFindings.of(billed, problems(open, billed), print);
+    WaitingPayments waiting = WaitingFile.read(reports, open.book().payments(), terminal);
+    MonthFindings findings = MonthFindings.of(billed, problems(open, billed), waiting, print);
     return new MadeMonth(open, machine, terminal, findings, letters, reports);
   }
 

@@ -10,12 +10,15 @@ import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.opening.WaitingFile;
 import clenchbook.commands.printing.Printing;
+import clenchbook.matching.WaitingPayments;
 import clenchbook.print.files.OutputFile;
 import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
+import clenchbook.reports.month.WaitingWords;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -78,13 +81,15 @@ public final class MonthEndRun {
         RegisterChoice.tellBeginning(open, registerFile, request.month(), terminal);
       }
       MadeMonth month =
-          MadeMonth.begin(open, machine, decision, request.month(), register, printing, terminal);
+          MadeMonth.begin(
+              open, machine, decision, request.month(), reports, register, printing, terminal);
       Map<String, OutputFile> files = month.files(Set.of());
       List<SeenPayment> seen = register.payments();
       month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
       Path folder = reports.resolve(request.month().toString());
       month.write(folder, files, RunFacts.of("month-end", asked(), open), "nothing is lost");
       terminal.say(done(open, decision) + "; open " + folder.resolve("index.html"));
+      tellWaiting(month.findings().waiting());
       register.forget(
           new RegisterNews(month.findings(), seen, open.book().payments()).tell(terminal));
       if (request.exportRegister().isPresent()) {
@@ -103,6 +108,12 @@ public final class MonthEndRun {
         .correct()
         .ifPresent(number -> CorrectionAsked.check(number, before, decision, request.month()));
     return decision;
+  }
+
+  private void tellWaiting(WaitingPayments waiting) {
+    if (waiting.count() > 0) {
+      terminal.warn(WaitingWords.count(waiting) + " to be pasted from " + WaitingFile.PATH);
+    }
   }
 
   /** What came of it, in a few words. */

@@ -134,7 +134,15 @@ public final class SendRun {
       terminal.progress("working out " + request.month());
       BillingDecision decision = decide(open, before);
       MadeMonth month =
-          MadeMonth.begin(open, machine, decision, request.month(), register, printing, terminal);
+          MadeMonth.begin(
+              open,
+              machine,
+              decision,
+              request.month(),
+              Places.reports(request.book(), request.out()),
+              register,
+              printing,
+              terminal);
       if (!request.preview()) {
         LaidDown laid = new LaidDown(before, decision);
         laid.compare(month.drafts(), register::pdf);

@@ -1,5 +1,6 @@
 package clenchbook.matching;
 
+import clenchbook.billing.accounts.EnteredPayments;
 import clenchbook.book.Names;
 import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
@@ -113,24 +114,7 @@ final class AlreadyEntered {
       return 2;
     }
     boolean nameless = identity.owners().isEmpty() && identity.invoices().isEmpty();
-    return nameless && row.date().equals(entry.date()) && !isCash(row) ? LAST_RANK : LAST_RANK + 1;
-  }
-
-  private static boolean isCash(Payment row) {
-    return Set.of(
-            "cash",
-            "card",
-            "bar",
-            "karte",
-            "espèces",
-            "especes",
-            "carte",
-            "efectivo",
-            "tarjeta",
-            "contant",
-            "pin",
-            "kaart")
-        .contains(Names.key(row.how()));
+    return nameless && row.date().equals(entry.date()) && !EnteredPayments.isByHand(row) ? LAST_RANK : LAST_RANK + 1;
   }
 
   private static long days(Payment row, BankEntry entry) {

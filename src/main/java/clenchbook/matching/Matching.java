@@ -229,6 +229,6 @@ public final class Matching {
         unmatched.add(new LeftEntry(entry, left[at]));
       }
     }
-    return new MatchResult(toAdd, unmatched, alreadyThere);
+    return Tied.checked(entries, new MatchResult(toAdd, unmatched, alreadyThere));
   }
 }

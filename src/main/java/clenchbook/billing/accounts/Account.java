@@ -17,6 +17,8 @@ import java.util.Map;
  *     less refunds; never tips
  * @param balance what is owed; negative in the owner's favour
  * @param ageing the balance by days past due; credit stands in the first
+ * @param asked the balance by days past due as at the day up to which payments were entered, which
+ *     is what a reminder may speak of; nothing is past due where none were
  * @param movements the month's movements, in order
  * @param open what of each document is still open, by number
  * @param settledBy what of each document was written off, by number
@@ -29,6 +31,7 @@ public record Account(
     BigDecimal paid,
     BigDecimal balance,
     Ages ageing,
+    Ages asked,
     List<Movement> movements,
     Map<String, BigDecimal> open,
     Map<String, BigDecimal> settledBy,

@@ -25,7 +25,6 @@ public final class Settling {
   private final List<Item> items = new ArrayList<>();
   private final Map<String, BigDecimal> writtenOff = new LinkedHashMap<>();
   private final LocalDate first;
-  private final LocalDate last;
   private final MinorUnit unit;
   private BigDecimal credit;
   private boolean olderMoved;
@@ -47,7 +46,7 @@ public final class Settling {
   private record Money(LocalDate date, String names, PaymentKind kind, BigDecimal amount) {}
 
   /**
-   * Settles documents by payments up to a day, each against the document it names, else the oldest
+   * Settles documents by payments, each against the document it names, else the oldest
    * first.
    */
   public Settling(
@@ -56,10 +55,8 @@ public final class Settling {
       List<BilledDocument> documents,
       List<Movement> movements,
       LocalDate first,
-      LocalDate last,
       MinorUnit unit) {
     this.first = first;
-    this.last = last;
     this.unit = unit;
     credit = unit.zero();
     List<Money> money = new ArrayList<>();
@@ -132,14 +129,14 @@ public final class Settling {
     return rest.subtract(part);
   }
 
-  /** What is open, by how many days it is past due; credit counts as current. */
-  public Ages ages() {
+  /** What is open, by how many days it is past due on a day; credit counts as current. */
+  public Ages ages(LocalDate day) {
     BigDecimal current = credit.negate();
     BigDecimal upTo30 = unit.zero();
     BigDecimal upTo60 = unit.zero();
     BigDecimal over60 = unit.zero();
     for (Item item : items) {
-      long days = ChronoUnit.DAYS.between(item.due, last);
+      long days = ChronoUnit.DAYS.between(item.due, day);
       if (days <= 0) {
         current = current.add(item.open);
       } else if (days <= 30) {

@@ -86,8 +86,13 @@ public final class StatementPage {
   }
 
   private void ending(Map<String, Object> parts, StatementDocument statement) {
-    boolean overdue = overdue(statement.ageing()).signum() > 0;
-    put(parts, "reminder", reminder(statement));
+    boolean overdue = overdue(statement.asked()).signum() > 0;
+    String upTo =
+        statement
+            .enteredUpTo()
+            .map(day -> " " + wording.say("reminder.enteredUpTo", formats.longDate(day)))
+            .orElse("");
+    put(parts, "reminder", reminder(statement) + upTo);
     if (overdue) {
       statement
           .lateFeePercentPerMonth()
@@ -104,9 +109,12 @@ public final class StatementPage {
     return ageing.pastDue1To30().add(ageing.pastDue31To60()).add(ageing.pastDueOver60());
   }
 
-  /** Speaks of the oldest part: gently at first, plainly at last. */
+  /**
+   * Speaks of the oldest part: gently at first, plainly at last, and only of what was past due when
+   * payments were last entered; what fell due since may lie in the bank.
+   */
   private String reminder(StatementDocument statement) {
-    Ageing ageing = statement.ageing();
+    Ageing ageing = statement.asked();
     if (ageing.pastDueOver60().signum() > 0) {
       return wording.say("reminder.over60", formats.money(ageing.pastDueOver60()));
     }
@@ -115,6 +123,10 @@ public final class StatementPage {
     }
     if (ageing.pastDue1To30().signum() > 0) {
       return wording.say("reminder.1to30", formats.money(ageing.pastDue1To30()));
+    }
+    BigDecimal since = overdue(statement.ageing());
+    if (since.signum() > 0) {
+      return wording.say("reminder.since", formats.money(since));
     }
     return wording.say(statement.balance().signum() > 0 ? "reminder.open" : "reminder.none");
   }

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param entries the movements in order
  * @param balance the balance at its date; negative is in the owner's favour
  * @param ageing the balance by days past due
+ * @param asked the same as at the day up to which payments were entered: what a reminder speaks of
+ * @param enteredUpTo that day; empty where no payment was entered
  * @param lateFeePercentPerMonth the fee that the farrier may ask for late payment; empty for none
  * @param pay how to pay
  */
@@ -24,6 +26,8 @@ public record StatementDocument(
     List<StatementEntry> entries,
     BigDecimal balance,
     Ageing ageing,
+    Ageing asked,
+    Optional<LocalDate> enteredUpTo,
     Optional<BigDecimal> lateFeePercentPerMonth,
     HowToPay pay) {
   /** Copies its list. */

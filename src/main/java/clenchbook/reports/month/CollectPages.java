@@ -24,12 +24,14 @@ final class CollectPages {
   private final List<BilledDocument> documents;
   private final List<Account> accounts;
   private final Collected sums;
+  private final OpenInvoices open;
   private final FigureText text;
 
   CollectPages(MonthFindings month, FigureText text) {
     this.documents = month.billing().month().stream().filter(BilledDocument::counts).toList();
     this.accounts = month.accounts();
     this.sums = Collected.of(month);
+    this.open = new OpenInvoices(month);
     this.text = text;
   }
 
@@ -50,17 +52,18 @@ final class CollectPages {
               "All documents of the month: " + documents(documents.size()),
               List.of(documentTable(files))));
     }
-    List<Account> open =
+    blocks.addAll(open.blocks(text));
+    List<Account> balances =
         accounts.stream().filter(account -> account.balance().signum() != 0).toList();
-    if (!open.isEmpty()) {
+    if (!balances.isEmpty()) {
       blocks.add(
           new Block.Folded(
-              "All balances: " + owners(open.size()),
+              "All balances: " + owners(balances.size()),
               List.of(
-                  TableOf.rows(open)
+                  TableOf.rows(balances)
                       .words("Owner", 8, Account::owner)
                       .number("Balance", 4, account -> text.money(account.balance()))
-                      .total("All", text.money(sum(open)))
+                      .total("All", text.money(sum(balances)))
                       .plain())));
     }
     return blocks;

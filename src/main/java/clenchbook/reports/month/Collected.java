@@ -3,6 +3,7 @@ package clenchbook.reports.month;
 import clenchbook.billing.accounts.Account;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
+import clenchbook.matching.WaitingPayments;
 import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.reports.blocks.FigureTable;
@@ -20,6 +21,8 @@ import java.util.List;
  * @param pastDue what is past due
  * @param problems problems of the whole book
  * @param held problems that hold a row back
+ * @param open invoices of which something is open
+ * @param waiting rows that wait to be pasted into Payments
  */
 record Collected(
     int drafts,
@@ -29,7 +32,9 @@ record Collected(
     int late,
     BigDecimal pastDue,
     int problems,
-    int held) {
+    int held,
+    int open,
+    WaitingPayments waiting) {
 
   static Collected of(MonthFindings month) {
     List<BilledDocument> drafts =
@@ -49,7 +54,9 @@ record Collected(
         late.size(),
         late.stream().map(Collected::pastDue).reduce(zero, BigDecimal::add),
         month.problems().size(),
-        (int) month.problems().stream().filter(Collected::isHeld).count());
+        (int) month.problems().stream().filter(Collected::isHeld).count(),
+        new OpenInvoices(month).count(),
+        month.waiting());
   }
 
   static BigDecimal pastDue(Account account) {
@@ -84,6 +91,12 @@ record Collected(
             List.of("owners past due", Integer.toString(late)),
             List.of("past due", pastDue.toPlainString()),
             List.of("problems", Integer.toString(problems)),
-            List.of("problems that hold a row back", Integer.toString(held))));
+            List.of("problems that hold a row back", Integer.toString(held)),
+            List.of("open invoices", Integer.toString(open)),
+            List.of("payments to be pasted", Integer.toString(waiting.count())),
+            List.of("payments to be pasted, sure", Integer.toString(waiting.sure())),
+            List.of(
+                "payments to be pasted, in all",
+                toCollect.subtract(toCollect).add(waiting.sum()).toPlainString())));
   }
 }

@@ -4,10 +4,12 @@ import clenchbook.billing.BillingDecision;
 import clenchbook.billing.accounts.Account;
 import clenchbook.billing.accounts.Account.Movement;
 import clenchbook.billing.accounts.Account.Source;
+import clenchbook.billing.accounts.EnteredPayments;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.TaxTotal;
 import clenchbook.billing.numbering.PaymentReferences;
+import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
@@ -39,6 +41,7 @@ import java.util.stream.Stream;
 public final class Letters {
   private final LetterHeads heads;
   private final Settings settings;
+  private final List<Payment> payments;
   private final Function<String, List<NextVisit>> nextVisits;
 
   /**
@@ -52,6 +55,7 @@ public final class Letters {
       BookIndex index, Function<String, List<NextVisit>> nextVisits, PaymentReferences references) {
     heads = new LetterHeads(index, references);
     this.settings = index.book().settings();
+    this.payments = index.book().payments();
     this.nextVisits = nextVisits;
   }
 
@@ -120,13 +124,16 @@ public final class Letters {
         account.broughtForward(),
         entries(account),
         account.balance(),
-        new Ageing(
-            account.ageing().current(),
-            account.ageing().pastDue1To30(),
-            account.ageing().pastDue31To60(),
-            account.ageing().pastDueOver60()),
+        ageing(account.ageing()),
+        ageing(account.asked()),
+        EnteredPayments.upTo(payments, last),
         fee,
         heads.howToPay(""));
+  }
+
+  private static Ageing ageing(Account.Ages ages) {
+    return new Ageing(
+        ages.current(), ages.pastDue1To30(), ages.pastDue31To60(), ages.pastDueOver60());
   }
 
   private static List<StatementEntry> entries(Account account) {

@@ -10,6 +10,7 @@ import clenchbook.comparison.questions.ComparedJobs;
 import clenchbook.costing.JobCost;
 import clenchbook.costing.JobCosts;
 import clenchbook.jobs.Jobs;
+import clenchbook.matching.WaitingPayments;
 import clenchbook.problem.Problem;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.FigureText;
@@ -37,6 +38,7 @@ import java.util.function.Consumer;
  * @param comparisons the questions over the twelve months that end with the month
  * @param workload the year to date
  * @param stock stock, orders and bar
+ * @param waiting rows of bank entries that wait to be pasted into Payments
  * @param reports the printed reports: what is here is printed, and linked on the month's page
  */
 public record MonthFindings(
@@ -47,6 +49,7 @@ public record MonthFindings(
     Comparisons comparisons,
     WorkloadFindings workload,
     StockFindings stock,
+    WaitingPayments waiting,
     List<Report> reports) {
 
   /** Copies its lists. */
@@ -60,12 +63,16 @@ public record MonthFindings(
    *
    * @param billed the month, billed
    * @param problems all problems, in any order
+   * @param waiting rows of bank entries that wait to be pasted into Payments
    * @param decided takes each printed report as soon as it stands, while others are still reckoned:
    *     horses by place, margins, comparisons, workload, stock
    * @return everything about the month
    */
   public static MonthFindings of(
-      BilledMonth billed, List<Problem> problems, Consumer<Report> decided) {
+      BilledMonth billed,
+      List<Problem> problems,
+      WaitingPayments waiting,
+      Consumer<Report> decided) {
     Jobs jobs = billed.jobs();
     Settings settings = jobs.index().book().settings();
     LocalDate first = billed.month().atDay(1);
@@ -102,6 +109,7 @@ public record MonthFindings(
         comparisons,
         workload,
         stock,
+        waiting,
         reports);
   }
 
@@ -112,7 +120,8 @@ public record MonthFindings(
    * @return everything about the month
    */
   public MonthFindings with(BilledMonth now) {
-    return new MonthFindings(now, problems, costs, margins, comparisons, workload, stock, reports);
+    return new MonthFindings(
+        now, problems, costs, margins, comparisons, workload, stock, waiting, reports);
   }
 
   private static BigDecimal billedNet(BillingDecision billing) {
@@ -136,6 +145,7 @@ public record MonthFindings(
     tables.add(documents.lines());
     tables.add(documents.tax());
     tables.add(DocumentFigures.balances(accounts()));
+    tables.add(new OpenInvoices(this).table());
     tables.add(CorrectionFigures.table(billing(), EarlierDrafts.of(billing(), month())));
     tables.add(Collected.of(this).table(accounts()));
     tables.add(margins.table());

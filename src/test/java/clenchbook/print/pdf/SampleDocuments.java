@@ -239,6 +239,12 @@ public final class SampleDocuments {
             new BigDecimal("0.00"),
             new BigDecimal("75.00"),
             new BigDecimal("0.00")),
+        new Ageing(
+            new BigDecimal("220.50"),
+            new BigDecimal("75.00"),
+            new BigDecimal("0.00"),
+            new BigDecimal("0.00")),
+        Optional.of(LocalDate.of(2026, 10, 20)),
         Optional.of(new BigDecimal("1.5")),
         pay());
   }

@@ -43,6 +43,8 @@ class StatementPdfTest {
         usual.entries(),
         balance,
         ageing,
+        ageing,
+        Optional.empty(),
         Optional.of(new BigDecimal("1.5")),
         usual.pay());
   }
@@ -84,6 +86,37 @@ class StatementPdfTest {
     assertEquals(fee, text.contains("1.5% a month"), text);
   }
 
+  /** What fell due after payments were last entered may lie in the bank. */
+  @Test
+  void nobody_is_pressed_for_what_fell_due_since_payments_were_entered() throws IOException {
+    StatementDocument usual = aged("0", "20.00", "30.00", "0");
+    String none = print(asked(usual, "50.00", "0", Optional.empty()));
+    assertTrue(none.contains("By the payments entered so far, £50.00 is past its due date"), none);
+    assertFalse(none.contains("Payments entered up to"), none);
+    assertFalse(none.contains("1.5% a month"), none);
+    String some =
+        print(asked(usual, "20.00", "30.00", Optional.of(java.time.LocalDate.of(2026, 10, 9))))
+            .replaceAll("\\s+", " ");
+    assertTrue(some.contains("A small reminder: £30.00"), some);
+    assertTrue(some.contains("Payments entered up to 9 October 2026."), some);
+  }
+
+  private static StatementDocument asked(
+      StatementDocument usual, String current, String d30, Optional<java.time.LocalDate> day) {
+    return new StatementDocument(
+        usual.head(),
+        usual.from(),
+        usual.broughtForward(),
+        usual.entries(),
+        usual.balance(),
+        usual.ageing(),
+        new Ageing(
+            new BigDecimal(current), new BigDecimal(d30), BigDecimal.ZERO, BigDecimal.ZERO),
+        day,
+        usual.lateFeePercentPerMonth(),
+        usual.pay());
+  }
+
   @Test
   void a_credit_asks_for_nothing() throws IOException {
     String text = print(aged("-5.00", "0", "0", "0"));
@@ -106,6 +139,8 @@ class StatementPdfTest {
             many,
             usual.balance(),
             usual.ageing(),
+            usual.asked(),
+            usual.enteredUpTo(),
             usual.lateFeePercentPerMonth(),
             usual.pay());
     PdfDocuments documents = new PdfDocuments(SampleDocuments.settings("en", "US"));

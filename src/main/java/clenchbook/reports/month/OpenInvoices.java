@@ -1,0 +1,101 @@
+package clenchbook.reports.month;
+
+import clenchbook.billing.accounts.Account;
+import clenchbook.billing.accounts.PaidState;
+import clenchbook.billing.documents.BilledDocument;
+import clenchbook.book.Names;
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FigureText;
+import clenchbook.reports.blocks.FiguresOf;
+import clenchbook.reports.blocks.TableOf;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Which invoices are open at the month's end, and since when. */
+final class OpenInvoices {
+  private final List<Open> open = new ArrayList<>();
+  private final LocalDate last;
+
+  /** An invoice of which something is open. */
+  private record Open(BilledDocument document, BigDecimal amount, String state) {}
+
+  OpenInvoices(MonthFindings month) {
+    last = month.month().atEndOfMonth();
+    Map<String, Account> accounts = new HashMap<>();
+    month.accounts().forEach(account -> accounts.put(Names.key(account.owner()), account));
+    for (BilledDocument document : month.billing().documents()) {
+      String owner = month.jobs().index().ownerName(document.owner());
+      Optional<Account> account = Optional.ofNullable(accounts.get(Names.key(owner)));
+      boolean asked = document.counts() && document.invoice() && !document.date().isAfter(last);
+      account
+          .filter(unused -> asked)
+          .ifPresent(found -> add(document, found));
+    }
+    open.sort(
+        Comparator.comparing((Open each) -> each.document().date())
+            .thenComparing(each -> each.document().series())
+            .thenComparing(each -> each.document().sequence()));
+  }
+
+  private void add(BilledDocument document, Account account) {
+    BigDecimal amount = account.open().getOrDefault(document.number(), BigDecimal.ZERO);
+    if (amount.signum() > 0) {
+      open.add(new Open(document, amount, PaidState.of(document, account)));
+    }
+  }
+
+  int count() {
+    return open.size();
+  }
+
+  private long daysPastDue(Open each) {
+    return Math.max(0, ChronoUnit.DAYS.between(each.document().due(), last));
+  }
+
+  /** The table {@code open-invoices}. */
+  FigureTable table() {
+    return FiguresOf.rows(open)
+        .column("number", each -> each.document().number())
+        .column("owner", each -> each.document().owner())
+        .column("date", each -> each.document().date().toString())
+        .column("due", each -> each.document().due().toString())
+        .amount("gross", each -> each.document().gross())
+        .amount("open", Open::amount)
+        .count("days_past_due", this::daysPastDue)
+        .column("state", Open::state)
+        .named("open-invoices");
+  }
+
+  /** The oldest first, folded under their count and the day of the oldest; nothing for none. */
+  List<Block> blocks(FigureText text) {
+    if (open.isEmpty()) {
+      return List.of();
+    }
+    String since = text.date(open.get(0).document().date());
+    String summary =
+        open.size() == 1
+            ? "1 open invoice, of " + since
+            : "Open invoices: " + text.count(open.size()) + ", the oldest of " + since;
+    BigDecimal all = open.stream().map(Open::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+    return List.of(
+        new Block.Folded(
+            summary,
+            List.of(
+                TableOf.rows(open)
+                    .words("Owner", 8, each -> each.document().owner())
+                    .number("Open", 4, each -> text.money(each.amount()))
+                    .words("Number", 4, each -> each.document().number())
+                    .words("Since", 4, each -> text.date(each.document().date()))
+                    .number("Days past due", 4, each -> text.count(daysPastDue(each)))
+                    .total("All", text.money(all), "", "", "")
+                    .plain())));
+  }
+}
