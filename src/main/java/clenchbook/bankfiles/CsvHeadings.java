@@ -93,7 +93,14 @@ final class CsvHeadings {
       found =
           WORDS.get(bare.replaceAll("(^| )(in )?(eur|euro|gbp|usd|chf|cad|aud)( |$)", " ").strip());
     }
-    return Optional.ofNullable(found);
+    return Optional.ofNullable(found).or(() -> oneOfSeveral(bare));
+  }
+
+  /** A text that a bank spreads over numbered columns, such as {@code Omschrijving-2}. */
+  private static Optional<Meaning> oneOfSeveral(String bare) {
+    Optional<Meaning> meaning =
+        Optional.ofNullable(WORDS.get(bare.replaceFirst("\\s*\\d{1,2}$", "")));
+    return meaning.filter(Meaning.TEXT::equals);
   }
 
   private static String bare(String heading) {

@@ -6,9 +6,11 @@ import clenchbook.matching.bank.BankEntry.Standing;
 import clenchbook.matching.bank.BankStatement;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** The rows of a bank's CSV below its headings. Not thread-safe. */
@@ -22,6 +24,8 @@ final class CsvRows {
   private final Intake intake;
   private final CsvDays days = new CsvDays();
   private final RunningBalance balances = new RunningBalance();
+  private final Set<String> accounts = new HashSet<>();
+  private int witnessed;
   private int entries;
   private String account = "";
   private String currency = "";
@@ -39,6 +43,19 @@ final class CsvRows {
   void witness(List<String> cells) {
     days.witness(cell(cells, Meaning.DATE));
     days.witness(cell(cells, Meaning.VALUE_DATE));
+    if (!cell(cells, Meaning.DATE).isEmpty() && accounts.size() < 2) {
+      witnessed++;
+      accounts.add(account(cells));
+    }
+  }
+
+  /** One account on every row is the farrier's own, not that of everybody who paid. */
+  private boolean isOwn() {
+    return witnessed > 1 && accounts.size() == 1;
+  }
+
+  private String account(List<String> cells) {
+    return cell(cells, Meaning.ACCOUNT).replace(" ", "");
   }
 
   void take(int number, List<String> cells) {
@@ -131,7 +148,11 @@ final class CsvRows {
     String words = all(cells, Meaning.TEXT);
     String type = cell(cells, Meaning.TYPE);
     String code = cell(cells, Meaning.CURRENCY);
-    account = CamtReader.first(account, cell(cells, Meaning.OWN_ACCOUNT).replace(" ", ""));
+    account =
+        CamtReader.first(
+            account,
+            cell(cells, Meaning.OWN_ACCOUNT).replace(" ", ""),
+            isOwn() ? account(cells) : "");
     currency = CamtReader.first(currency, code);
     boolean pending = PENDING.matcher(cell(cells, Meaning.STATUS)).find();
     intake.entry(
@@ -142,7 +163,7 @@ final class CsvRows {
             amount,
             code,
             who,
-            cell(cells, Meaning.ACCOUNT).replace(" ", ""),
+            isOwn() ? "" : account(cells),
             words.isEmpty() ? type : words,
             "",
             cell(cells, Meaning.REFERENCE),

@@ -13,16 +13,29 @@ public final class Intake {
 
   private final List<BankStatement> statements = new ArrayList<>();
   private final List<BankEntry> entries = new ArrayList<>();
-  private final int most;
+  /** What an entry takes beside its texts, with all that matching adds to it. */
+  private static final long BYTES_EACH = 400;
 
-  /** An empty one. */
+  private static final long BYTES_A_SIGN = 2;
+
+  private final int most;
+  private final long room;
+  private long taken;
+
+  /** An empty one, which takes as much as three fifths of the program's memory hold. */
   public Intake() {
-    this(MOST_ENTRIES);
+    this(MOST_ENTRIES, Runtime.getRuntime().maxMemory() / 5 * 3);
   }
 
-  /** An empty one that takes fewer. */
-  Intake(int most) {
+  /**
+   * An empty one that takes fewer.
+   *
+   * @param most the most entries
+   * @param room the most bytes
+   */
+  Intake(int most, long room) {
     this.most = most;
+    this.room = room;
   }
 
   /** The place that the next statement will have; its entries bear it. */
@@ -35,7 +48,24 @@ public final class Intake {
       throw new UnreadableStatement(
           "more than " + most + " entries; expected the statements of a business, by the month");
     }
+    taken += BYTES_EACH + BYTES_A_SIGN * signs(entry);
+    if (taken > room) {
+      // Said before memory runs out: a program that fights for its last bytes takes minutes.
+      throw new UnreadableStatement(
+          "more than "
+              + entries.size()
+              + " entries do not fit into the program's memory; name fewer files at once");
+    }
     entries.add(entry);
+  }
+
+  private static long signs(BankEntry entry) {
+    return (long) entry.who().length()
+        + entry.account().length()
+        + entry.text().length()
+        + entry.reference().length()
+        + entry.endToEnd().length()
+        + entry.bankReference().length();
   }
 
   /** Closes a statement, when all its entries have been given. */

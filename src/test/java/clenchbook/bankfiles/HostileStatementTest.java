@@ -124,7 +124,7 @@ class HostileStatementTest {
 
   @Test
   void an_intake_takes_no_more_than_it_may() {
-    Intake small = new Intake(3);
+    Intake small = new Intake(3, Long.MAX_VALUE);
     Path file = folder.resolve("file");
     assertThrows(
         UnreadableStatement.class,
@@ -132,6 +132,64 @@ class HostileStatementTest {
           Files.write(file, WrittenStatement.MT940_TEXT.bytes(HostileStatementMonth.month(4)));
           StatementFile.read(file, "file", new Hints(false, "EUR"), small);
         });
+  }
+
+  @Test
+  void an_intake_says_that_memory_will_not_do_before_it_runs_out() {
+    Intake small = new Intake(100, 3 * 500L);
+    Path file = folder.resolve("file");
+    UnreadableStatement refused =
+        assertThrows(
+            UnreadableStatement.class,
+            () -> {
+              Files.write(file, WrittenStatement.MT940_TEXT.bytes(HostileStatementMonth.month(20)));
+              StatementFile.read(file, "file", new Hints(false, "EUR"), small);
+            });
+    assertTrue(refused.getMessage().contains("name fewer files at once"), refused.getMessage());
+  }
+
+  @Test
+  void a_bomb_of_entities_is_refused_in_every_kind_of_xml() {
+    StringBuilder bomb = new StringBuilder("<!DOCTYPE x [<!ENTITY a0 \"ha\">");
+    for (int level = 1; level < 40; level++) {
+      String lower = "&a" + (level - 1) + ";";
+      bomb.append("<!ENTITY a").append(level).append(" \"").append(lower.repeat(10)).append("\">");
+    }
+    bomb.append("]>");
+    assertTrue(refused(utf8(CAMT.formatted(bomb, "&a39;"))).contains("refused"));
+    String ofx = "<?xml version=\"1.0\"?>" + bomb + "<OFX><MEMO>&a39;</MEMO></OFX>";
+    assertTrue(refused(utf8(ofx)).contains("refused"));
+  }
+
+  @Test
+  void an_encoding_that_nobody_knows_is_named() {
+    String head = "<?xml version=\"1.0\" encoding=\"x-no-such\"?><Document/>";
+    assertTrue(refused(utf8(head)).contains("x-no-such"));
+  }
+
+  /** Without a mark and no valid UTF-8: the code page of Windows, as most banks' exports are. */
+  @Test
+  void letters_of_a_code_page_are_read_where_nothing_names_another() throws IOException {
+    String csv = "Date;Name;Betrag\n01.11.2026;M\u00fcller \u2013 L\u00f6we;5,00\n";
+    byte[] windows = csv.getBytes(java.nio.charset.Charset.forName("windows-1252"));
+    assertEquals("M\u00fcller \u2013 L\u00f6we", read(windows).entries().get(0).who());
+    assertEquals("M\u00fcller \u2013 L\u00f6we", read(utf8(csv)).entries().get(0).who());
+  }
+
+  @Test
+  void one_line_of_fifty_megabytes_is_cut_as_it_is_read() throws IOException {
+    Path file = folder.resolve("large.sta");
+    byte[] block = "x".repeat(1 << 16).getBytes(StandardCharsets.US_ASCII);
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
+      out.write(utf8(":20:S\n:25:1\n:60F:C261101EUR0,\n:61:2611011101C1,NTRFNONREF\n:86:"));
+      for (int time = 0; time < 800; time++) {
+        out.write(block);
+      }
+      out.write(utf8("\n:62F:C261130EUR1,\n-\n"));
+    }
+    Intake intake = new Intake();
+    StatementFile.read(file, "file", new Hints(false, "EUR"), intake);
+    assertEquals(Texts.MOST, intake.entries().get(0).text().length());
   }
 
   @Test
@@ -151,9 +209,10 @@ class HostileStatementTest {
     assertEquals(Texts.MOST, intake.entries().get(0).text().length());
   }
 
+  /** Read where a gigabyte is there; where only a quarter of it is, refused in one line, and soon. */
   @Test
   @Tag("demand")
-  void a_million_entries_are_read() throws IOException {
+  void a_million_entries_are_read_or_refused_in_bounded_memory() throws Exception {
     Path file = folder.resolve("million.sta");
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
       out.write(utf8(":20:S\n:25:1\n:60F:C261101EUR0,\n"));
@@ -162,8 +221,35 @@ class HostileStatementTest {
       }
       out.write(utf8(":62F:C261130EUR1000000,\n-\n"));
     }
-    Intake intake = new Intake();
-    StatementFile.read(file, "file", new Hints(false, "EUR"), intake);
-    assertEquals(1_000_000, intake.entries().size());
+    assertEquals("0 1000000 entries: 0 sure", said("-Xmx1g", file));
+    String refused = said("-Xmx256m", file);
+    assertTrue(refused.startsWith("2 million.sta: more than "), refused);
+    assertTrue(refused.endsWith("name fewer files at once"), refused);
+  }
+
+  /** What a process with this much memory says, with its exit code in front. */
+  private String said(String memory, Path statement) throws Exception {
+    Path book = folder.resolve("book");
+    Files.createDirectories(book);
+    Files.writeString(book.resolve("Visits.csv"), "Date,Owner,Horse,Work,Charge\n");
+    Files.writeString(book.resolve("Settings.csv"), "Setting,Value\nCurrency,EUR\n");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                memory,
+                "-cp",
+                System.getProperty("java.class.path"),
+                "clenchbook.cli.Clenchbook",
+                "payments",
+                book.toString(),
+                "--statement",
+                statement.toString())
+            .redirectErrorStream(true)
+            .start();
+    String all = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    int code = process.waitFor();
+    String line =
+        all.lines().filter(each -> each.contains("entries")).findFirst().orElse(all).strip();
+    return code + " " + line.replaceFirst(", 0 to look at.*", "");
   }
 }

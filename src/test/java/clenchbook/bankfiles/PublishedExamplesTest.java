@@ -216,4 +216,65 @@ class PublishedExamplesTest {
     assertEquals("Reference 201301234", intake.entries().get(1).text());
     assertEquals(List.of(), StatementCheck.of(intake.statements(), intake.entries()).faults());
   }
+
+  /**
+   * No body keeps a standard of banks' CSV; some banks describe theirs. The row of headings is that
+   * of "Format description CSV (csv-extension) Rabo Internetbanking (Professional)", version 1.0,
+   * December 2017, chapter 2; the rows are invented.
+   */
+  @Test
+  void the_csv_that_a_dutch_bank_describes() throws IOException {
+    Intake intake =
+        read(
+            """
+            "IBAN/BBAN","Munt","BIC","Volgnr","Datum","Rentedatum","Bedrag","Saldo na trn","Tegenrekening IBAN/BBAN","Naam tegenpartij","Naam uiteindelijke partij","Naam initiërende partij","BIC tegenpartij","Code","Batch ID","Transactiereferentie","Machtigingskenmerk","Incassant ID","Betalingskenmerk","Omschrijving-1","Omschrijving-2","Omschrijving-3","Reden retour","Oorspr bedrag","Oorspr munt","Koers"
+            "NL71RABO0123456789","EUR","RABONL2U","000000000000000101","2026-11-02","2026-11-02","+1.250,00","3.250,00","NL70ABNA0987654321","Manege Kleefeld","","","ABNANL2A","cb","","REF7","","","","factuur 2026-0041","bedankt","","","","",""
+            "NL71RABO0123456789","EUR","RABONL2U","000000000000000102","2026-11-03","2026-11-03","-47,50","3.202,50","NL02ABNA0123456789","Smidse Handel","","","ABNANL2A","ei","","","","","","staal","","","","-50,00","USD","0,95"
+            """);
+    assertEquals(
+        List.of("2026-11-02 1250.00 Manege Kleefeld", "2026-11-03 -47.50 Smidse Handel"),
+        intake.entries().stream().map(e -> e.date() + " " + e.amount() + " " + e.who()).toList());
+    assertEquals("factuur 2026-0041 bedankt", intake.entries().get(0).text());
+    assertEquals("NL70ABNA0987654321", intake.entries().get(0).account());
+    assertEquals("NL71RABO0123456789", intake.statements().get(0).account());
+    assertEquals(Optional.of(money("2000.00")), intake.statements().get(0).opening());
+    assertEquals(List.of(), StatementCheck.of(intake.statements(), intake.entries()).faults());
+  }
+
+  /**
+   * The headings of German savings banks' "CSV-CAMT" (as published importers of plain-text
+   * accounting list them; no description by the banks was found); the rows are invented.
+   */
+  @Test
+  void the_csv_of_german_savings_banks() throws IOException {
+    Intake intake =
+        read(
+            """
+            "Auftragskonto";"Buchungstag";"Valutadatum";"Buchungstext";"Verwendungszweck";"Glaeubiger ID";"Mandatsreferenz";"Kundenreferenz (End-to-End)";"Sammlerreferenz";"Lastschrift Ursprungsbetrag";"Auslagenersatz Ruecklastschrift";"Beguenstigter/Zahlungspflichtiger";"Kontonummer/IBAN";"BIC (SWIFT-Code)";"Betrag";"Waehrung";"Info"
+            "DE89370400440532013000";"02.11.26";"02.11.26";"GUTSCHR. UEBERWEISUNG";"Rechnung 2026-0041";"";"";"NOTPROVIDED";"";"";"";"Reitstall Ahorn";"DE21500500009876543210";"HELADEFFXXX";"1250,00";"EUR";"Umsatz gebucht"
+            "DE89370400440532013000";"03.11.26";"03.11.26";"KARTENZAHLUNG";"Eisenhandel";"";"";"";"";"";"";"EISEN SAGT DANKE";"";"";"-47,50";"EUR";"Umsatz gebucht"
+            """);
+    assertEquals(
+        List.of("2026-11-02 1250.00 Reitstall Ahorn", "2026-11-03 -47.50 EISEN SAGT DANKE"),
+        intake.entries().stream().map(e -> e.date() + " " + e.amount() + " " + e.who()).toList());
+    assertEquals("Rechnung 2026-0041", intake.entries().get(0).text());
+    assertEquals("DE89370400440532013000", intake.statements().get(0).account());
+  }
+
+  /** An export whose every row bears the farrier's own account; common practice, no source. */
+  @Test
+  void one_account_on_every_row_is_the_farriers_own() throws IOException {
+    Intake intake =
+        read(
+            """
+            Transaction Date,Transaction Type,Sort Code,Account Number,Transaction Description,Debit Amount,Credit Amount,Balance
+            03/11/2026,FPI,'11-22-33,12345678,A AHORN 2026-0041,,120.00,620.00
+            02/11/2026,DEB,'11-22-33,12345678,SMITHY SUPPLIES,47.50,,500.00
+            """);
+    assertEquals(List.of("", ""), intake.entries().stream().map(BankEntry::account).toList());
+    assertEquals("12345678", intake.statements().get(0).account());
+    assertEquals(
+        List.of(money("120.00"), money("-47.50")),
+        intake.entries().stream().map(BankEntry::amount).toList());
+  }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.Terminal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -38,7 +39,7 @@ class MonthWithBankTest {
             book.path(),
             List.of(statement),
             Optional.empty(),
-            Optional.empty(),
+            RegisterChoice.USUAL,
             SmallFolderBook.machine(),
             new Terminal(told, told, false))
         .run();

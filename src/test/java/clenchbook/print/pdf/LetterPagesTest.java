@@ -174,6 +174,8 @@ class LetterPagesTest {
         many,
         usual.balance(),
         usual.ageing(),
+        usual.asked(),
+        usual.enteredUpTo(),
         usual.lateFeePercentPerMonth(),
         usual.pay());
   }
