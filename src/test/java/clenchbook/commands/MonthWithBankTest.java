@@ -79,8 +79,7 @@ class MonthWithBankTest {
     String page = file("2026-10/index.html");
     assertTrue(
         page.contains(
-            "2 payments wait, £140.00 in all, to be pasted into Payments from"
-                + " payments/payments-to-add.csv (1 sure, 1 to look at)"),
+            "2 payments wait, £140.00 in all: 1 sure, 1 to look at. Until they stand in Payments"),
         page);
     assertTrue(page.contains("href=\"./../payments/payments-to-add.csv\""), page);
     String summary = file("2026-10/figures/month-summary.csv");

@@ -25,6 +25,7 @@ final class CollectPages {
   private final List<Account> accounts;
   private final Collected sums;
   private final OpenInvoices open;
+  private final List<Block> waiting;
   private final FigureText text;
 
   CollectPages(MonthFindings month, FigureText text) {
@@ -32,6 +33,7 @@ final class CollectPages {
     this.accounts = month.accounts();
     this.sums = Collected.of(month);
     this.open = new OpenInvoices(month);
+    this.waiting = WaitingWords.of(month, text);
     this.text = text;
   }
 
@@ -44,6 +46,7 @@ final class CollectPages {
                 figure("To send: " + documents(sums.drafts()), sums.toSend()),
                 figure("Open balances: " + owners(sums.owing()), sums.toCollect()),
                 figure("Of it past due: " + owners(sums.late()), sums.pastDue()))));
+    blocks.addAll(waiting);
     if (documents.isEmpty()) {
       blocks.add(new Paragraph("No invoice in this month."));
     } else {

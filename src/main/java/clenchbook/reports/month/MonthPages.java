@@ -52,17 +52,10 @@ public final class MonthPages {
         pages.text.month(month.month()),
         settings.text(Setting.BUSINESS_NAME),
         "en",
-        pages.notices(),
+        month.differencesInWords(),
         pages.problems(),
         pages.sections(),
         pages.groups());
-  }
-
-  /** Where money may lie unseen comes first: whoever paid must not be pressed. */
-  private List<String> notices() {
-    List<String> notices = new ArrayList<>(WaitingWords.of(month, text));
-    notices.addAll(month.differencesInWords());
-    return notices;
   }
 
   /** How many problems there are and where each of them stands. */
@@ -118,10 +111,6 @@ public final class MonthPages {
   private List<FileGroup> groups() {
     List<FileGroup> groups = new ArrayList<>();
     groups.add(new FileGroup("Reports", reports()));
-    if (month.waiting().count() > 0) {
-      FileLink rows = new FileLink(WaitingWords.LINK, "Payments to be pasted", "from the bank");
-      groups.add(new FileGroup("Payments", List.of(rows)));
-    }
     List<FileLink> documents = new ArrayList<>();
     for (BilledDocument document : month.billing().month()) {
       String path = documentFiles.get(document.number());
