@@ -34,6 +34,17 @@ class HandMadeMonthTest {
             .proposed());
   }
 
+  /** ISO 11649: check digits that do not fit say that a sign is wrong, and it may be the number's. */
+  @Test
+  void a_reference_that_does_not_check_is_a_slip() {
+    HandMadeMonth month =
+        month()
+            .invoice("2026-0002", "Emil Eschweg", 10, "95.00")
+            .entry("Nobody Known", "RF05 2026 0002", "40.00");
+    assertEquals(List.of("1 |  |  | 40.00 | unsure"), month.proposed());
+    assertTrue(why(month, 0).contains("the number with one slip of 2026-0002"), why(month, 0));
+  }
+
   @Test
   void a_number_with_one_slip_needs_the_amount() {
     HandMadeMonth month =
@@ -80,6 +91,18 @@ class HandMadeMonthTest {
             .entered("2026-08-03", "Anna Ahorn", "77.00", "", "Quirin Xaver; B99")
             .entry("Quirin Xaver", "", "120.00")
             .proposed());
+  }
+
+  @Test
+  void a_payer_is_no_witness_for_themselves_but_for_their_other_payments() {
+    HandMadeMonth month =
+        month()
+            .invoice("2026-0001", "Anna Ahorn", 9, "120.00")
+            .invoice("2026-0007", "Anna Ahorn", 10, "77.50")
+            .entry("Quirin Xaver", "2026-0001", "120.00")
+            .entry("Quirin Xaver", "", "77.50");
+    assertTrue(why(month, 0).contains("the payer's name is not known"), why(month, 0));
+    assertTrue(why(month, 1).contains("a payer who pays for this owner elsewhere"), why(month, 1));
   }
 
   @Test

@@ -23,6 +23,22 @@ public final class NameIndex {
     }
   }
 
+  /** The entry that showed for whom somebody pays, and whether others showed it too. */
+  private record Taught(int statement, String label, boolean again) {
+    static Taught by(BankEntry entry) {
+      return new Taught(entry.statement(), entry.label(), false);
+    }
+
+    Taught repeated() {
+      return new Taught(statement, label, true);
+    }
+
+    /** Nobody is their own witness. */
+    boolean holdsFor(BankEntry entry) {
+      return again || statement != entry.statement() || !label.equals(entry.label());
+    }
+  }
+
   /** What a payer's name says: its key, and the owners it speaks for. */
   private record Payer(String key, Map<String, NameLevel> levels) {}
 
@@ -30,7 +46,7 @@ public final class NameIndex {
   private final OneSlip<String> slips = new OneSlip<>();
   private final Map<String, List<Name>> paidByWord = new HashMap<>();
   private final Map<String, Set<String>> before = new HashMap<>();
-  private final Map<String, Set<String>> elsewhere = new HashMap<>();
+  private final Map<String, Map<String, Taught>> elsewhere = new HashMap<>();
   private final Map<String, Payer> byWho = new HashMap<>();
 
   /** The owner who alone has a word; nobody where several do. */
@@ -85,7 +101,9 @@ public final class NameIndex {
    */
   public void paysElsewhere(BankEntry entry, String owner) {
     for (String payer : payers(entry)) {
-      elsewhere.computeIfAbsent(payer, unused -> new LinkedHashSet<>()).add(owner);
+      elsewhere
+          .computeIfAbsent(payer, unused -> new LinkedHashMap<>())
+          .merge(owner, Taught.by(entry), (one, other) -> one.repeated());
     }
   }
 
@@ -134,8 +152,13 @@ public final class NameIndex {
     if (!elsewhere.isEmpty()) {
       for (String payer : payers(entry)) {
         elsewhere
-            .getOrDefault(payer, Set.of())
-            .forEach(owner -> better(found, owner, NameLevel.ELSEWHERE));
+            .getOrDefault(payer, Map.of())
+            .forEach(
+                (owner, taught) -> {
+                  if (taught.holdsFor(entry)) {
+                    better(found, owner, NameLevel.ELSEWHERE);
+                  }
+                });
       }
     }
     if (!entry.text().isEmpty()) {

@@ -7,7 +7,7 @@ public enum NumberHow {
   /** By its number. */
   EXACT("the number"),
   /** By its number without leading noughts, or where it could be a day. */
-  LOOSE("the number, written shorter"),
+  LOOSE("the number, written shorter,"),
   /** By a number so short that it could be another. */
   SHORT("a short number"),
   /** By its number with one slip. */

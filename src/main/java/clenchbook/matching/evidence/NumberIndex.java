@@ -146,6 +146,16 @@ public final class NumberIndex {
     boolean oneRun() {
       return first == last;
     }
+
+    /** Behind RF and two digits that do not check: something in it was mistyped. */
+    boolean ofBrokenReference() {
+      return first > 1
+          && text.run(first - 2).equals("RF")
+          && text.run(first - 1).length() == 2
+          && text.digits(first - 1)
+          && text.nearNext(first - 2)
+          && text.nearNext(first - 1);
+    }
   }
 
   private void match(Window window, LocalDate date, Map<KnownDocument, NumberHow> found) {
@@ -168,6 +178,9 @@ public final class NumberIndex {
   }
 
   private static NumberHow how(Numbered numbered, Window window, LocalDate date) {
+    if (window.ofBrokenReference()) {
+      return NumberHow.SLIP;
+    }
     boolean couldBeDay = window.oneRun() && numbered.parted() && isNear(window.compact(), date);
     if (couldBeDay && !window.announced()) {
       return NumberHow.LOOSE;
