@@ -13,6 +13,7 @@ public final class Intake {
 
   private final List<BankStatement> statements = new ArrayList<>();
   private final List<BankEntry> entries = new ArrayList<>();
+
   /** What an entry takes beside its texts, with all that matching adds to it. */
   private static final long BYTES_EACH = 400;
 

@@ -45,8 +45,7 @@ public final class Accounts {
     this.billing = billing;
     this.first = first;
     this.last = last;
-    entered =
-        EnteredPayments.upTo(jobs.index().book().payments(), last).orElse(LocalDate.MIN);
+    entered = EnteredPayments.upTo(jobs.index().book().payments(), last).orElse(LocalDate.MIN);
     unit = jobs.index().book().settings().minorUnit();
     matching = new UnbilledVisits(jobs, billing.documents()).matching();
     money = TruckMoney.of(jobs, billing.documents());

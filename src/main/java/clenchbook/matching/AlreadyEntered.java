@@ -114,7 +114,9 @@ final class AlreadyEntered {
       return 2;
     }
     boolean nameless = identity.owners().isEmpty() && identity.invoices().isEmpty();
-    return nameless && row.date().equals(entry.date()) && !EnteredPayments.isByHand(row) ? LAST_RANK : LAST_RANK + 1;
+    return nameless && row.date().equals(entry.date()) && !EnteredPayments.isByHand(row)
+        ? LAST_RANK
+        : LAST_RANK + 1;
   }
 
   private static long days(Payment row, BankEntry entry) {

@@ -50,20 +50,7 @@ public record WaitingPayments(int sure, int unsure, BigDecimal sum, List<String>
     private BankEntry entry() {
       BigDecimal moved = kind == PaymentKind.REFUND ? amount.negate() : amount;
       return new BankEntry(
-          0,
-          "",
-          date,
-          moved,
-          "",
-          "",
-          "",
-          "",
-          "",
-          "",
-          "",
-          BankEntry.Standing.BOOKED,
-          "",
-          "");
+          0, "", date, moved, "", "", "", "", "", "", "", BankEntry.Standing.BOOKED, "", "");
     }
 
     private AlreadyEntered.Identity identity() {

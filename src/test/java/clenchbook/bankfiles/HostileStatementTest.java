@@ -209,7 +209,9 @@ class HostileStatementTest {
     assertEquals(Texts.MOST, intake.entries().get(0).text().length());
   }
 
-  /** Read where a gigabyte is there; where only a quarter of it is, refused in one line, and soon. */
+  /**
+   * Read where a gigabyte is there; where only a quarter of it is, refused in one line, and soon.
+   */
   @Test
   @Tag("demand")
   void a_million_entries_are_read_or_refused_in_bounded_memory() throws Exception {

@@ -23,7 +23,9 @@ class MonthWithBankTest {
   @TempDir Path folder;
   private SmallFolderBook book;
 
-  /** October's drafts: Adam 2026-0001 (120.00), Maeve 2026-0003 (114.00), Ruth 2026-0004 (48.00). */
+  /**
+   * October's drafts: Adam 2026-0001 (120.00), Maeve 2026-0003 (114.00), Ruth 2026-0004 (48.00).
+   */
   @BeforeEach
   void month() throws IOException {
     book = SmallFolderBook.in(folder);
@@ -33,7 +35,8 @@ class MonthWithBankTest {
   private void bank(String... rows) throws IOException {
     Path statement =
         Files.writeString(
-            folder.resolve("bank.csv"), "Date,Name,Description,Amount\n" + String.join("\n", rows) + "\n");
+            folder.resolve("bank.csv"),
+            "Date,Name,Description,Amount\n" + String.join("\n", rows) + "\n");
     PrintStream told = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
     new PaymentsRun(
             book.path(),

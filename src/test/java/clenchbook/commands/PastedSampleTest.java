@@ -92,13 +92,13 @@ class PastedSampleTest {
                 LocalDate.of(2026, 11, 30),
                 new BigDecimal("812.40"),
                 entries));
-    Files.writeString(
-        statement, new String(euros, StandardCharsets.UTF_8).replace("EUR", "GBP"));
+    Files.writeString(statement, new String(euros, StandardCharsets.UTF_8).replace("EUR", "GBP"));
     run("payments", "--statement", statement.toString());
     assertTrue(paid.size() > 10, paid.toString());
     assertEquals(2, table("payments/unmatched.csv").size());
     assertEquals(
-        List.of(), table("payments/payments-to-add.csv").stream().filter(r -> sure(r) < 90).toList());
+        List.of(),
+        table("payments/payments-to-add.csv").stream().filter(r -> sure(r) < 90).toList());
 
     run("month-end", "--month", "2026-11");
     Map<String, BigDecimal> expected = balances();

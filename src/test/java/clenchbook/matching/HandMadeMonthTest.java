@@ -34,7 +34,9 @@ class HandMadeMonthTest {
             .proposed());
   }
 
-  /** ISO 11649: check digits that do not fit say that a sign is wrong, and it may be the number's. */
+  /**
+   * ISO 11649: check digits that do not fit say that a sign is wrong, and it may be the number's.
+   */
   @Test
   void a_reference_that_does_not_check_is_a_slip() {
     HandMadeMonth month =

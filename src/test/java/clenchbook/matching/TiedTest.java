@@ -31,7 +31,8 @@ class TiedTest {
     MatchResult sound = month.matched();
     List<BankEntry> entries = entries(sound);
     MatchResult missing =
-        new MatchResult(sound.toAdd(), sound.unmatched().subList(1, sound.unmatched().size()), List.of());
+        new MatchResult(
+            sound.toAdd(), sound.unmatched().subList(1, sound.unmatched().size()), List.of());
     MatchResult twice = new MatchResult(sound.toAdd(), sound.unmatched(), sound.unmatched());
     assertThrows(IllegalStateException.class, () -> Tied.checked(entries, missing));
     assertThrows(IllegalStateException.class, () -> Tied.checked(entries, twice));
@@ -42,8 +43,7 @@ class TiedTest {
     MatchResult sound = month.matched();
     Proposal first = sound.toAdd().get(0);
     List<PaymentRow> rows =
-        List.of(
-            new PaymentRow("Anna Ahorn", new BigDecimal("200.49"), "", PaymentKind.PAYMENT));
+        List.of(new PaymentRow("Anna Ahorn", new BigDecimal("200.49"), "", PaymentKind.PAYMENT));
     List<Proposal> wrong = new java.util.ArrayList<>(sound.toAdd());
     wrong.set(0, new Proposal(first.entry(), rows, first.reference(), first.sure(), first.why()));
     assertThrows(

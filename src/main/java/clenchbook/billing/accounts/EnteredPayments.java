@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Up to which day money from the bank was entered: beyond it nobody knows who has paid, so nobody is
- * pressed for what fell due since.
+ * Up to which day money from the bank was entered: beyond it nobody knows who has paid, so nobody
+ * is pressed for what fell due since.
  */
 public final class EnteredPayments {
   /** Money from hand to hand says nothing of what lies in the bank. Five languages. */

@@ -45,10 +45,7 @@ public final class Settling {
 
   private record Money(LocalDate date, String names, PaymentKind kind, BigDecimal amount) {}
 
-  /**
-   * Settles documents by payments, each against the document it names, else the oldest
-   * first.
-   */
+  /** Settles documents by payments, each against the document it names, else the oldest first. */
   public Settling(
       BigDecimal opening,
       LocalDate openingDate,

@@ -35,9 +35,7 @@ final class OpenInvoices {
       String owner = month.jobs().index().ownerName(document.owner());
       Optional<Account> account = Optional.ofNullable(accounts.get(Names.key(owner)));
       boolean asked = document.counts() && document.invoice() && !document.date().isAfter(last);
-      account
-          .filter(unused -> asked)
-          .ifPresent(found -> add(document, found));
+      account.filter(unused -> asked).ifPresent(found -> add(document, found));
     }
     open.sort(
         Comparator.comparing((Open each) -> each.document().date())

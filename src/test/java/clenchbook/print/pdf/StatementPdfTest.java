@@ -110,8 +110,7 @@ class StatementPdfTest {
         usual.entries(),
         usual.balance(),
         usual.ageing(),
-        new Ageing(
-            new BigDecimal(current), new BigDecimal(d30), BigDecimal.ZERO, BigDecimal.ZERO),
+        new Ageing(new BigDecimal(current), new BigDecimal(d30), BigDecimal.ZERO, BigDecimal.ZERO),
         day,
         usual.lateFeePercentPerMonth(),
         usual.pay());
