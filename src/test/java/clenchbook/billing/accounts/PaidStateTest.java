@@ -55,6 +55,7 @@ class PaidStateTest {
             NOTHING,
             NOTHING,
             new Ages(NOTHING, NOTHING, NOTHING, NOTHING),
+            new Ages(NOTHING, NOTHING, NOTHING, NOTHING),
             List.of(),
             open,
             writtenOff,

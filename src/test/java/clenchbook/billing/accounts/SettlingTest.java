@@ -35,7 +35,6 @@ class SettlingTest {
         documents,
         List.of(m),
         FIRST,
-        LAST,
         new MinorUnit(2));
   }
 
@@ -54,7 +53,7 @@ class SettlingTest {
   }
 
   private static String ages(Settling settling) {
-    return Ledger.ages(settling.ages());
+    return Ledger.ages(settling.ages(LAST));
   }
 
   @ParameterizedTest(name = "due on {0}")
