@@ -65,7 +65,7 @@ final class MadeMonth {
    *
    * @param decision what was decided about its documents
    * @param month the month
-   * @param reports the folder of reports, in which payments may wait to be pasted
+   * @param folder the folder of reports, in which payments may wait to be pasted
    * @param register where the bytes of issued documents are, and what runs have told
    * @param printing prints while the rest of the month is still being worked out
    */
@@ -74,7 +74,7 @@ final class MadeMonth {
       Machine machine,
       BillingDecision decision,
       YearMonth month,
-      Path reports,
+      Path folder,
       Register register,
       Printing printing,
       Terminal terminal) {
@@ -88,7 +88,7 @@ final class MadeMonth {
     Consumer<Report> print =
         report ->
             report.files().forEach(file -> reports.add(file.file(), () -> documents.report(file)));
-    WaitingPayments waiting = WaitingFile.read(reports, open.book().payments(), terminal);
+    WaitingPayments waiting = WaitingFile.read(folder, open.book().payments(), terminal);
     MonthFindings findings = MonthFindings.of(billed, problems(open, billed), waiting, print);
     return new MadeMonth(open, machine, terminal, findings, letters, reports);
   }
