@@ -9,8 +9,9 @@ final class DocumentExamples extends ExampleBooks {
     add(
         ProblemKind.GLYPH_MISSING,
         "A letter can't be printed",
-        "Write the name in Latin, Greek or Cyrillic letters.",
-        visit(VISITS, DAY, "王", "Bramble", "Trim", 45));
+        "Write it in Latin, Greek, Cyrillic, Hebrew, Arabic, Devanagari, Thai, Chinese, Japanese or"
+            + " Korean letters, without pictures.",
+        visit(VISITS, DAY, "ጣና", "Bramble", "Trim", 45));
     add(
         ProblemKind.SETTING_MISSING,
         "An invoice lacks whom to pay, or how",

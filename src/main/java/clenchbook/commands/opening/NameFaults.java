@@ -94,7 +94,7 @@ final class NameFaults {
                   + String.join(" ", missing)
                   + "; they are printed as "
                   + MissingGlyphs.REPLACEMENT,
-              "Latin, Greek or Cyrillic letters",
+              "letters of a script that the guide names",
               text));
     }
   }

@@ -1,6 +1,5 @@
 package clenchbook.print.chart;
 
-import clenchbook.print.fonts.TrueMinus;
 import clenchbook.print.fonts.Typefaces;
 import clenchbook.reports.blocks.Chart;
 import java.awt.BasicStroke;
@@ -90,7 +89,7 @@ final class IntervalRows {
     pen.setColor(Palette.INK);
     double baseline = y + (metrics.getAscent() - metrics.getDescent()) / 2.0;
     pen.drawString(row.name(), (float) area.getX(), (float) baseline);
-    pen.drawString(TrueMinus.inPrint(row.text()), (float) figures, (float) baseline);
+    pen.drawString(row.text(), (float) figures, (float) baseline);
     pen.setColor(shown ? Palette.RUST : Palette.QUIET);
     pen.setStroke(new BasicStroke(1.7f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
     pen.draw(new Line2D.Double(low, y, high, y));

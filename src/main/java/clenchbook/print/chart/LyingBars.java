@@ -1,6 +1,7 @@
 package clenchbook.print.chart;
 
-import clenchbook.print.fonts.TrueMinus;
+import clenchbook.print.fonts.MissingGlyphs;
+import clenchbook.print.fonts.ScriptText;
 import clenchbook.print.fonts.Typefaces;
 import clenchbook.reports.blocks.Chart;
 import java.awt.BasicStroke;
@@ -72,7 +73,11 @@ final class LyingBars {
   }
 
   private double widest(List<String> texts) {
-    return texts.stream().mapToDouble(metrics::stringWidth).max().orElse(0);
+    return texts.stream().mapToDouble(this::width).max().orElse(0);
+  }
+
+  private double width(String text) {
+    return ScriptText.width(text, pen.getFont(), pen.getFontRenderContext());
   }
 
   private double across(double value) {
@@ -86,7 +91,8 @@ final class LyingBars {
     double y = top + (height - thick * bars) / 2;
     if (!figures) {
       pen.setColor(Palette.INK);
-      text(fitted(chart.categories().get(at)), area.getX(), top + height / 2);
+      String name = MissingGlyphs.replacedIn(chart.categories().get(at));
+      text(fitted(name), area.getX(), top + height / 2);
     }
     for (int i = 0; i < bars; i++) {
       Chart.Series series = chart.series().get(i);
@@ -106,21 +112,19 @@ final class LyingBars {
   private void label(String words, double x, double middle) {
     double height = metrics.getAscent() + metrics.getDescent();
     pen.setColor(Color.WHITE);
-    pen.fill(
-        new Rectangle2D.Double(
-            x - 1, middle - height / 2 + 1, metrics.stringWidth(words) + 2, height - 2));
+    pen.fill(new Rectangle2D.Double(x - 1, middle - height / 2 + 1, width(words) + 2, height - 2));
     pen.setColor(Palette.INK);
     text(words, x, middle);
   }
 
   private void text(String words, double x, double middle) {
     double baseline = middle + (metrics.getAscent() - metrics.getDescent()) / 2.0;
-    pen.drawString(TrueMinus.inPrint(words), (float) x, (float) baseline);
+    ScriptText.draw(pen, words, (float) x, (float) baseline);
   }
 
   private String fitted(String name) {
     String cut = name;
-    while (metrics.stringWidth(cut) > names + 0.5 && cut.length() > 2) {
+    while (width(cut) > names + 0.5 && cut.length() > 2) {
       cut = cut.substring(0, cut.length() - 2).stripTrailing() + "…";
     }
     return cut;

@@ -1,9 +1,5 @@
 package clenchbook.print.fonts;
 
-import java.awt.Font;
-import java.awt.FontFormatException;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,10 +11,6 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class MissingGlyphs {
   /** What is printed in place of a character that no font has. */
   public static final String REPLACEMENT = "\uFFFD";
-
-  private static final class Faces {
-    static final List<Font> ALL = load();
-  }
 
   /** A book uses few letters: each is asked for once. */
   private static final Map<Integer, Boolean> KNOWN = new ConcurrentHashMap<>();
@@ -91,21 +83,8 @@ public final class MissingGlyphs {
   private static boolean ask(int character) {
     boolean control = Character.isISOControl(character) && character != '\n';
     return !control
-        && (character == '\n' || Faces.ALL.stream().allMatch(face -> face.canDisplay(character)));
-  }
-
-  private static List<Font> load() {
-    Typefaces.prepare();
-    try {
-      return List.of(
-          Font.createFont(
-              Font.TRUETYPE_FONT, Typefaces.folder().resolve("NotoSans-Regular.ttf").toFile()),
-          Font.createFont(
-              Font.TRUETYPE_FONT, Typefaces.folder().resolve("NotoSerif-Regular.ttf").toFile()));
-    } catch (FontFormatException e) {
-      throw new IllegalStateException("the program's own font is damaged", e);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+        && (character == '\n'
+            || Typefaces.canDisplay(character)
+            || ScriptFace.of(character).isPresent());
   }
 }

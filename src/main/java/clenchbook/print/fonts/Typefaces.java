@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * The program's own fonts, so that a page looks the same on every machine and works on one that has
@@ -65,19 +66,60 @@ public final class Typefaces {
     return (bold ? Faces.BOLD : Faces.PLAIN).deriveFont(size);
   }
 
-  private static final class Faces {
-    static final Font PLAIN = load(FILES.get(0));
-    static final Font BOLD = load(FILES.get(1));
-
-    private static Font load(String file) {
-      try {
-        return Font.createFont(Font.TRUETYPE_FONT, folder().resolve(file).toFile());
-      } catch (FontFormatException e) {
-        throw new IllegalStateException("the program's own font is damaged", e);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+  /**
+   * A face of one of the two families.
+   *
+   * @param family {@link #TEXT} or {@link #DISPLAY}
+   * @param bold true for bold
+   * @return the font in size 1
+   */
+  public static Font of(String family, boolean bold) {
+    if (family.equals(TEXT)) {
+      return bold ? Faces.BOLD : Faces.PLAIN;
     }
+    return bold ? Faces.BOLD_DISPLAY : Faces.DISPLAY;
+  }
+
+  /**
+   * Whether both families of letters have a character.
+   *
+   * @param letter its code point
+   */
+  static boolean canDisplay(int letter) {
+    return Faces.PLAIN.canDisplay(letter) && Faces.DISPLAY.canDisplay(letter);
+  }
+
+  private static final class Faces {
+    static final Font PLAIN = unpacked(FILES.get(0));
+    static final Font BOLD = unpacked(FILES.get(1));
+    static final Font DISPLAY = unpacked(FILES.get(2));
+    static final Font BOLD_DISPLAY = unpacked(FILES.get(3));
+  }
+
+  private static Font unpacked(String file) {
+    try {
+      return Font.createFont(Font.TRUETYPE_FONT, folder().resolve(file).toFile());
+    } catch (FontFormatException e) {
+      throw new IllegalStateException("the program's own font is damaged", e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Loads one more face.
+   *
+   * @param resource its file among the program's resources
+   * @return the font in size 1
+   */
+  static synchronized Font load(String resource) {
+    String file = resource.substring(resource.lastIndexOf('/') + 1);
+    try (InputStream font = resource(resource)) {
+      Files.copy(font, folder().resolve(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException("a font could not be unpacked to the temporary folder", e);
+    }
+    return unpacked(file);
   }
 
   private static synchronized Path unpack() {
@@ -86,7 +128,7 @@ public final class Typefaces {
       Path folder = Files.createTempDirectory("clenchbook-fonts");
       Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(folder)));
       for (String file : FILES) {
-        try (InputStream font = resource(file)) {
+        try (InputStream font = resource("fonts/" + file)) {
           Files.copy(font, folder.resolve(file));
         }
       }
@@ -100,7 +142,7 @@ public final class Typefaces {
   }
 
   private static InputStream resource(String file) throws IOException {
-    InputStream font = Typefaces.class.getResourceAsStream("/fonts/" + file);
+    InputStream font = Typefaces.class.getResourceAsStream("/" + file);
     if (font == null) {
       throw new IOException("font missing from the program: " + file);
     }
@@ -147,11 +189,10 @@ public final class Typefaces {
 
   /** Waits for an unpacking that is still going on when the program is ended. */
   private static synchronized void remove(Path folder) {
-    try {
-      for (String file : FILES) {
-        Files.deleteIfExists(folder.resolve(file));
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.toList()) {
+        Files.deleteIfExists(file);
       }
-      Files.deleteIfExists(folder.resolve("fontconfig.properties"));
       Files.deleteIfExists(folder);
     } catch (IOException e) {
       // The temporary folder is the machine's to sweep; the farrier's work is done and safe.

@@ -107,6 +107,7 @@ public final class LetterParts {
             from.taxNumber().map(number -> wording.say("taxNumber", number)))
         .flatMap(Optional::stream)
         .filter(part -> !part.isBlank())
+        .map(LetterParts::unbroken)
         .collect(Collectors.joining("  ·  "));
   }
 

@@ -64,7 +64,7 @@ public final class PrintFormats {
   /** With the currency's sign; a sign of letters stands off from the figures. */
   public String money(BigDecimal value) {
     String sign = currencySign();
-    String written = money.format(value);
+    String written = withMinus(money.format(value));
     int after = written.indexOf(sign) + sign.length();
     boolean touches =
         Character.isLetter(sign.charAt(sign.length() - 1))
@@ -73,9 +73,14 @@ public final class PrintFormats {
     return touches ? written.substring(0, after) + '\u00A0' + written.substring(after) : written;
   }
 
+  /** A hyphen is no minus: it is shorter, lower and may end a line. */
+  private static String withMinus(String number) {
+    return number.replace('-', '\u2212');
+  }
+
   /** Without the currency's sign, for columns that carry it in their heading. */
   String amount(BigDecimal value) {
-    return amount.format(value);
+    return withMinus(amount.format(value));
   }
 
   /** The currency's sign as this country writes it. */
@@ -102,8 +107,9 @@ public final class PrintFormats {
     return month.format(value);
   }
 
-  /** The Monday of the week, without the year. */
+  /** The Monday of the week, without the year; it is not broken over lines. */
   String weekOf(LocalDate date) {
-    return dayMonth.format(date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)));
+    LocalDate monday = date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+    return dayMonth.format(monday).replace(' ', '\u00A0');
   }
 }

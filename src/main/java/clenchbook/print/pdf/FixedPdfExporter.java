@@ -2,6 +2,7 @@ package clenchbook.print.pdf;
 
 import clenchbook.print.archive.ArchiveForm;
 import clenchbook.print.archive.ArchiveWriter;
+import clenchbook.print.scripts.ScriptFonts;
 import clenchbook.print.tags.PageTags;
 import clenchbook.print.tags.TagNotes;
 import com.lowagie.text.Font;
@@ -168,6 +169,7 @@ final class FixedPdfExporter extends JRPdfExporter {
   private final class FixedProducer extends ClassicPdfProducer implements LineRenderer.Paper {
     private final Map<List<Object>, Font> faces = new HashMap<>();
     private @Nullable JRPrintText text;
+    private @Nullable ScriptFonts scripts;
     private Locale locale = Locale.ROOT;
 
     FixedProducer(PdfProducerContext context) {
@@ -218,6 +220,14 @@ final class FixedPdfExporter extends JRPdfExporter {
     }
 
     @Override
+    public ScriptFonts scripts() {
+      if (scripts == null) {
+        scripts = new ScriptFonts(getPdfWriter(), COMPRESSION, tags);
+      }
+      return scripts;
+    }
+
+    @Override
     public int height() {
       return pageFormat.getPageHeight();
     }
@@ -256,6 +266,9 @@ final class FixedPdfExporter extends JRPdfExporter {
         outline();
       }
       tags.finish();
+      if (scripts != null) {
+        scripts.finish();
+      }
       super.close();
     }
 

@@ -1,15 +1,26 @@
 package clenchbook.print.pdf;
 
+import clenchbook.print.fonts.ScriptFace;
+import clenchbook.print.scripts.LineOrder;
+import clenchbook.print.scripts.Piece;
+import clenchbook.print.scripts.ScriptFonts;
+import clenchbook.print.scripts.SeenLine;
+import clenchbook.print.scripts.ShapedRun;
 import com.lowagie.text.Font;
 import com.lowagie.text.pdf.PdfContentByte;
+import java.awt.Color;
+import java.awt.font.TextAttribute;
 import java.text.AttributedCharacterIterator;
 import java.text.AttributedCharacterIterator.Attribute;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import net.sf.jasperreports.engine.JasperReportsContext;
-import net.sf.jasperreports.engine.type.RunDirectionEnum;
+import net.sf.jasperreports.engine.fonts.FontInfo;
+import net.sf.jasperreports.engine.type.HorizontalTextAlignEnum;
 import net.sf.jasperreports.engine.util.JRStyledText;
+import net.sf.jasperreports.engine.util.JRTextAttribute;
 import net.sf.jasperreports.pdf.PdfTextRenderer;
 import net.sf.jasperreports.pdf.common.PdfTextAlignment;
 import net.sf.jasperreports.pdf.common.PdfTextRendererContext;
@@ -26,6 +37,9 @@ final class LineRenderer extends PdfTextRenderer {
     Font font(Map<Attribute, Object> attributes);
 
     PdfContentByte content();
+
+    /** The faces for letters that the text faces lack. */
+    ScriptFonts scripts();
 
     /** In points. */
     int height();
@@ -52,7 +66,6 @@ final class LineRenderer extends PdfTextRenderer {
         breaks != null
             && text.getLineSpacingFactor() > 0
             && horizontalAlignment != PdfTextAlignment.JUSTIFIED
-            && text.getRunDirection() != RunDirectionEnum.RTL
             && allText.indexOf('\t') < 0;
     if (usual && !text.isUnderline() && !text.isStrikeThrough()) {
       write(breaks == null ? new short[0] : breaks);
@@ -103,43 +116,71 @@ final class LineRenderer extends PdfTextRenderer {
     if (to == from) {
       return;
     }
-    List<LineRun> runs = runs(from, to);
-    float width = 0;
-    for (LineRun run : runs) {
-      width += run.width();
-    }
+    SeenLine seen = runs(from, to);
+    float width = seen.width();
     float left = x + leftPadding;
     float room = this.width - leftPadding - rightPadding - width;
-    if (horizontalAlignment == PdfTextAlignment.RIGHT) {
+    // A column keeps its edge, whichever way a name in it runs.
+    HorizontalTextAlignEnum side = text.getHorizontalTextAlign();
+    if (side == HorizontalTextAlignEnum.RIGHT) {
       left += room;
-    } else if (horizontalAlignment == PdfTextAlignment.CENTER) {
+    } else if (side == HorizontalTextAlignEnum.CENTER) {
       left += room / 2;
     }
-    float at = left;
-    for (LineRun run : runs) {
-      run.write(paper.content(), at, low);
-      at += run.width();
-    }
-    paper.wrote(left, low - 0.3f * text.getFontSize(), at, low + text.getFontSize());
+    seen.write(paper.content(), left, low);
+    paper.wrote(left, low - 0.3f * text.getFontSize(), left + width, low + text.getFontSize());
   }
 
-  private List<LineRun> runs(int from, int to) {
+  /** The pieces of a line. */
+  private SeenLine runs(int from, int to) {
     List<JRStyledText.Run> styles = styledText.getRuns();
-    if (styles.size() == 1) {
-      return List.of(run(from, to, styles.get(0).attributes));
+    if (styles.size() == 1 && isText(styles.get(0).attributes)) {
+      return SeenLine.of(run(allText.substring(from, to), styles.get(0).attributes));
     }
-    List<LineRun> runs = new ArrayList<>();
+    int start = allText.lastIndexOf('\n', from - 1) + 1;
+    int newline = allText.indexOf('\n', from);
+    String paragraph = allText.substring(start, newline < 0 ? allText.length() : newline);
+    List<Piece> pieces = new ArrayList<>();
+    List<Integer> levels = new ArrayList<>();
     AttributedCharacterIterator letters = styledText.getAttributedString().getIterator();
-    for (int at = from; at < to; ) {
-      letters.setIndex(at);
-      int limit = Math.min(to, letters.getRunLimit());
-      runs.add(run(at, limit, letters.getAttributes()));
-      at = limit;
+    for (LineOrder.Part part : LineOrder.parts(paragraph, from - start, to - start)) {
+      for (int at = start + part.from(); at < start + part.to(); ) {
+        letters.setIndex(at);
+        int limit = Math.min(start + part.to(), letters.getRunLimit());
+        String said = allText.substring(at, limit);
+        pieces.add(piece(said, part.rightToLeft(), letters.getAttributes()));
+        levels.add(part.level());
+        at = limit;
+      }
     }
-    return runs;
+    return SeenLine.of(pieces, levels);
   }
 
-  private LineRun run(int from, int to, Map<Attribute, Object> attributes) {
-    return new LineRun(allText.substring(from, to), paper.font(attributes));
+  private static boolean isText(Map<Attribute, Object> attributes) {
+    return script(attributes).isEmpty();
+  }
+
+  private static Optional<ScriptFace> script(Map<Attribute, Object> attributes) {
+    return ScriptFonts.script((FontInfo) attributes.get(JRTextAttribute.FONT_INFO));
+  }
+
+  private Piece piece(String said, boolean rightToLeft, Map<Attribute, Object> attributes) {
+    Optional<ScriptFace> script = script(attributes);
+    if (script.isEmpty()) {
+      return run(rightToLeft ? LineOrder.turned(said) : said, attributes);
+    }
+    Number size = (Number) attributes.getOrDefault(TextAttribute.SIZE, text.getFontSize());
+    boolean bold = TextAttribute.WEIGHT_BOLD.equals(attributes.get(TextAttribute.WEIGHT));
+    Color colour = (Color) attributes.getOrDefault(TextAttribute.FOREGROUND, Color.BLACK);
+    return new ShapedRun(
+        paper.scripts(),
+        script.get(),
+        said,
+        rightToLeft,
+        new ShapedRun.Look(size.floatValue(), bold, colour));
+  }
+
+  private LineRun run(String letters, Map<Attribute, Object> attributes) {
+    return new LineRun(letters, paper.font(attributes));
   }
 }

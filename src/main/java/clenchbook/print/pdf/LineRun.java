@@ -1,11 +1,12 @@
 package clenchbook.print.pdf;
 
+import clenchbook.print.scripts.Piece;
 import com.lowagie.text.Font;
 import com.lowagie.text.pdf.PdfContentByte;
 import java.awt.Color;
 
 /** Letters of one face, size and colour on a line. */
-final class LineRun {
+final class LineRun implements Piece {
   private final String letters;
   private final Font font;
   private final float width;
@@ -16,12 +17,13 @@ final class LineRun {
     this.width = font.getBaseFont().getWidthPoint(letters, font.getSize());
   }
 
-  /** In points. */
-  float width() {
+  @Override
+  public float width() {
     return width;
   }
 
-  void write(PdfContentByte pen, float x, float y) {
+  @Override
+  public void write(PdfContentByte pen, float x, float y) {
     Color colour = font.getColor();
     pen.beginText();
     pen.setFontAndSize(font.getBaseFont(), font.getSize());

@@ -8,6 +8,7 @@ import clenchbook.print.invoice.LetterParts;
 import clenchbook.print.invoice.LetterWording;
 import clenchbook.print.invoice.PrintedPage;
 import clenchbook.print.invoice.StatementPage;
+import clenchbook.print.scripts.ScriptContext;
 import clenchbook.print.tags.TagNotes;
 import clenchbook.reports.blocks.Report;
 import clenchbook.reports.letters.CreditNoteDocument;
@@ -15,7 +16,9 @@ import clenchbook.reports.letters.DocumentHead;
 import clenchbook.reports.letters.InvoiceDocument;
 import clenchbook.reports.letters.StatementDocument;
 import java.io.ByteArrayOutputStream;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import net.sf.jasperreports.engine.DefaultJasperReportsContext;
@@ -41,7 +44,7 @@ public final class PdfDocuments {
   private static final String REPORT_LEGEND = "s standard · d default · unmarked: measured";
 
   private final PrintSettings settings;
-  private final JasperReportsContext context;
+  private final JasperReportsContext usual;
   private final Templates templates;
 
   /**
@@ -52,8 +55,8 @@ public final class PdfDocuments {
   public PdfDocuments(PrintSettings settings) {
     Typefaces.prepare();
     this.settings = settings;
-    this.context = DefaultJasperReportsContext.getInstance();
-    this.templates = new Templates(context, settings.ownTemplates());
+    this.usual = DefaultJasperReportsContext.getInstance();
+    this.templates = new Templates(usual, settings.ownTemplates());
   }
 
   /**
@@ -148,13 +151,14 @@ public final class PdfDocuments {
     try {
       JasperDesign design =
           ReportDesign.of(PaperSize.of(settings.locale()), rows.layouts(), report.caution());
-      JasperReport compiled = new TemplateCompiler(context).compileReport(design);
+      JasperReport compiled = new TemplateCompiler(usual).compileReport(design);
+      JasperReportsContext context = context(parts, rows.rows());
       JasperPrint filled =
           JasperFillManager.getInstance(context).fill(compiled, parts, new PrintRows(rows.rows()));
       FixedPdfExporter.About about =
           new FixedPdfExporter.About(
               report.title(), settings.business(), "en", settings.asAt(), ArchiveForm.PLAIN, true);
-      return export(filled, about, new TagNotes(Map.of(), Optional.empty()));
+      return export(context, filled, about, new TagNotes(Map.of(), Optional.empty()));
     } catch (JRException e) {
       throw new IllegalStateException("the pages of " + report.name(), e);
     }
@@ -163,6 +167,7 @@ public final class PdfDocuments {
   private byte[] letter(String template, DocumentHead head, PrintedPage page, ArchiveForm form) {
     try {
       JasperReport report = templates.of(template, PaperSize.of(head.locale()));
+      JasperReportsContext context = context(page.parts(), page.rows());
       JasperPrint filled =
           JasperFillManager.getInstance(context)
               .fill(report, page.parts(), new PrintRows(page.rows()));
@@ -174,13 +179,34 @@ public final class PdfDocuments {
               head.date(),
               form,
               false);
-      return export(filled, about, page.notes());
+      return export(context, filled, about, page.notes());
     } catch (JRException | JRRuntimeException e) {
       throw TemplateWords.of(template, e);
     }
   }
 
-  private byte[] export(JasperPrint filled, FixedPdfExporter.About about, TagNotes notes)
+  /** The faces that a document needs. */
+  private static JasperReportsContext context(
+      Map<String, Object> parts, List<Map<String, Object>> rows) {
+    List<String> texts = new ArrayList<>();
+    addTexts(parts, texts);
+    rows.forEach(row -> addTexts(row, texts));
+    return ScriptContext.of(texts);
+  }
+
+  private static void addTexts(Map<String, Object> values, List<String> texts) {
+    for (Object value : values.values()) {
+      if (value instanceof String text) {
+        texts.add(text);
+      }
+    }
+  }
+
+  private static byte[] export(
+      JasperReportsContext context,
+      JasperPrint filled,
+      FixedPdfExporter.About about,
+      TagNotes notes)
       throws JRException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
     SimplePdfExporterConfiguration configuration = new SimplePdfExporterConfiguration();

@@ -1,7 +1,6 @@
 package clenchbook.print.pdf;
 
 import clenchbook.print.chart.ChartPicture;
-import clenchbook.print.fonts.TrueMinus;
 import clenchbook.print.invoice.LetterParts;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Report;
@@ -193,6 +192,6 @@ public final class ReportRows {
   }
 
   private static void put(Map<String, Object> row, String name, String text) {
-    LetterParts.put(row, name, TrueMinus.inPrint(text));
+    LetterParts.put(row, name, text);
   }
 }

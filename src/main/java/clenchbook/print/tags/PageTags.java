@@ -1,5 +1,6 @@
 package clenchbook.print.tags;
 
+import clenchbook.print.scripts.Aloud;
 import com.lowagie.text.pdf.ByteBuffer;
 import com.lowagie.text.pdf.PdfAnnotation;
 import com.lowagie.text.pdf.PdfContentByte;
@@ -29,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * each page, the heads of a table repeated on its next page, lines and tints are not read. So a
  * template without any such property gives a valid document too.
  */
-public final class PageTags implements PdfTagger {
+public final class PageTags implements PdfTagger, Aloud {
   /** What the names of the properties begin with. */
   public static final String PREFIX = "net.sf.jasperreports.export.pdf.tag.";
 
@@ -247,6 +248,28 @@ public final class PageTags implements PdfTagger {
       return part.node().add("LBody");
     }
     return tree().document().add("P");
+  }
+
+  @Override
+  public void begin(String said) {
+    TagNode at = node;
+    if (role == Role.NOT_READ || at == null) {
+      return;
+    }
+    write(END);
+    TagNode span = at.add("Span");
+    span.say("/ActualText" + PdfText.string(said));
+    write("/Span <</MCID " + tree().mark(span) + ">>BDC\n");
+  }
+
+  @Override
+  public void end() {
+    TagNode at = node;
+    if (role == Role.NOT_READ || at == null) {
+      return;
+    }
+    write(END);
+    write("/" + at.type() + " <</MCID " + tree().mark(at) + ">>BDC\n");
   }
 
   @Override

@@ -23,8 +23,15 @@ class MissingGlyphsTest {
   }
 
   @Test
+  void so_can_hebrew_arabic_devanagari_thai_chinese_japanese_and_korean() {
+    assertEquals(
+        List.of(),
+        MissingGlyphs.in("נגה בן־דוד شهرزاد ١٢، लक्ष्मी । สมหญิง ฿ 王小明 龍门 さくら ー 髙﨑 김철수 𠮟 （株）、。"));
+  }
+
+  @Test
   void a_character_that_no_font_has_is_named_once() {
-    assertEquals(List.of("王", "🐎"), MissingGlyphs.in("王 and 王 ride 🐎"));
+    assertEquals(List.of("ጣ", "🐎"), MissingGlyphs.in("ጣ and ጣ ride 🐎"));
   }
 
   @Test
@@ -33,7 +40,7 @@ class MissingGlyphsTest {
     DocumentHead head =
         new DocumentHead(
             usual.head().from(),
-            new Addressee("Ms 王 Ash", List.of(), Optional.empty()),
+            new Addressee("Ms ጣ Ash", List.of(), Optional.empty()),
             usual.head().number(),
             usual.head().date(),
             usual.head().locale(),

@@ -34,7 +34,7 @@ class PrintFormatsTest {
       delimiter = '|',
       value = {
         "en|GB|GBP|1234.5|£1,234.50",
-        "en|US|USD|-12|-$12.00",
+        "en|US|USD|-12|\u2212$12.00",
         "de|DE|EUR|1234.5|1.234,50~€",
         "fr|FR|EUR|1234.5|1_234,50~€",
         "es|ES|EUR|12345.5|12.345,50~€",
@@ -53,9 +53,9 @@ class PrintFormatsTest {
   @Test
   void a_week_is_named_by_its_monday() {
     LocalDate sunday = LocalDate.of(2026, 11, 15);
-    assertEquals("9 November", of("en", "GB").weekOf(sunday));
-    assertEquals("November 9", of("en", "US").weekOf(sunday));
-    assertEquals("9 de noviembre", of("es", "ES").weekOf(sunday));
+    assertEquals("9\u00A0November", of("en", "GB").weekOf(sunday));
+    assertEquals("November\u00A09", of("en", "US").weekOf(sunday));
+    assertEquals("9\u00A0de\u00A0noviembre", of("es", "ES").weekOf(sunday));
   }
 
   @Test

@@ -57,10 +57,10 @@ class StatementPdfTest {
             "1 Oct 2026 Balance brought forward 185.00",
             "2 Oct 2026 Paid at the truck 110.00 75.00",
             "5 Oct 2026 Payment received BACS 7731 40.00 35.00",
-            "12 Oct 2026 Received on account 50.00 -15.00",
+            "12 Oct 2026 Received on account 50.00 \u221215.00",
             "20 Oct 2026 Paid back to you cheque 114 15.00 0.00",
-            "28 Oct 2026 Written off 2026-0003 12.00 -12.00",
-            "31 Oct 2026 Credit note 2026-0047 110.00 -122.00",
+            "28 Oct 2026 Written off 2026-0003 12.00 \u221212.00",
+            "31 Oct 2026 Credit note 2026-0047 110.00 \u2212122.00",
             "31 Oct 2026 Invoice 2026-0041 417.50 295.50",
             "Balance to pay £295.50")) {
       assertTrue(text.contains(line), line + " in " + text);

@@ -69,8 +69,12 @@ final class TagsRead {
       read.append(" (").append(words).append(')');
     }
     for (COSBase kid : list(part.getDictionaryObject(COSName.K))) {
-      if (kid instanceof COSInteger mark && words == null) {
-        read.append(' ').append(marked(part, mark.intValue()));
+      if (kid instanceof COSDictionary item && item.containsKey(COSName.ACTUAL_TEXT)) {
+        boolean parted = Character.isWhitespace(read.charAt(read.length() - 1));
+        read.append(parted ? "" : " ").append(item.getString(COSName.ACTUAL_TEXT));
+      } else if (kid instanceof COSInteger mark && words == null) {
+        String said = marked(part, mark.intValue());
+        read.append(said.isBlank() || said.startsWith(" ") ? said : " " + said);
       } else if (kid instanceof COSDictionary item && "OBJR".equals(type(item))) {
         COSDictionary link = item.getCOSDictionary(COSName.OBJ);
         read.append(" -> ").append(link.getCOSDictionary(COSName.A).getString(COSName.URI));
@@ -92,7 +96,8 @@ final class TagsRead {
 
   private void kids(COSDictionary part, int depth) {
     for (COSBase kid : list(part.getDictionaryObject(COSName.K))) {
-      if (kid instanceof COSDictionary item && item.containsKey(COSName.S)) {
+      boolean spoken = kid instanceof COSDictionary span && span.containsKey(COSName.ACTUAL_TEXT);
+      if (!spoken && kid instanceof COSDictionary item && item.containsKey(COSName.S)) {
         part(item, depth + 1);
       }
     }
