@@ -46,7 +46,15 @@ final class BookOptions {
     return new RegisterChoice(register, newRegister, sameBook);
   }
 
+  @Option(
+      names = "--headings",
+      paramLabel = "FILE",
+      description =
+          "Your own words for sheets and headings (Sheet,Mine,Means); default: '<workbook"
+              + " name>.headings.csv' beside the workbook, where the book has no sheet Headings.")
+  Optional<Path> headings = Optional.empty();
+
   Machine machine() {
-    return Machine.here(today);
+    return Machine.here(today).readingBy(headings);
   }
 }

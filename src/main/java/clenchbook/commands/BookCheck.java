@@ -2,7 +2,6 @@ package clenchbook.commands;
 
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Setting;
-import clenchbook.book.Settings;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
@@ -26,7 +25,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The command {@code check}: every problem of a book at once; nothing is written but a copy. */
 public final class BookCheck {
@@ -80,7 +78,8 @@ public final class BookCheck {
 
   private List<Problem> tell(OpenBook open, List<Problem> problems) {
     List<Problem> sorted = BookFigures.sorted(open.book(), problems);
-    ProblemLines.of(sorted, assumed(open.book().settings())).forEach(terminal::say);
+    UnderstoodLines.of(open.understood()).forEach(terminal::say);
+    ProblemLines.of(sorted, open.assumptions()).forEach(terminal::say);
     return sorted;
   }
 
@@ -113,15 +112,6 @@ public final class BookCheck {
       tell(open, open.problems());
       throw fault;
     }
-  }
-
-  private static List<String> assumed(Settings settings) {
-    return Stream.of(Setting.COUNTRY, Setting.CURRENCY, Setting.LANGUAGE)
-        .filter(setting -> !settings.isGiven(setting) && !settings.text(setting).isEmpty())
-        .map(
-            setting ->
-                setting.title() + " " + settings.text(setting) + ", from this machine's locale")
-        .toList();
   }
 
   private void write(Path copy, List<Problem> problems) {

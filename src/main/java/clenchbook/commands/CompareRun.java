@@ -69,6 +69,7 @@ public final class CompareRun {
    */
   public int run() {
     OpenBook open = OpenBook.read(book, machine, terminal).withVisits();
+    open.tellAssumptions(terminal);
     LocalDate last = to.orElseGet(() -> lastMonth(open).atEndOfMonth());
     LocalDate first = from.orElseGet(() -> YearMonth.from(last).minusMonths(11).atDay(1));
     if (first.isAfter(last)) {
@@ -100,6 +101,7 @@ public final class CompareRun {
     for (FigureTable table : comparisons.tables()) {
       files.put("figures/" + table.name() + ".csv", MonthFiles.csv(table));
     }
+    files.putAll(MonthFiles.understood(open));
     String business = open.book().settings().text(Setting.BUSINESS_NAME);
     for (Report file : comparisons.report(business).files()) {
       files.put(file.file(), OutputFile.of(documents.report(file)));

@@ -147,6 +147,7 @@ final class MadeMonth {
    */
   Map<String, OutputFile> files(Set<String> outbox) {
     Map<String, OutputFile> files = new LinkedHashMap<>(MonthFiles.tables(findings));
+    files.putAll(MonthFiles.understood(open));
     Set<String> paths = new TreeSet<>(files.keySet());
     paths.addAll(letters.paths());
     paths.addAll(reports.names());

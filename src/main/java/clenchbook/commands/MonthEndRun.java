@@ -68,8 +68,9 @@ public final class MonthEndRun {
   }
 
   private int run(Printing printing) {
-    OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
+    OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits().withCurrency();
     open.warnOfLaterDates(machine.today(), terminal);
+    open.tellAssumptions(terminal);
     Path reports = Places.reports(request.book(), request.out());
     Path registerFile = request.register().in(open, reports);
     try (Register register = Register.open(registerFile)) {

@@ -30,7 +30,7 @@ final class MonthExtras {
     }
     Set<String> all = new TreeSet<>(files);
     all.addAll(extras.keySet());
-    byte[] page = HtmlPage.of(MonthPages.of(month, documents, all));
+    byte[] page = HtmlPage.of(MonthPages.of(month, open.understood(), documents, all));
     extras.put("index.html", OutputFile.of(page));
     return extras;
   }

@@ -1,5 +1,6 @@
 package clenchbook.commands;
 
+import clenchbook.commands.opening.OpenBook;
 import clenchbook.print.files.CsvText;
 import clenchbook.print.files.OutputFile;
 import clenchbook.reports.blocks.FigureTable;
@@ -23,6 +24,12 @@ final class MonthFiles {
     files.put("problems.csv", csv(BookFigures.problems(month.problems())));
     files.put("due.ics", OutputFile.of(month.due().calendar().getBytes(StandardCharsets.UTF_8)));
     return files;
+  }
+
+  /** What was made of each sheet and column. */
+  static Map<String, OutputFile> understood(OpenBook open) {
+    FigureTable table = BookFigures.understood(open.understood());
+    return Map.of("figures/" + table.name() + ".csv", csv(table));
   }
 
   static OutputFile csv(FigureTable table) {

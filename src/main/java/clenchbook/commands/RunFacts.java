@@ -28,6 +28,7 @@ final class RunFacts {
     facts.put("command", command);
     facts.putAll(asked);
     facts.put("workbook_sha256", open.sha256());
+    open.understood().headingsFile().ifPresent(name -> facts.put("headings", name));
     settings(facts, open.book().settings());
     facts.put("counts", counts(open));
     return facts;

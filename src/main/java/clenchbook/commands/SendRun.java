@@ -80,8 +80,9 @@ public final class SendRun {
    */
   public int run() {
     try (Printing printing = new Printing()) {
-      OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
+      OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits().withCurrency();
       open.warnOfLaterDates(machine.today(), terminal);
+      open.tellAssumptions(terminal);
       Optional<MailAddress> from = from(open.book().settings());
       Optional<Dispatch> dispatch =
           request.deliver()

@@ -72,6 +72,7 @@ public final class YearEndRun {
       OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
       List<BilledDocument> register = register(open);
       open.warnOfLaterDates(machine.today(), terminal);
+      open.tellAssumptions(terminal);
       terminal.progress("working out " + name());
       YearEndFindings year = YearEnd.of(input(open, register, rates));
       YearReports reports = YearReports.of(open, year, taxYear(open, rates));
@@ -155,6 +156,7 @@ public final class YearEndRun {
                     file.name(), OutputFile.of(file.text().getBytes(StandardCharsets.UTF_8))));
     addFigures(files, year.figures());
     addFigures(files, reports.figures());
+    files.putAll(MonthFiles.understood(open));
     PdfDocuments documents =
         Printing.documents(open.book().settings(), request.book(), year.period().last());
     try (Printing printing = new Printing()) {

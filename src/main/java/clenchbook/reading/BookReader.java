@@ -2,16 +2,13 @@ package clenchbook.reading;
 
 import clenchbook.book.Book;
 import clenchbook.book.SheetKind;
-import clenchbook.problem.CellRef;
-import clenchbook.problem.Problem;
-import clenchbook.problem.ProblemKind;
+import clenchbook.reading.SheetReading.Target;
 import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.ReadingRules;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.formats.TableFile;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.DamagedSheet;
-import clenchbook.reading.formats.cells.MergedCells;
 import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
@@ -19,6 +16,7 @@ import clenchbook.reading.recognise.SheetHead;
 import clenchbook.reading.recognise.SheetLayout;
 import clenchbook.reading.recognise.SheetPlan;
 import clenchbook.reading.recognise.SheetRecognizer;
+import clenchbook.reading.recognise.TableFinder;
 import clenchbook.reading.rows.BookDraft;
 import clenchbook.reading.rows.HeadingsRows;
 import clenchbook.reading.rows.SettingsOutcome;
@@ -29,9 +27,15 @@ import clenchbook.reading.words.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * Reads a workbook: finds its sheets, reads the farrier's own words and settings first, since they
@@ -43,21 +47,28 @@ public final class BookReader {
 
   private final TableSource source;
   private final ReadOptions options;
+  private final Optional<Path> headingsFile;
   private final Vocabulary vocabulary = Vocabulary.load();
   private final BookDraft draft;
+  private final SheetReading reading;
+  private final Set<Integer> usedSettings = new HashSet<>();
+  private final Map<Integer, SheetReading.Done> readAlready = new HashMap<>();
+  private boolean headingsFromFile;
   private int read;
 
-  private BookReader(TableSource source, ReadOptions options) {
+  private BookReader(TableSource source, Path book, ReadOptions options) {
     this.source = source;
     this.options = options;
+    this.headingsFile = HeadingsFile.of(book, options.headings());
     this.draft = new BookDraft(source.sheetNames());
+    this.reading = new SheetReading(source, draft, this::sign);
   }
 
   /**
    * Reads a workbook of any accepted format, without changing it.
    *
-   * @param file the workbook, or a folder of CSV files
-   * @param options password, the machine's locale, progress
+   * @param file the workbook, a folder of CSV files, or one of them
+   * @param options password, the machine's locale, the file of headings, progress
    * @return the book with its problems
    * @throws UnreadableWorkbook when it can't be used at all, with the reason in one line
    * @throws IOException when the disk fails
@@ -65,27 +76,44 @@ public final class BookReader {
   public static ReadResult read(Path file, ReadOptions options) throws IOException {
     try (TableSource source = TableFile.open(file, options.password())) {
       String sum = FileSum.sha256(file);
-      BookReader reader = new BookReader(source, options);
-      Book book = reader.read();
-      return new ReadResult(book, reader.draft.problems(), sum);
+      return new BookReader(source, file, options).read(sum);
     } catch (OutOfMemoryError tooLarge) {
       throw new UnreadableWorkbook("the workbook needs more memory than the program has");
     }
   }
 
-  private Book read() throws IOException {
+  private ReadResult read(String sum) throws IOException {
     List<SheetHead> heads = heads();
     OwnWords own = ownWords(heads);
-    SheetPlan plan = new SheetPlan(new SheetRecognizer(vocabulary, own), draft::say);
-    List<SheetLayout> layouts = plan.layouts(heads);
-    SettingsOutcome settings = settings(layouts, own);
+    SheetRecognizer recognizer = new SheetRecognizer(vocabulary, own);
+    SheetPlan plan = new SheetPlan(recognizer, draft::say);
+    TreeMap<Integer, List<SheetLayout>> bySheet = new TreeMap<>();
+    plan.layouts(heads)
+        .forEach(
+            layout ->
+                bySheet.computeIfAbsent(layout.index(), unused -> new ArrayList<>()).add(layout));
+    TableFinder finder = new TableFinder(recognizer);
+    SettingsOutcome settings = settings(heads, bySheet, plan, finder, own);
     ReadingRules rules = settings.rules(source.countsFrom1904());
-    for (SheetLayout layout : layouts) {
-      if (layout.kind() != SheetKind.SETTINGS && layout.kind() != SheetKind.HEADINGS) {
-        readSheet(layout, rules, draft.reader(layout.kind()));
+    UnderstoodBook understood =
+        new UnderstoodBook(draft::say, UnderstoodBook.named(draft.problems()));
+    List<String> hidden = new ArrayList<>();
+    for (SheetHead head : heads) {
+      List<SheetLayout> tables = bySheet.getOrDefault(head.index(), List.of());
+      if (tables.isEmpty()) {
+        understood.addUnread(head);
+      } else {
+        boolean isHidden = source.isHidden(head.index());
+        understood.add(readSheet(sheet(head, tables, bySheet, finder), rules, plan), isHidden);
+        if (isHidden) {
+          hidden.add(head.name());
+        }
       }
     }
-    return draft.book(settings.settings());
+    Book book = draft.book(settings.settings());
+    Optional<String> fromFile =
+        headingsFromFile ? headingsFile.map(HeadingsFile::name) : Optional.empty();
+    return new ReadResult(book, draft.problems(), understood.understood(hidden, fromFile), sum);
   }
 
   /** The first rows of every sheet; a sheet that breaks off gives what it has. */
@@ -109,21 +137,44 @@ public final class BookReader {
     return new Row(row.number(), List.copyOf(cells));
   }
 
+  /**
+   * The farrier's own words: the sheet's, else the file's; a file that was asked for adds to it.
+   */
   private OwnWords ownWords(List<SheetHead> heads) throws IOException {
     SheetRecognizer plain = new SheetRecognizer(vocabulary, new OwnWords());
-    HeadingsRows rows = new HeadingsRows(vocabulary);
+    Optional<SheetLayout> sheet = headingsSheet(heads, plain);
+    headingsFromFile =
+        headingsFile.isPresent() && (sheet.isEmpty() || options.headings().isPresent());
+    HeadingsRows rows = new HeadingsRows(vocabulary, headingsFromFile);
+    if (sheet.isPresent()) {
+      SheetHead head = heads.get(sheet.get().index());
+      SheetPlan nothing = new SheetPlan(plain, problem -> {});
+      TableFinder finder = new TableFinder(plain);
+      Map<Integer, List<SheetLayout>> alone = Map.of(head.index(), List.of(sheet.get()));
+      SheetReading.Sheet only = sheet(head, List.of(sheet.get()), alone, finder);
+      readAlready.put(
+          head.index(),
+          reading.read(only, plainRules(), nothing, each -> new Target(rows::add, draft::say)));
+    }
+    if (headingsFromFile) {
+      HeadingsFile.read(headingsFile.get(), plain, plainRules(), rows, draft::say);
+    }
+    return rows.read();
+  }
+
+  private static Optional<SheetLayout> headingsSheet(List<SheetHead> heads, SheetRecognizer plain) {
     for (SheetHead head : heads) {
       boolean byName = plain.kindByName(head.name()).equals(Optional.of(SheetKind.HEADINGS));
       List<SheetRecognizer.Candidate> found = plain.candidates(head);
       boolean byHeadings = found.size() == 1 && found.get(0).layout().kind() == SheetKind.HEADINGS;
-      if (byName || byHeadings) {
-        for (SheetRecognizer.Candidate candidate : found) {
-          readSheet(candidate.layout(), plainRules(), rows::add);
-        }
-        break;
+      if (byHeadings) {
+        return Optional.of(found.get(0).layout());
+      }
+      if (byName) {
+        return Optional.empty();
       }
     }
-    return rows.read();
+    return Optional.empty();
   }
 
   private ReadingRules plainRules() {
@@ -131,48 +182,69 @@ public final class BookReader {
         options.machine(), Optional.empty(), Optional.empty(), Measure.KM, source.countsFrom1904());
   }
 
-  private SettingsOutcome settings(List<SheetLayout> layouts, OwnWords own) throws IOException {
+  private SettingsOutcome settings(
+      List<SheetHead> heads,
+      Map<Integer, List<SheetLayout>> bySheet,
+      SheetPlan plan,
+      TableFinder finder,
+      OwnWords own)
+      throws IOException {
     SettingsRows rows = new SettingsRows(own, draft::say);
-    for (SheetLayout layout : layouts) {
-      if (layout.kind() == SheetKind.SETTINGS) {
-        readSheet(layout, plainRules(), rows::add);
+    Function<SheetLayout, Target> targets =
+        layout ->
+            layout.kind() == SheetKind.SETTINGS
+                ? new Target(row -> setting(rows, row), draft::say)
+                : Target.none();
+    for (SheetHead head : heads) {
+      List<SheetLayout> tables = bySheet.getOrDefault(head.index(), List.of());
+      if (tables.stream().anyMatch(table -> table.kind() == SheetKind.SETTINGS)) {
+        SheetReading.Sheet sheet = sheet(head, tables, bySheet, finder).plannedOnly();
+        SheetReading.Done done = reading.read(sheet, plainRules(), plan, targets);
+        if (tables.stream().allMatch(table -> table.kind() == SheetKind.SETTINGS)) {
+          readAlready.put(head.index(), done);
+        }
       }
     }
     return rows.read(options.machine(), source.countsFrom1904());
   }
 
-  /** Reads a sheet; once more where merged cells, known only at its end, speak for other rows. */
-  private void readSheet(SheetLayout layout, ReadingRules rules, Predicate<RowCells> reader)
-      throws IOException {
-    BookDraft.Mark mark = draft.mark();
-    SheetRows rows = new SheetRows(layout, rules, List.of(), draft::say, reader);
-    List<MergedCells> merged = pass(layout, rows);
-    if (rows.isChangedBy(merged)) {
-      draft.back(mark);
-      rows = new SheetRows(layout, rules, merged, draft::say, reader);
-      pass(layout, rows);
+  private boolean setting(SettingsRows rows, RowCells row) {
+    boolean used = rows.add(row);
+    if (used) {
+      usedSettings.add(row.source().row());
     }
-    draft.add(layout, rows.finish());
+    return used;
   }
 
-  private List<MergedCells> pass(SheetLayout layout, SheetRows rows) throws IOException {
-    try {
-      return source.rows(
-          layout.index(),
-          row -> {
-            rows.take(row);
-            sign();
-            return true;
-          });
-    } catch (DamagedSheet damaged) {
-      draft.say(
-          Problem.note(
-              ProblemKind.PART_DAMAGED,
-              CellRef.ofSheet(layout.name()),
-              "the sheet is damaged; what follows its last sound row is not read",
-              "a sound copy of the workbook"));
-      return List.of();
-    }
+  private static SheetReading.Sheet sheet(
+      SheetHead head,
+      List<SheetLayout> tables,
+      Map<Integer, List<SheetLayout>> bySheet,
+      TableFinder finder) {
+    Set<SheetKind> elsewhere = EnumSet.noneOf(SheetKind.class);
+    bySheet.forEach(
+        (index, others) -> {
+          if (index != head.index()) {
+            others.forEach(other -> elsewhere.add(other.kind()));
+          }
+        });
+    return new SheetReading.Sheet(head, tables, finder, elsewhere);
+  }
+
+  private List<SheetRows> readSheet(SheetReading.Sheet sheet, ReadingRules rules, SheetPlan plan)
+      throws IOException {
+    SheetReading.Done before = readAlready.get(sheet.head().index());
+    SheetReading.Done done =
+        before == null ? reading.read(sheet, rules, plan, this::target) : before;
+    draft.add(sheet.head().index(), done.control(), done.tables());
+    return done.tables();
+  }
+
+  /** Settings among other tables were read before all else; here they are only counted. */
+  private Target target(SheetLayout layout) {
+    return layout.kind() == SheetKind.SETTINGS
+        ? new Target(row -> usedSettings.contains(row.source().row()), problem -> {})
+        : new Target(draft.reader(layout.kind()), draft::say);
   }
 
   private void sign() {

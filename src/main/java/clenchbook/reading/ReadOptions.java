@@ -1,5 +1,6 @@
 package clenchbook.reading;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntConsumer;
@@ -9,9 +10,16 @@ import java.util.function.IntConsumer;
  *
  * @param password for an encrypted workbook; empty when none is known
  * @param machine the machine's locale, for what the book leaves blank
+ * @param headings the file that serves as the sheet Headings; empty for the one beside the book
  * @param progress is told, now and then, how many rows have been read
  */
-public record ReadOptions(Optional<String> password, Locale machine, IntConsumer progress) {
+public record ReadOptions(
+    Optional<String> password, Locale machine, Optional<Path> headings, IntConsumer progress) {
+  /** Options without a file of headings. */
+  public ReadOptions(Optional<String> password, Locale machine, IntConsumer progress) {
+    this(password, machine, Optional.empty(), progress);
+  }
+
   /**
    * Options without password and without progress.
    *

@@ -1,6 +1,7 @@
 package clenchbook.reading;
 
 import clenchbook.book.Book;
+import clenchbook.book.understood.Understood;
 import clenchbook.problem.Problem;
 import java.util.List;
 
@@ -10,10 +11,11 @@ import java.util.List;
  *
  * @param book everything that could be read
  * @param problems what could not, in the order of sheets, rows and columns
+ * @param understood what was made of each sheet and column
  * @param sha256 of the file's bytes, in small hexadecimal digits; of a folder, of its files' names
  *     and bytes in order of names
  */
-public record ReadResult(Book book, List<Problem> problems, String sha256) {
+public record ReadResult(Book book, List<Problem> problems, Understood understood, String sha256) {
   /** Copies its list. */
   public ReadResult {
     problems = List.copyOf(problems);

@@ -51,6 +51,14 @@ final class SheetExamples extends ExampleBooks {
             .sheet("Work", "Work|Price")
             .row("Work", "Trim", 45));
     add(
+        ProblemKind.COLUMN_NOT_READ,
+        "A column of money or minutes is not read",
+        "Give the column a heading from the guide, or say in the sheet Headings what it means;"
+            + " Means 'not read' leaves it out without a word. check --propose guesses it.",
+        visit("Date|Owner|Horse|Work|Quid", DAY, "Ann", "Bramble", "Trim", 45)
+            .sheet("Work", "Work|Price")
+            .row("Work", "Trim", 40));
+    add(
         ProblemKind.SETTING_UNKNOWN,
         "A setting is not known",
         "Use the setting's name from the guide.",

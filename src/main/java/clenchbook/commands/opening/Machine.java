@@ -7,13 +7,20 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What a run takes from the machine it runs on.
+ * What a run takes from the machine it runs on, and the words that it is told to read by.
  *
  * @param today the day of the run, or the day that stands for it
  * @param locale the machine's locale, for country, currency and language where the book is silent
  * @param password the password of an encrypted workbook
+ * @param headings the file that serves as the sheet Headings; empty for the one beside the book
  */
-public record Machine(LocalDate today, Locale locale, Optional<String> password) {
+public record Machine(
+    LocalDate today, Locale locale, Optional<String> password, Optional<Path> headings) {
+  /** A machine that is told of no file of headings. */
+  public Machine(LocalDate today, Locale locale, Optional<String> password) {
+    this(today, locale, password, Optional.empty());
+  }
+
   /** Where the password of an encrypted workbook is looked for. */
   public static final String PASSWORD_VARIABLE = "CLENCHBOOK_WORKBOOK_PASSWORD";
 
@@ -28,6 +35,15 @@ public record Machine(LocalDate today, Locale locale, Optional<String> password)
         today.orElseGet(() -> LocalDate.now(java.time.ZoneId.systemDefault())),
         MachineLocale.own(),
         Optional.ofNullable(System.getenv(PASSWORD_VARIABLE)));
+  }
+
+  /**
+   * The same, with a file of headings.
+   *
+   * @param file given on the command line; empty for the one beside the book
+   */
+  public Machine readingBy(Optional<Path> file) {
+    return new Machine(today, locale, password, file);
   }
 
   /**

@@ -1,7 +1,10 @@
 package clenchbook.commands.opening;
 
 import clenchbook.book.Book;
+import clenchbook.book.Setting;
 import clenchbook.book.SheetKind;
+import clenchbook.book.understood.Assumptions;
+import clenchbook.book.understood.Understood;
 import clenchbook.einvoice.EInvoiceRules;
 import clenchbook.jobs.JobResolver;
 import clenchbook.jobs.Jobs;
@@ -28,8 +31,10 @@ import java.util.Optional;
  * @param sha256 its hash
  * @param jobs its jobs
  * @param problems all problems of the book itself
+ * @param understood what was made of each sheet and column
  */
-public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> problems) {
+public record OpenBook(
+    Path file, String sha256, Jobs jobs, List<Problem> problems, Understood understood) {
   /** Copies its list. */
   public OpenBook {
     problems = List.copyOf(problems);
@@ -53,12 +58,16 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
       throw new RunFault(
           name(file) + " is a register or another database; name the workbook that it belongs to");
     }
+    if (machine.headings().isPresent() && !Files.isRegularFile(machine.headings().get())) {
+      throw new RunFault(machine.headings().get() + ": there is no such file of headings");
+    }
     try {
       terminal.progress("reading " + name(file));
       ReadOptions options =
           new ReadOptions(
               machine.password(),
               machine.locale(),
+              machine.headings(),
               rows -> terminal.progress("reading, " + rows + " rows"));
       ReadResult result = BookReader.read(file, options);
       terminal.progress("working it out");
@@ -68,7 +77,7 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
       problems.addAll(SettingFaults.of(jobs, folder(file)));
       problems.addAll(NameFaults.of(result.book()));
       problems.addAll(EInvoiceRules.problems(jobs));
-      return new OpenBook(file, result.sha256(), jobs, problems);
+      return new OpenBook(file, result.sha256(), jobs, problems, result.understood());
     } catch (UnreadableWorkbook e) {
       throw new RunFault(name(file) + ": " + e.getMessage(), e);
     } catch (IOException e) {
@@ -102,6 +111,42 @@ public record OpenBook(Path file, String sha256, Jobs jobs, List<Problem> proble
   /** A file's own name; the whole path of a root, which has none. */
   private static String name(Path file) {
     return String.valueOf(Optional.ofNullable(file.getFileName()).orElse(file));
+  }
+
+  /**
+   * Refuses a book whose currency nothing gives: an invoice in the wrong one is worse than none.
+   *
+   * @return this book
+   * @throws RunFault where neither the settings nor the machine's locale name a currency or country
+   */
+  public OpenBook withCurrency() {
+    if (!book().settings().text(Setting.CURRENCY).isEmpty()) {
+      return this;
+    }
+    throw new RunFault(
+        file.getFileName()
+            + " gives no Currency, and this machine's locale names no country; add a row Currency"
+            + " to the sheet Settings (Setting | Value), such as Currency | EUR");
+  }
+
+  /**
+   * Tells what was assumed for want of a setting, and by whose words the book was read.
+   *
+   * @param terminal where to
+   */
+  public void tellAssumptions(Terminal terminal) {
+    understood
+        .headingsFile()
+        .ifPresent(name -> terminal.say("Headings: your own words are taken from " + name));
+    List<String> assumed = assumptions();
+    if (!assumed.isEmpty()) {
+      terminal.say("Assumed, because Settings do not say: " + String.join("; ", assumed));
+    }
+  }
+
+  /** What was assumed for want of a setting, one each; empty where the book says everything. */
+  public List<String> assumptions() {
+    return Assumptions.of(book().settings(), understood);
   }
 
   /** The folder that the book lies in. */

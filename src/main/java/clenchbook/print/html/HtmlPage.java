@@ -37,6 +37,7 @@ public final class HtmlPage {
       section(page.sections().get(i), "part" + (i + 1));
     }
     problems();
+    understood();
     files();
     foot();
     return out.toString();
@@ -92,6 +93,18 @@ public final class HtmlPage {
       out.append(Html.escaped(link.label())).append("</a>");
     }
     out.append("</p>\n</section>\n");
+  }
+
+  private void understood() {
+    if (page.understood().isEmpty()) {
+      return;
+    }
+    out.append("<section id=\"understood\">\n<h2>How the book was read</h2>\n");
+    for (String line : page.understood()) {
+      out.append("<p>").append(Html.escaped(line)).append("</p>\n");
+    }
+    out.append("<p>Every sheet and column: <a href=\"figures/understood.csv\">");
+    out.append("figures/understood.csv</a></p>\n</section>\n");
   }
 
   private void section(MonthPage.Section section, String id) {

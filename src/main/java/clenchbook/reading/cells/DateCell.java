@@ -5,6 +5,7 @@ import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Optional;
 
 /** A day in a cell: a true date, a bare day number, or a text in one of many orders. */
@@ -36,11 +37,28 @@ final class DateCell {
     if (cell instanceof Cell.Number number) {
       return ofNumber(row, heading, severity, number);
     }
-    DateText.Reading reading =
-        cell instanceof Cell.Text text
-            ? DateText.read(text.text(), row.rules().dateOrder())
-            : DateText.Reading.NONE;
-    return ofText(row, heading, severity, cell, reading);
+    return cell instanceof Cell.Text text
+        ? ofWords(row, heading, severity, text)
+        : ofText(row, heading, severity, cell, DateText.Reading.NONE);
+  }
+
+  private static Optional<LocalDate> ofWords(
+      SoundCells row, String heading, Severity severity, Cell.Text cell) {
+    Optional<DateText.Order> given = row.rules().dateOrder();
+    Optional<DateText.Order> order = given.or(() -> row.sense().order(heading));
+    DateText.Reading reading = DateText.read(cell.text(), order);
+    if (given.isEmpty()) {
+      row.sense().witness(heading, cell.text(), reading);
+    }
+    Optional<LocalDate> ofMonth =
+        reading.days().isEmpty() ? dayOfMonth(row, cell.text()) : Optional.empty();
+    return ofMonth.isPresent() ? ofMonth : ofText(row, heading, severity, cell, reading);
+  }
+
+  /** A day of the month alone, where the sheet's name or a title gives month and year. */
+  private static Optional<LocalDate> dayOfMonth(SoundCells row, String text) {
+    Optional<YearMonth> month = row.sense().month();
+    return month.isEmpty() ? Optional.empty() : DateText.dayIn(month.get(), text);
   }
 
   private static Optional<LocalDate> ofText(
@@ -79,6 +97,10 @@ final class DateCell {
       String problem = SoundCells.quoted(number) + " is a bare number; read as day " + day;
       row.warn(ProblemKind.DATE_WITHOUT_FORMAT, heading, problem, "a cell formatted as a date");
       return Optional.of(day);
+    }
+    Optional<LocalDate> ofMonth = dayOfMonth(row, number.shown());
+    if (ofMonth.isPresent()) {
+      return ofMonth;
     }
     DateText.Reading reading = DateText.read(number.shown(), Optional.empty());
     return ofText(row, heading, severity, number, reading);

@@ -3,6 +3,7 @@ package clenchbook.reading.cells;
 import clenchbook.reading.words.DateWords;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
 import java.util.ArrayList;
@@ -50,6 +51,8 @@ public final class DateText {
       Pattern.compile(
           "[T ]+\\d{1,2}:\\d{2}(?::\\d{2}(?:[.,]\\d+)?)?\\s*(?:[AaPp]\\.?[Mm]\\.?)?"
               + "\\s*(?:Z|[+-]\\d{2}:?\\d{2})?$");
+  private static final Pattern DOTTED =
+      Pattern.compile("\\d{1,2}\\.\\s?\\d{1,2}\\.\\s?\\d{2,4}\\.?");
   private static final Pattern TOKEN = Pattern.compile("\\p{L}+|\\d+");
   private static final DateTimeFormatter WEEK =
       DateTimeFormatter.ISO_WEEK_DATE.withResolverStyle(ResolverStyle.STRICT);
@@ -69,7 +72,58 @@ public final class DateText {
       return Reading.of(iso.get());
     }
     List<String> tokens = withoutWeekday(tokens(bare));
+    if (order.isEmpty() && isDotted(bare)) {
+      Reading dayFirst = of(inOrder(tokens, Order.DMY));
+      return dayFirst.days().isEmpty() ? threeParts(tokens, order) : dayFirst;
+    }
     return tokens.size() == 3 ? threeParts(tokens, order) : Reading.NONE;
+  }
+
+  /** Dots part day, month and year where the day comes first. */
+  private static boolean isDotted(String text) {
+    int digit = 0;
+    while (digit < text.length() && !Character.isDigit(text.charAt(digit))) {
+      digit++;
+    }
+    return text.indexOf('.') > 0 && DOTTED.matcher(text.substring(digit)).matches();
+  }
+
+  /**
+   * The only order in which three numbers make a day.
+   *
+   * @return empty where both orders do, or neither, or the year comes first
+   */
+  static Optional<Order> onlyOrder(String text) {
+    String bare = CLOCK.matcher(text.strip()).replaceFirst("").strip();
+    List<String> parts = bare.length() > LONGEST ? List.of() : withoutWeekday(tokens(bare));
+    boolean threeNumbers =
+        parts.size() == 3
+            && parts.stream().allMatch(part -> part.length() <= 4 && isNumber(part))
+            && parts.get(0).length() <= 2;
+    if (!threeNumbers || !iso(bare).isEmpty()) {
+      return Optional.empty();
+    }
+    boolean dayFirst = inOrder(parts, Order.DMY).isPresent();
+    boolean monthFirst = inOrder(parts, Order.MDY).isPresent();
+    if (dayFirst == monthFirst) {
+      return Optional.empty();
+    }
+    return Optional.of(dayFirst ? Order.DMY : Order.MDY);
+  }
+
+  /** The day of a month that a text such as 14, 14th or Tue 14 means; empty for any other text. */
+  static Optional<LocalDate> dayIn(YearMonth month, String text) {
+    String bare = text.strip();
+    List<String> parts = bare.length() > LONGEST ? List.of() : tokens(bare);
+    boolean one = parts.size() == 1 && isNumber(parts.get(0)) && parts.get(0).length() <= 2;
+    int day = one ? Integer.parseInt(parts.get(0)) : 0;
+    return day >= 1 && day <= month.lengthOfMonth()
+        ? Optional.of(month.atDay(day))
+        : Optional.empty();
+  }
+
+  private static boolean isNumber(String part) {
+    return Character.isDigit(part.charAt(0));
   }
 
   private static Optional<LocalDate> iso(String text) {

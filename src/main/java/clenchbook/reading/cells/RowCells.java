@@ -19,8 +19,12 @@ import java.util.function.Consumer;
  */
 public final class RowCells extends SoundCells {
   public RowCells(
-      SourceRow source, Map<String, Cell> cells, ReadingRules rules, Consumer<Problem> problems) {
-    super(source, cells, rules, problems);
+      SourceRow source,
+      Map<String, Cell> cells,
+      ReadingRules rules,
+      TableSense sense,
+      Consumer<Problem> problems) {
+    super(source, cells, rules, sense, problems);
   }
 
   // dates

@@ -20,14 +20,20 @@ public abstract class SoundCells {
   private final SourceRow source;
   private final Map<String, Cell> cells;
   private final ReadingRules rules;
+  private final TableSense sense;
   private final Consumer<Problem> problems;
   private boolean held;
 
   SoundCells(
-      SourceRow source, Map<String, Cell> cells, ReadingRules rules, Consumer<Problem> problems) {
+      SourceRow source,
+      Map<String, Cell> cells,
+      ReadingRules rules,
+      TableSense sense,
+      Consumer<Problem> problems) {
     this.source = source;
     this.cells = cells;
     this.rules = rules;
+    this.sense = sense;
     this.problems = problems;
   }
 
@@ -37,6 +43,10 @@ public abstract class SoundCells {
 
   ReadingRules rules() {
     return rules;
+  }
+
+  TableSense sense() {
+    return sense;
   }
 
   /** Whether a problem has held the row back. */

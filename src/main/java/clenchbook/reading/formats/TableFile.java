@@ -30,7 +30,7 @@ public final class TableFile {
   /**
    * Opens a workbook for reading.
    *
-   * @param file a workbook, or a folder of CSV files
+   * @param file a workbook, a CSV file, or a folder of CSV files
    * @param password for an encrypted one; empty when none is known
    * @throws UnreadableWorkbook when it is none, with the reason in one line
    */
@@ -57,9 +57,12 @@ public final class TableFile {
           "the file was saved by Excel 4 or an older program; open it in a spreadsheet program and"
               + " save it again as .xlsx");
     }
+    if (CsvSource.isOne(file)) {
+      return CsvSource.one(file);
+    }
     throw new UnreadableWorkbook(
-        "the file is no workbook, whatever its name; expected .xlsx, .xlsm, .xls, .ods or a folder"
-            + " of .csv");
+        "the file is no workbook, whatever its name; expected .xlsx, .xlsm, .xls, .ods, .csv or a"
+            + " folder of .csv");
   }
 
   private static int firstFourBytes(Path file) throws IOException {

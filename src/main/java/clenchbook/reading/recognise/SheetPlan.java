@@ -11,10 +11,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
- * Decides which sheets are read as what. Sheets of dated rows may be several and are read as one;
- * of lists there is one each.
+ * Decides which tables of which sheets are read as what. Sheets of dated rows may be several and
+ * are read as one; of lists there is one each.
  */
 public final class SheetPlan {
   private static final Set<SheetKind> SEVERAL =
@@ -27,24 +28,37 @@ public final class SheetPlan {
           SheetKind.COUNTS);
 
   private final SheetRecognizer recognizer;
+  private final TableFinder finder;
   private final Consumer<Problem> problems;
 
   public SheetPlan(SheetRecognizer recognizer, Consumer<Problem> problems) {
     this.recognizer = recognizer;
+    this.finder = new TableFinder(recognizer);
     this.problems = problems;
   }
 
-  /** The sheets to read, in workbook order; what can't be told apart is said. */
+  /**
+   * Whether tables of a kind may stand in several sheets.
+   *
+   * @return false for lists
+   */
+  public static boolean maybeSeveral(SheetKind kind) {
+    return SEVERAL.contains(kind);
+  }
+
+  /** The tables to read, in workbook order; what can't be told apart is said. */
   public List<SheetLayout> layouts(List<SheetHead> heads) {
     List<SheetLayout> chosen = new ArrayList<>();
     for (SheetHead head : heads) {
       List<SheetRecognizer.Candidate> candidates = recognizer.candidates(head);
       if (candidates.size() == 1) {
-        chosen.add(candidates.get(0).layout());
-      } else if (candidates.size() > 1) {
-        sayAmbiguous(head, candidates);
+        chosen.addAll(finder.tables(head, candidates.get(0).layout()));
       } else {
-        sayMissing(head);
+        List<SheetLayout> apart = finder.apart(head);
+        chosen.addAll(apart);
+        if (apart.isEmpty()) {
+          sayUnread(head, candidates);
+        }
       }
     }
     List<SheetLayout> kept = new ArrayList<>();
@@ -52,44 +66,69 @@ public final class SheetPlan {
       List<SheetLayout> ofKind = chosen.stream().filter(l -> l.kind() == kind).toList();
       kept.addAll(SEVERAL.contains(kind) ? ofKind : one(ofKind));
     }
-    kept.sort(Comparator.comparingInt(SheetLayout::index));
-    kept.forEach(layout -> recognizer.sayHeadings(heads.get(layout.index()), layout, problems));
+    kept.sort(
+        Comparator.comparingInt(SheetLayout::index)
+            .thenComparing(SheetLayout::headingRow)
+            .thenComparing(layout -> layout.block().first()));
+    kept.forEach(this::sayHeadings);
     if (kept.stream().noneMatch(layout -> layout.kind() == SheetKind.VISITS)) {
       sayNoVisits(heads);
     }
     return kept;
   }
 
-  /** Of several sheets of one list: the one whose name says so, else the left one. */
-  private List<SheetLayout> one(List<SheetLayout> ofKind) {
-    if (ofKind.size() < 2) {
-      return ofKind;
-    }
-    Optional<SheetLayout> named =
-        ofKind.stream().filter(l -> recognizer.kindByName(l.name()).isPresent()).findFirst();
-    SheetLayout counts = named.orElse(ofKind.get(0));
-    for (SheetLayout other : ofKind) {
-      if (!other.equals(counts)) {
-        ProblemKind kind =
-            named.isPresent() ? ProblemKind.SHEET_IGNORED : ProblemKind.SHEET_AMBIGUOUS;
-        String problem =
-            "the sheets '"
-                + counts.name()
-                + "' and '"
-                + other.name()
-                + "' both hold "
-                + other.kind().title()
-                + "; '"
-                + counts.name()
-                + "' counts";
-        String expected = "one sheet of " + other.kind().title();
-        problems.accept(Problem.note(kind, CellRef.ofSheet(other.name()), problem, expected));
-      }
-    }
-    return List.of(counts);
+  /** Says what is odd about the headings of a table that is read. */
+  public void sayHeadings(SheetLayout layout) {
+    new HeadingRules(layout, recognizer.words(layout.kind()), problems).say();
   }
 
-  private void sayAmbiguous(SheetHead head, List<SheetRecognizer.Candidate> candidates) {
+  /** Of several sheets of one list: the one whose name says so, else the left one. */
+  private List<SheetLayout> one(List<SheetLayout> ofKind) {
+    if (ofKind.stream().map(SheetLayout::index).distinct().count() < 2) {
+      return ofKind;
+    }
+    Predicate<SheetLayout> named = layout -> recognizer.kindByName(layout.name()).isPresent();
+    Predicate<SheetLayout> called = layout -> recognizer.isCalled(layout.name(), layout.kind());
+    Optional<SheetLayout> byName = onlyOne(ofKind, named).or(() -> onlyOne(ofKind, called));
+    SheetLayout counts = byName.orElse(ofKind.get(0));
+    for (SheetLayout other : ofKind) {
+      if (other.index() != counts.index()) {
+        sayOther(counts, other, byName.isPresent());
+      }
+    }
+    return ofKind.stream().filter(layout -> layout.index() == counts.index()).toList();
+  }
+
+  private static Optional<SheetLayout> onlyOne(List<SheetLayout> all, Predicate<SheetLayout> test) {
+    List<SheetLayout> found = all.stream().filter(test).toList();
+    long sheets = found.stream().map(SheetLayout::index).distinct().count();
+    return sheets == 1 ? Optional.of(found.get(0)) : Optional.empty();
+  }
+
+  private void sayOther(SheetLayout counts, SheetLayout other, boolean byName) {
+    String problem =
+        "the sheets '"
+            + counts.name()
+            + "' and '"
+            + other.name()
+            + "' both hold "
+            + other.kind().title()
+            + "; '"
+            + counts.name()
+            + "' counts";
+    problems.accept(
+        Problem.note(
+            byName ? ProblemKind.SHEET_IGNORED : ProblemKind.SHEET_AMBIGUOUS,
+            CellRef.ofSheet(other.name()),
+            problem,
+            "one sheet of " + other.kind().title()));
+  }
+
+  private void sayUnread(SheetHead head, List<SheetRecognizer.Candidate> candidates) {
+    if (candidates.isEmpty()) {
+      sayMissing(head);
+      return;
+    }
     List<String> titles = candidates.stream().map(c -> c.layout().kind().title()).toList();
     String problem =
         "the sheet '"
@@ -119,7 +158,7 @@ public final class SheetPlan {
                 + String.join(" and ", miss.missing())
                 + "; the sheet is not read; found "
                 + String.join(", ", miss.found()),
-            "a heading for each"));
+            "a heading for each, or your own words in the sheet Headings"));
   }
 
   private void sayNoVisits(List<SheetHead> heads) {
@@ -136,6 +175,7 @@ public final class SheetPlan {
             ProblemKind.SHEET_MISSING,
             CellRef.ofSheet(""),
             "no sheet holds visits",
-            "a sheet with the headings Date, Horse, Work and Owner"));
+            "a sheet with the headings Date, Horse, Work and Owner; your own words go into the"
+                + " sheet Headings, and check --propose guesses them"));
   }
 }

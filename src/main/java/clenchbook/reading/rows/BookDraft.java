@@ -19,7 +19,6 @@ import clenchbook.book.Visit;
 import clenchbook.book.WorkItem;
 import clenchbook.problem.Problem;
 import clenchbook.reading.cells.RowCells;
-import clenchbook.reading.recognise.SheetLayout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -60,9 +59,10 @@ public final class BookDraft {
     problems.add(problem);
   }
 
-  public void add(SheetLayout layout, SheetControl control) {
-    present.add(layout.kind());
-    controls.put(layout.index(), control);
+  /** Notes that a sheet was read, and what its tables are. */
+  public void add(int index, SheetControl control, List<SheetRows> tables) {
+    tables.forEach(table -> present.add(table.layout().kind()));
+    controls.put(index, control);
   }
 
   /** Takes the rows of a kind of sheet; true when a row is used. */

@@ -5,6 +5,7 @@ import clenchbook.problem.NearestName;
 import clenchbook.problem.ProblemKind;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.cells.SoundCells;
+import clenchbook.reading.words.OwnMeaning;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.Vocabulary;
 import java.util.ArrayList;
@@ -18,13 +19,22 @@ import java.util.Set;
  */
 public final class HeadingsRows {
   private static final int MOST_ROWS = 5_000;
+  private static final Set<String> GIVEN_BY_NAME = Set.of("Owner", "Horse", "Place");
 
   private final Vocabulary vocabulary;
+  private final boolean proposed;
   private final OwnWords own = new OwnWords();
   private final List<RowCells> rows = new ArrayList<>();
 
-  public HeadingsRows(Vocabulary vocabulary) {
+  /**
+   * Makes an empty list.
+   *
+   * @param proposed whether the rows stand in a file that the program may have written: there a
+   *     blank Means is nothing odd
+   */
+  public HeadingsRows(Vocabulary vocabulary, boolean proposed) {
     this.vocabulary = vocabulary;
+    this.proposed = proposed;
   }
 
   /** Takes one row; true when it says something. */
@@ -32,7 +42,7 @@ public final class HeadingsRows {
     boolean says = row.has("Means") && rows.size() < MOST_ROWS;
     if (says) {
       rows.add(row);
-    } else {
+    } else if (!proposed) {
       row.warn(
           ProblemKind.NAME_MISSING, "Means", "Means is missing", "one of the guide's headings");
     }
@@ -73,9 +83,14 @@ public final class HeadingsRows {
     Optional<SheetKind> kind = own.kindOf(sheet).or(() -> vocabulary.canonicalSheet(sheet));
     List<SheetKind> kinds = kind.map(List::of).orElse(List.of(SheetKind.values()));
     own.add(sheet, row.text("Mine"), means);
+    OwnMeaning meaning = OwnMeaning.of(means);
     boolean understood =
-        SettingsRows.isSetting(means)
-            || kinds.stream().anyMatch(each -> vocabulary.of(each).heading(means).isPresent());
+        OwnMeaning.isSheetName(row.text("Mine"))
+            ? GIVEN_BY_NAME.contains(means)
+            : meaning.leftOut()
+                || SettingsRows.isSetting(means)
+                || kinds.stream()
+                    .anyMatch(each -> vocabulary.of(each).heading(meaning.means()).isPresent());
     if (!understood) {
       Set<String> known = new HashSet<>();
       kinds.forEach(each -> known.addAll(vocabulary.of(each).canonicalHeadings()));

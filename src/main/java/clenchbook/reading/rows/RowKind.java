@@ -16,10 +16,14 @@ final class RowKind {
     return cell instanceof Cell.Text text && WordCell.trimmed(text.text()).isEmpty();
   }
 
-  /** A row in which a word for a total stands, and no day or name beside it. */
-  static boolean isTotals(List<Cell> all, Map<String, Cell> known, String key) {
+  /**
+   * A row in which a word for a total stands, and no day or name beside it.
+   *
+   * @param numbered whether a number may be a day, since the month is known
+   */
+  static boolean isTotals(List<Cell> all, Map<String, Cell> known, String key, boolean numbered) {
     Cell keyCell = known.get(key);
-    boolean keyed = keyCell != null && !isTotalsWord(keyCell) && !isNumber(keyCell);
+    boolean keyed = keyCell != null && !isTotalsWord(keyCell) && (numbered || !isNumber(keyCell));
     return !keyed && all.stream().anyMatch(RowKind::isTotalsWord);
   }
 

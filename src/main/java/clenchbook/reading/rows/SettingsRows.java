@@ -9,6 +9,7 @@ import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.cells.WordCell;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.words.OwnMeaning;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.SettingWords;
 import java.util.ArrayList;
@@ -54,7 +55,11 @@ public final class SettingsRows {
       return false;
     }
     Entry entry = new Entry(row.at("Setting"), row.at("Value"), name, row.cell("Value"));
-    String meant = own.meaning(row.source().sheet(), "Settings", name).orElse(name);
+    Optional<OwnMeaning> mine = own.meaning(row.source().sheet(), "Settings", name);
+    if (mine.filter(OwnMeaning::leftOut).isPresent()) {
+      return false;
+    }
+    String meant = mine.map(OwnMeaning::means).orElse(name);
     Optional<Setting> setting = SettingWords.find(meant);
     setting.ifPresentOrElse(found -> put(found, entry), () -> unknown.add(entry));
     return setting.isPresent() && ++count < MOST_ROWS;

@@ -1,11 +1,11 @@
 package clenchbook.reading.rows;
 
-import clenchbook.book.SheetControl;
 import clenchbook.book.SheetKind;
 import clenchbook.book.SourceRow;
 import clenchbook.problem.Problem;
 import clenchbook.reading.cells.ReadingRules;
 import clenchbook.reading.cells.RowCells;
+import clenchbook.reading.cells.TableSense;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.MergedCells;
 import clenchbook.reading.formats.cells.Row;
@@ -19,7 +19,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /**
- * The rows of one sheet below its headings: each is blank, no data, held back or used, and counted
+ * The rows of one table below its headings: each is blank, no data, held back or used, and counted
  * as such.
  */
 public final class SheetRows {
@@ -45,38 +45,60 @@ public final class SheetRows {
   private final int[] slots;
   private final String key;
   private final ReadingRules rules;
+  private final TableSense sense;
   private final Consumer<Problem> problems;
   private final Predicate<RowCells> reader;
   private final List<MergedCells> merged;
+  private final UnreadColumns unread;
+  private final CarriedCells carried;
   private final Map<MergedCells, Cell> spread = new HashMap<>();
   private final Map<String, String> headingTexts = new HashMap<>();
-  private int rows;
-  private int used;
-  private int held;
-  private int ignored;
   private Map<String, Cell> waiting = Map.of();
   private int waitingRow;
 
   /**
-   * Counts and hands on the rows of a sheet.
+   * Counts and hands on the rows of a table.
    *
-   * @param reader takes a row of data; true when it is used
+   * @param sense what the table's cells say of each other
    * @param merged blocks whose first cell speaks for all their rows
+   * @param problems takes what is wrong with cells
+   * @param reader takes a row of data; true when it is used
    */
   public SheetRows(
       SheetLayout layout,
       ReadingRules rules,
+      TableSense sense,
       List<MergedCells> merged,
       Consumer<Problem> problems,
       Predicate<RowCells> reader) {
     this.layout = layout;
-    this.headings = layout.headings().toArray(String[]::new);
+    this.headings = layout.headingNames().toArray(String[]::new);
     this.slots = layout.slots();
     this.key = KEYS.getOrDefault(layout.kind(), "Date");
     this.rules = rules;
+    this.sense = sense;
     this.merged = merged.stream().filter(this::speaks).toList();
     this.problems = problems;
     this.reader = reader;
+    this.unread = new UnreadColumns(slots);
+    this.carried = new CarriedCells(layout);
+    layout
+        .headings()
+        .cells()
+        .forEach(cell -> headingTexts.put(cell.heading(), cell.cell().shown()));
+  }
+
+  public SheetLayout layout() {
+    return layout;
+  }
+
+  public TableSense sense() {
+    return sense;
+  }
+
+  /** What stands in the columns that are not read. */
+  public UnreadColumns unread() {
+    return unread;
   }
 
   private boolean speaks(MergedCells block) {
@@ -84,35 +106,31 @@ public final class SheetRows {
     return block.lastRow() > layout.headingRow() && slot >= 0 && SPREAD.contains(headings[slot]);
   }
 
-  /** Whether any of these blocks would change how the sheet reads. */
-  public boolean isChangedBy(List<MergedCells> blocks) {
+  /** Whether any of these blocks would change how the table reads. */
+  boolean isChangedBy(List<MergedCells> blocks) {
     return blocks.stream().anyMatch(this::speaks);
   }
 
-  /** Takes the next row of the sheet. */
-  public void take(Row row) {
-    if (row.number() == layout.headingRow()) {
-      known(row).forEach((heading, cell) -> headingTexts.put(heading, cell.shown()));
-    }
-    if (row.number() <= layout.headingRow() || row.cells().stream().allMatch(RowKind::isBlank)) {
-      return;
-    }
-    settleWaiting(false);
-    rows++;
+  /** Takes the next row of the table, one that holds something, below its headings. */
+  void take(Row row, RowTally tally) {
+    settleWaiting(false, tally);
+    carried.pass(row.number());
+    unread.take(row);
     Map<String, Cell> known = known(row);
     spreadMerged(row.number(), known);
     boolean noData =
         known.isEmpty()
             || RowKind.isFilledDown(known)
-            || RowKind.isTotals(row.cells(), known, key)
-            || RowKind.isHeadingsAgain(known, headingTexts);
+            || RowKind.isTotals(row.cells(), known, key, layout.month().isPresent())
+            || RowKind.isHeadingsAgain(known, headingTexts)
+            || carried.isHeadOfGroup(known);
     if (noData) {
-      ignored++;
+      tally.end(row.number(), RowTally.End.IGNORED);
     } else if (RowKind.isBareSums(known, key)) {
       waiting = known;
       waitingRow = row.number();
     } else {
-      read(row.number(), known);
+      read(row.number(), known, tally);
     }
   }
 
@@ -141,49 +159,34 @@ public final class SheetRows {
     }
   }
 
-  /** Sums without a word are no data where they end the sheet, else a row without its day. */
-  private void settleWaiting(boolean atFoot) {
+  /** Sums without a word are no data where they end the table, else a row without its day. */
+  private void settleWaiting(boolean atFoot, RowTally tally) {
     if (waiting.isEmpty()) {
       return;
     }
     Map<String, Cell> row = waiting;
     waiting = Map.of();
     if (atFoot) {
-      ignored++;
+      tally.end(waitingRow, RowTally.End.IGNORED);
     } else {
-      read(waitingRow, row);
+      read(waitingRow, row, tally);
     }
   }
 
-  private void read(int number, Map<String, Cell> known) {
+  private void read(int number, Map<String, Cell> known, RowTally tally) {
+    carried.fill(known);
     SourceRow source = new SourceRow(layout.name(), layout.index(), number, layout.letters());
-    RowCells row = new RowCells(source, known, rules, problems);
+    RowCells row = new RowCells(source, known, rules, sense, problems);
     boolean taken = reader.test(row);
     if (row.held()) {
-      held++;
-    } else if (taken) {
-      used++;
+      tally.end(number, RowTally.End.HELD);
     } else {
-      ignored++;
+      tally.end(number, taken ? RowTally.End.USED : RowTally.End.IGNORED);
     }
   }
 
-  /** The counts, once the last row is taken; rows = used + held + ignored. */
-  public SheetControl finish() {
-    settleWaiting(true);
-    if (rows != used + held + ignored) {
-      throw new IllegalStateException(
-          "rows of "
-              + layout.name()
-              + " do not add up: "
-              + rows
-              + " = "
-              + used
-              + " + "
-              + held
-              + " + "
-              + ignored);
-    }
-    return new SheetControl(layout.name(), rows, ignored);
+  /** Settles what waits for the table's end. */
+  void finish(RowTally tally) {
+    settleWaiting(true, tally);
   }
 }

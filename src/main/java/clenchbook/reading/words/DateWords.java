@@ -13,6 +13,9 @@ import java.util.Set;
 public final class DateWords {
   private static final int SHORTEST_MONTH = 3;
 
+  /** Short forms of months that are English words, too. */
+  private static final Set<String> ORDINARY = Set.of("set", "out", "ago");
+
   private static final Map<String, Integer> MONTHS = months();
   private static final Set<String> WEEKDAYS = all("weekdays");
   private static final Set<String> FILLERS = all("fillers");
@@ -60,6 +63,15 @@ public final class DateWords {
       return Optional.empty();
     }
     return cutShort(bare).or(() -> misspelt(bare));
+  }
+
+  /**
+   * The month of a name that stands among other words: whole or in its usual short form, and no
+   * word of its own.
+   */
+  public static Optional<Integer> monthByName(String word) {
+    String bare = SameWords.bare(word);
+    return Optional.ofNullable(MONTHS.get(bare)).filter(month -> !ORDINARY.contains(bare));
   }
 
   private static Optional<Integer> cutShort(String bare) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param business the business name; may be empty
  * @param language two-letter code of the words on it
  * @param notices what the farrier should look at first, one plain sentence each, worst first
+ * @param understood how the book was read: what was assumed, a line each; empty where nothing was
  * @param problems how many problems the book has, with the links to them
  * @param sections the parts of the page, in order
  * @param files the links, grouped
@@ -18,12 +19,14 @@ public record MonthPage(
     String business,
     String language,
     List<String> notices,
+    List<String> understood,
     Problems problems,
     List<Section> sections,
     List<FileGroup> files) {
   /** Copies its lists. */
   public MonthPage {
     notices = List.copyOf(notices);
+    understood = List.copyOf(understood);
     sections = List.copyOf(sections);
     files = List.copyOf(files);
   }

@@ -2,6 +2,8 @@ package clenchbook.reports.month;
 
 import clenchbook.book.Book;
 import clenchbook.book.SheetControl;
+import clenchbook.book.understood.Understood;
+import clenchbook.book.understood.UnderstoodColumn;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
@@ -85,6 +87,24 @@ public final class BookFigures {
             .mapToInt(CellRef::row)
             .distinct()
             .count();
+  }
+
+  /**
+   * The table {@code understood}.
+   *
+   * @param understood what was made of each sheet and column
+   * @return one row for each column, and one for each sheet that is not read
+   */
+  public static FigureTable understood(Understood understood) {
+    return FiguresOf.rows(understood.columns())
+        .column("sheet", UnderstoodColumn::sheet)
+        .column("taken_as", UnderstoodColumn::takenAs)
+        .column("column", UnderstoodColumn::column)
+        .column("heading", UnderstoodColumn::heading)
+        .column("meaning", UnderstoodColumn::meaning)
+        .column("how", column -> column.how().word())
+        .column("note", UnderstoodColumn::note)
+        .named("understood");
   }
 
   /**

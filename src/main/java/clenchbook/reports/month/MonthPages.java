@@ -4,6 +4,8 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Names;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.book.understood.Assumptions;
+import clenchbook.book.understood.Understood;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.FirstPage;
@@ -40,12 +42,16 @@ public final class MonthPages {
    * The page.
    *
    * @param month the month
+   * @param understood what was made of the book's columns
    * @param documentFiles the file of each invoice and credit note, by number
    * @param files every other file of the run, as paths
    * @return the page
    */
   public static MonthPage of(
-      MonthFindings month, Map<String, String> documentFiles, Collection<String> files) {
+      MonthFindings month,
+      Understood understood,
+      Map<String, String> documentFiles,
+      Collection<String> files) {
     MonthPages pages = new MonthPages(month, documentFiles, files);
     Settings settings = month.jobs().index().book().settings();
     return new MonthPage(
@@ -53,9 +59,33 @@ public final class MonthPages {
         settings.text(Setting.BUSINESS_NAME),
         "en",
         month.differencesInWords(),
+        understood(settings, understood),
         pages.problems(),
         pages.sections(),
         pages.groups());
+  }
+
+  /** By whose words the book was read, what was assumed, and what was left unread. */
+  private static List<String> understood(Settings settings, Understood understood) {
+    List<String> lines = new ArrayList<>();
+    understood
+        .headingsFile()
+        .ifPresent(name -> lines.add("Your own words were taken from %s.".formatted(name)));
+    List<String> assumed = Assumptions.of(settings, understood);
+    if (!assumed.isEmpty()) {
+      lines.add("Assumed, because Settings do not say: %s.".formatted(String.join("; ", assumed)));
+    }
+    List<String> unread =
+        understood.columns().stream()
+            .filter(column -> !column.read() && column.note().startsWith("holds "))
+            .map(column -> column.sheet() + "!" + column.column() + " " + column.heading())
+            .toList();
+    if (!unread.isEmpty()) {
+      lines.add(
+          "Not read, though money or minutes stand there: %s."
+              .formatted(String.join(", ", unread)));
+    }
+    return lines;
   }
 
   /** How many problems there are and where each of them stands. */

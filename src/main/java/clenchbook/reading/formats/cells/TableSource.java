@@ -18,6 +18,11 @@ public interface TableSource extends Closeable {
   /** Whether the book counts its days from 1904; else from 1900. */
   boolean countsFrom1904();
 
+  /** Whether a sheet is hidden from who looks at the book. */
+  default boolean isHidden(int sheet) {
+    return false;
+  }
+
   /**
    * Hands on the rows of one sheet from the top. May be called again for the same sheet.
    *

@@ -26,6 +26,7 @@ import java.util.Map;
 public record CsvForm(Path file, Charset charset, char delimiter, int linesAbove) {
   private static final char MARK = '\uFEFF';
   private static final int SAMPLE_LINES = 40;
+  private static final int SAMPLE_BYTES = 8_192;
   private static final int SAMPLE_CHARACTERS = 1 << 18;
   private static final char[] DELIMITERS = {'\t', ';', ','};
 
@@ -74,6 +75,25 @@ public record CsvForm(Path file, Charset charset, char delimiter, int linesAbove
       return StandardCharsets.UTF_16BE;
     }
     return isUtf8(file) ? StandardCharsets.UTF_8 : Charset.forName("windows-1252");
+  }
+
+  /** Whether the first bytes of a file can be a text's: no zero among them but in UTF-16. */
+  static boolean isText(Path file) throws IOException {
+    byte[] start = new byte[SAMPLE_BYTES];
+    int length;
+    try (InputStream stream = Files.newInputStream(file)) {
+      length = stream.readNBytes(start, 0, start.length);
+    }
+    Charset charset = charset(file);
+    if (charset.equals(StandardCharsets.UTF_16LE) || charset.equals(StandardCharsets.UTF_16BE)) {
+      return true;
+    }
+    for (int at = 0; at < length; at++) {
+      if (start[at] == 0) {
+        return false;
+      }
+    }
+    return length > 0;
   }
 
   private static boolean isUtf8(Path file) throws IOException {

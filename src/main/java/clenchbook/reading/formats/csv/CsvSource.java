@@ -21,7 +21,10 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** A folder of CSV files (RFC 4180 and its relatives), each a sheet named by its file. */
+/**
+ * A folder of CSV files (RFC 4180 and its relatives), each a sheet named by its file; or one such
+ * file.
+ */
 public final class CsvSource implements TableSource {
   private static final String SUFFIX = ".csv";
 
@@ -42,6 +45,23 @@ public final class CsvSource implements TableSource {
     if (files.isEmpty()) {
       throw new UnreadableWorkbook("the folder holds no .csv file");
     }
+  }
+
+  private CsvSource(List<Path> files) {
+    this.files = files;
+  }
+
+  /** Whether a file is a book of one sheet: its name says so and its bytes are a text. */
+  public static boolean isOne(Path file) throws IOException {
+    if (!name(file).toLowerCase(Locale.ROOT).endsWith(SUFFIX)) {
+      return false;
+    }
+    return CsvForm.isText(file);
+  }
+
+  /** A single file as a book of one sheet, named as the file. */
+  public static CsvSource one(Path file) {
+    return new CsvSource(List.of(file));
   }
 
   private static String name(Path file) {

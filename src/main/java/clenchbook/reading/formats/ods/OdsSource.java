@@ -9,8 +9,10 @@ import clenchbook.reading.formats.parts.Parts;
 import clenchbook.reading.formats.parts.Xml;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLInputFactory;
 
 /** A book of the OpenDocument format: all its sheets stand in one part, one after another. */
@@ -20,6 +22,7 @@ public final class OdsSource implements TableSource {
   private final Parts parts;
   private final XMLInputFactory factory = Xml.factory();
   private final List<String> names = new ArrayList<>();
+  private final Set<Integer> hidden = new HashSet<>();
   private final OdsStyles styles = new OdsStyles();
 
   /** Opens the book; the parts are closed with it, and at once where it is none. */
@@ -72,6 +75,9 @@ public final class OdsSource implements TableSource {
     try (Xml xml = openContent()) {
       OdsPass pass = new OdsPass(xml, styles);
       for (Optional<String> name = pass.nextTable(); name.isPresent(); name = pass.nextTable()) {
+        if (styles.hides(xml.attribute("style-name").orElse(""))) {
+          hidden.add(names.size());
+        }
         names.add(name.get());
         xml.skip();
       }
@@ -88,6 +94,11 @@ public final class OdsSource implements TableSource {
   @Override
   public List<String> sheetNames() {
     return List.copyOf(names);
+  }
+
+  @Override
+  public boolean isHidden(int sheet) {
+    return hidden.contains(sheet);
   }
 
   @Override

@@ -6,7 +6,9 @@ import clenchbook.reading.formats.parts.Xml;
 import clenchbook.reading.formats.parts.XmlText;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 
 /** The number formats of an OpenDocument book's cell styles, as far as a size hangs on them. */
 final class OdsStyles {
@@ -14,6 +16,8 @@ final class OdsStyles {
 
   private final Map<String, CellFormat> formats = new HashMap<>();
   private final Map<String, String> formatOfStyle = new HashMap<>();
+  private final Set<String> hiding = new HashSet<>();
+  private String lastStyle = "";
 
   /** Takes the element that the reader stands at, where it begins a style. */
   void take(Xml xml) throws IOException {
@@ -24,6 +28,11 @@ final class OdsStyles {
       case "style" -> addStyle(xml);
       case "number-style", "currency-style", "percentage-style" -> addNumber(xml);
       case "date-style" -> addDate(xml);
+      case "table-properties" -> {
+        if (xml.attribute("display").orElse("").equals("false") && hiding.size() < MOST) {
+          hiding.add(lastStyle);
+        }
+      }
       case "time-style" -> formats.put(xml.attribute("name").orElse(""), CellFormat.of("[h]:mm"));
       default -> {
         // Other styles say nothing about a value.
@@ -33,6 +42,7 @@ final class OdsStyles {
 
   private void addStyle(Xml xml) throws IOException {
     String name = xml.attribute("name").orElse("");
+    lastStyle = name;
     xml.attribute("data-style-name").ifPresent(format -> formatOfStyle.put(name, format));
   }
 
@@ -82,6 +92,11 @@ final class OdsStyles {
       }
     }
     formats.put(name, CellFormat.of(code.toString().replaceFirst("-$", "")));
+  }
+
+  /** Whether sheets of a style are hidden. */
+  boolean hides(String style) {
+    return hiding.contains(style);
   }
 
   /** The format of a style; the general one where it has none. */

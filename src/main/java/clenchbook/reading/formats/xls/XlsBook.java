@@ -21,6 +21,7 @@ final class XlsBook {
   private static final int SHEET = 0x0085;
   private static final int SHARED_TEXTS = 0x00FC;
   private static final int OF_CELLS = 0;
+  private static final int STATE = 0x03;
   private static final int A_SHEET = 0x0010;
   private static final int MOST = 70_000;
 
@@ -29,10 +30,11 @@ final class XlsBook {
    *
    * @param place where its records stand among those of all parts, charts and macros included; -1
    *     where there is nothing but the sheet
+   * @param hidden whether the book does not show it
    */
-  record Sheet(String name, int place) {}
+  record Sheet(String name, int place, boolean hidden) {}
 
-  private record Part(String name, int position, boolean ofCells) {}
+  private record Part(String name, int position, boolean ofCells, boolean hidden) {}
 
   private final XlsTexts texts = new XlsTexts();
   private final List<Part> parts = new ArrayList<>();
@@ -89,10 +91,10 @@ final class XlsBook {
   private void takePart(RecordInputStream in) {
     byte[] position = new byte[4];
     in.readPlain(position, 0, position.length);
-    in.readUByte();
+    boolean hidden = (in.readUByte() & STATE) != 0;
     boolean ofCells = in.readUByte() == OF_CELLS;
     if (parts.size() < MOST) {
-      parts.add(new Part(texts.shortText(in), ofBytes(position), ofCells));
+      parts.add(new Part(texts.shortText(in), ofBytes(position), ofCells, hidden));
     }
   }
 
@@ -109,14 +111,14 @@ final class XlsBook {
    */
   List<Sheet> sheets() {
     if (isOneSheet) {
-      return List.of(new Sheet("Sheet1", -1));
+      return List.of(new Sheet("Sheet1", -1, false));
     }
     List<Part> inFile = new ArrayList<>(parts);
     inFile.sort(Comparator.comparing(part -> Integer.toUnsignedLong(part.position())));
     List<Sheet> sheets = new ArrayList<>();
     for (Part part : parts) {
       if (part.ofCells()) {
-        sheets.add(new Sheet(part.name(), placeOf(part, inFile)));
+        sheets.add(new Sheet(part.name(), placeOf(part, inFile), part.hidden()));
       }
     }
     return List.copyOf(sheets);

@@ -89,6 +89,11 @@ final class XlsSource implements TableSource {
   }
 
   @Override
+  public boolean isHidden(int sheet) {
+    return sheets.get(sheet).hidden();
+  }
+
+  @Override
   public boolean countsFrom1904() {
     return book.isFrom1904();
   }

@@ -10,8 +10,10 @@ import clenchbook.reading.formats.parts.Xml;
 import clenchbook.reading.formats.parts.XmlText;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLInputFactory;
 
 /** A book of the office XML format, transitional or strict, with or without macros. */
@@ -20,6 +22,7 @@ public final class XlsxSource implements TableSource {
   private final XMLInputFactory factory = Xml.factory();
   private final List<String> names = new ArrayList<>();
   private final List<String> sheetParts = new ArrayList<>();
+  private final Set<Integer> hidden = new HashSet<>();
   private final XlsxRelations relations;
   private boolean from1904;
   private Optional<XlsxBookParts> shared = Optional.empty();
@@ -84,6 +87,9 @@ public final class XlsxSource implements TableSource {
     if (!parts.has(part)) {
       throw UnreadableWorkbook.withoutSheet(name);
     }
+    if (!xml.attribute("state").orElse("visible").equals("visible")) {
+      hidden.add(names.size());
+    }
     names.add(name);
     sheetParts.add(part);
   }
@@ -95,6 +101,11 @@ public final class XlsxSource implements TableSource {
   @Override
   public List<String> sheetNames() {
     return List.copyOf(names);
+  }
+
+  @Override
+  public boolean isHidden(int sheet) {
+    return hidden.contains(sheet);
   }
 
   @Override

@@ -1,0 +1,80 @@
+package clenchbook.reading.recognise;
+
+import clenchbook.problem.CellRef;
+import clenchbook.problem.NearestName;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.SoundCells;
+import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.words.SheetWords;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/** Says what is odd about the headings of a table that is read. */
+final class HeadingRules {
+  private static final int SHORTEST_FOR_OFFER = 5;
+
+  private final SheetLayout layout;
+  private final SheetWords words;
+  private final Consumer<Problem> problems;
+
+  HeadingRules(SheetLayout layout, SheetWords words, Consumer<Problem> problems) {
+    this.layout = layout;
+    this.words = words;
+    this.problems = problems;
+  }
+
+  void say() {
+    Set<Integer> said = new HashSet<>();
+    for (Headings.Twice twice : layout.headings().twice()) {
+      problems.accept(twice(twice));
+      said.add(twice.later().column());
+    }
+    Set<String> missing = new HashSet<>(words.canonicalHeadings());
+    missing.removeAll(layout.columns().keySet());
+    for (HeadingCell heading : layout.headings().cells()) {
+      boolean open = heading.heading().isEmpty() && !heading.told();
+      if (open && !said.contains(heading.cell().column())) {
+        offer(heading.cell(), missing)
+            .ifPresent(meant -> problems.accept(unknown(heading.cell(), meant)));
+      }
+    }
+  }
+
+  private Problem twice(Headings.Twice twice) {
+    String problem =
+        "'"
+            + SoundCells.brief(twice.later().shown())
+            + "' and '"
+            + SoundCells.brief(twice.left().shown())
+            + "' in "
+            + CellRef.letters(twice.left().column())
+            + layout.headingRow()
+            + " both mean "
+            + twice.heading()
+            + "; the left one counts";
+    return Problem.warning(
+        ProblemKind.HEADING_TWICE,
+        layout.heading(twice.later().column()),
+        problem,
+        "one column for " + twice.heading(),
+        SoundCells.brief(twice.later().shown()));
+  }
+
+  /** The heading that a misspelt one most likely is; only one that no other column has. */
+  private static Optional<String> offer(Cell cell, Set<String> missing) {
+    boolean usable = HeadingReader.isHeading(cell) && cell.shown().length() >= SHORTEST_FOR_OFFER;
+    return usable ? NearestName.find(cell.shown(), missing) : Optional.empty();
+  }
+
+  private Problem unknown(Cell cell, String meant) {
+    return Problem.warning(
+        ProblemKind.HEADING_UNKNOWN,
+        layout.heading(cell.column()),
+        "the heading '" + cell.shown() + "' is not known, so its column is not read",
+        meant + ", if that is meant",
+        cell.shown());
+  }
+}

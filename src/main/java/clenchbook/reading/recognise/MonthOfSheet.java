@@ -1,0 +1,109 @@
+package clenchbook.reading.recognise;
+
+import clenchbook.reading.formats.cells.Cell;
+import clenchbook.reading.formats.cells.Row;
+import clenchbook.reading.words.DateWords;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The month that days of a sheet belong to where they are numbers alone: the sheet's name or a
+ * title gives it, or one of them the month and the other the year. What names two months is no
+ * title of one.
+ */
+final class MonthOfSheet {
+  private static final Pattern WORD = Pattern.compile("\\p{L}+|\\d+");
+  private static final Pattern NUMBERS =
+      Pattern.compile("(?<!\\d)(?:(20\\d{2})[-./ ](\\d{1,2})|(\\d{1,2})[-./ ](20\\d{2}))(?!\\d)");
+
+  private Optional<Integer> month = Optional.empty();
+  private Optional<Integer> year = Optional.empty();
+  private boolean several;
+
+  private MonthOfSheet() {}
+
+  /** The month of a sheet with this name and these rows above its headings. */
+  static Optional<YearMonth> of(String sheet, List<Row> titles) {
+    List<String> texts = new ArrayList<>(List.of(sheet));
+    List<Optional<YearMonth>> days = new ArrayList<>();
+    for (Row row : titles) {
+      for (Cell cell : row.cells()) {
+        if (cell instanceof Cell.Moment moment && !moment.format().showsDay()) {
+          days.add(Optional.of(YearMonth.from(moment.at())));
+        } else if (cell instanceof Cell.Text || cell instanceof Cell.Number) {
+          texts.add(cell.shown());
+        }
+      }
+    }
+    for (String text : texts) {
+      Optional<YearMonth> found = of(text).both();
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return days.stream().findFirst().orElseGet(() -> together(texts));
+  }
+
+  /** The month from one text and the year from another, where there is one of each. */
+  private static Optional<YearMonth> together(List<String> texts) {
+    MonthOfSheet all = new MonthOfSheet();
+    for (String text : texts) {
+      MonthOfSheet one = of(text);
+      all.several |= one.several;
+      one.month.ifPresent(all::month);
+      one.year.ifPresent(all::year);
+    }
+    return all.both();
+  }
+
+  private static MonthOfSheet of(String text) {
+    MonthOfSheet found = new MonthOfSheet();
+    if (text.length() > 120) {
+      return found;
+    }
+    Matcher numbers = NUMBERS.matcher(text);
+    if (numbers.find()) {
+      boolean yearFirst = numbers.group(1) != null;
+      found.year(Integer.parseInt(numbers.group(yearFirst ? 1 : 4)));
+      found.month(Integer.parseInt(numbers.group(yearFirst ? 2 : 3)));
+      return found;
+    }
+    Matcher words = WORD.matcher(text);
+    while (words.find()) {
+      found.take(words.group());
+    }
+    return found;
+  }
+
+  private void take(String word) {
+    if (Character.isDigit(word.charAt(0))) {
+      if (word.matches("(19|20)\\d{2}")) {
+        year(Integer.parseInt(word));
+      } else if (word.matches("\\d{2}") && month.isPresent() && year.isEmpty()) {
+        year(2000 + Integer.parseInt(word));
+      }
+    } else {
+      DateWords.monthByName(word).ifPresent(this::month);
+    }
+  }
+
+  private void month(int number) {
+    several |= number < 1 || number > 12 || month.filter(one -> one != number).isPresent();
+    month = Optional.of(number);
+  }
+
+  private void year(int number) {
+    several |= year.filter(one -> one != number).isPresent();
+    year = Optional.of(number);
+  }
+
+  private Optional<YearMonth> both() {
+    return several || month.isEmpty() || year.isEmpty()
+        ? Optional.empty()
+        : Optional.of(YearMonth.of(year.get(), month.get()));
+  }
+}
