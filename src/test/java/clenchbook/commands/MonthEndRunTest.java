@@ -142,7 +142,9 @@ class MonthEndRunTest {
     SmallFolderBook book = book();
     // 40, 100, 95 and a free trim, with 20 % on top.
     assertEquals(
-        "a register is begun: book.register.db; its first number is 2026-0001\n"
+        "Assumed, because Settings do not say: Units metric; Distance unit km; Date order none: a"
+            + " day typed as text is read where it can mean only one day, with dots day first\n"
+            + "a register is begun: book.register.db; its first number is 2026-0001\n"
             + "2026-10: 4 invoices, GBP 282.00 in all; open "
             + book.reports().resolve("2026-10/index.html"),
         said(book));

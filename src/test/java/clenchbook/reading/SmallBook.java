@@ -11,10 +11,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -25,6 +27,7 @@ import java.util.zip.ZipOutputStream;
 public final class SmallBook {
   private final Map<String, List<Object[]>> sheets = new LinkedHashMap<>();
   private final List<String> formats = new ArrayList<>(List.of("yyyy\\-mm\\-dd", "h:mm"));
+  private final Set<String> hidden = new HashSet<>();
   private String merged = "";
   private boolean from1904;
   private boolean broken;
@@ -84,6 +87,12 @@ public final class SmallBook {
     return this;
   }
 
+  /** Hides a sheet. */
+  public SmallBook hiding(String sheet) {
+    hidden.add(sheet);
+    return this;
+  }
+
   /** Lets the last sheet break off in the middle of its last row. */
   public SmallBook breakingOff() {
     broken = true;
@@ -127,7 +136,8 @@ public final class SmallBook {
             "xl/worksheets/sheet" + number + ".xml",
             last ? xml.substring(0, xml.lastIndexOf("</c>")) : xml);
         book.append("<sheet name=\"").append(escaped(sheet.getKey())).append("\" sheetId=\"");
-        book.append(number).append("\" r:id=\"rId").append(number).append("\"/>");
+        book.append(number).append(hidden.contains(sheet.getKey()) ? "\" state=\"hidden" : "");
+        book.append("\" r:id=\"rId").append(number).append("\"/>");
         relations.append(
             relation("rId" + number, "worksheet", "worksheets/sheet" + number + ".xml"));
         number++;
