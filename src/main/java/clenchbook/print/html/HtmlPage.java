@@ -103,7 +103,7 @@ public final class HtmlPage {
     for (String line : page.understood()) {
       out.append("<p>").append(Html.escaped(line)).append("</p>\n");
     }
-    out.append("<p>Every sheet and column: <a href=\"figures/understood.csv\">");
+    out.append("<p>Every sheet and column: <a href=\"./figures/understood.csv\">");
     out.append("figures/understood.csv</a></p>\n</section>\n");
   }
 
