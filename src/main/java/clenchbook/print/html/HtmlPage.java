@@ -37,7 +37,7 @@ public final class HtmlPage {
       section(page.sections().get(i), "part" + (i + 1));
     }
     problems();
-    understood();
+    reading();
     files();
     foot();
     return out.toString();
@@ -95,16 +95,19 @@ public final class HtmlPage {
     out.append("</p>\n</section>\n");
   }
 
-  private void understood() {
-    if (page.understood().isEmpty()) {
+  private void reading() {
+    if (page.reading().lines().isEmpty()) {
       return;
     }
-    out.append("<section id=\"understood\">\n<h2>How the book was read</h2>\n");
-    for (String line : page.understood()) {
+    out.append("<section id=\"reading\">\n<h2>How the book was read</h2>\n");
+    for (String line : page.reading().lines()) {
       out.append("<p>").append(Html.escaped(line)).append("</p>\n");
     }
-    out.append("<p>Every sheet and column: <a href=\"./figures/understood.csv\">");
-    out.append("figures/understood.csv</a></p>\n</section>\n");
+    for (MonthPage.FileLink link : page.reading().links()) {
+      out.append("<p><a href=\"").append(Html.address(link.path())).append("\">");
+      out.append(Html.escaped(link.label())).append("</a></p>\n");
+    }
+    out.append("</section>\n");
   }
 
   private void section(MonthPage.Section section, String id) {

@@ -9,7 +9,7 @@ import java.util.List;
  * @param business the business name; may be empty
  * @param language two-letter code of the words on it
  * @param notices what the farrier should look at first, one plain sentence each, worst first
- * @param understood how the book was read: what was assumed, a line each; empty where nothing was
+ * @param reading how the book was read
  * @param problems how many problems the book has, with the links to them
  * @param sections the parts of the page, in order
  * @param files the links, grouped
@@ -19,14 +19,13 @@ public record MonthPage(
     String business,
     String language,
     List<String> notices,
-    List<String> understood,
+    Reading reading,
     Problems problems,
     List<Section> sections,
     List<FileGroup> files) {
   /** Copies its lists. */
   public MonthPage {
     notices = List.copyOf(notices);
-    understood = List.copyOf(understood);
     sections = List.copyOf(sections);
     files = List.copyOf(files);
   }
@@ -40,6 +39,20 @@ public record MonthPage(
   public record Problems(String count, List<FileLink> links) {
     /** Copies its list. */
     public Problems {
+      links = List.copyOf(links);
+    }
+  }
+
+  /**
+   * How the book was read.
+   *
+   * @param lines what was assumed or left unread, a sentence each; empty where nothing was
+   * @param links where it stands in full
+   */
+  public record Reading(List<String> lines, List<FileLink> links) {
+    /** Copies its lists. */
+    public Reading {
+      lines = List.copyOf(lines);
       links = List.copyOf(links);
     }
   }

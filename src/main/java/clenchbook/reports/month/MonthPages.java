@@ -59,14 +59,14 @@ public final class MonthPages {
         settings.text(Setting.BUSINESS_NAME),
         "en",
         month.differencesInWords(),
-        understood(settings, understood),
+        pages.reading(settings, understood),
         pages.problems(),
         pages.sections(),
         pages.groups());
   }
 
   /** By whose words the book was read, what was assumed, and what was left unread. */
-  private static List<String> understood(Settings settings, Understood understood) {
+  private MonthPage.Reading reading(Settings settings, Understood understood) {
     List<String> lines = new ArrayList<>();
     understood
         .headingsFile()
@@ -85,7 +85,9 @@ public final class MonthPages {
           "Not read, though money or minutes stand there: %s."
               .formatted(String.join(", ", unread)));
     }
-    return lines;
+    return new MonthPage.Reading(
+        lines,
+        links(List.of(new FileLink("figures/understood.csv", "Every sheet and column", ""))));
   }
 
   /** How many problems there are and where each of them stands. */

@@ -18,7 +18,9 @@ public final class SamplePage {
             "3 rows of Visits were held back and stand on no invoice: Visits!A14, Visits!A15,"
                 + " Visits!C20.",
             "Mr <Ash> & \"Sons\" is unknown on the sheet Owners (Visits!C9)."),
-        List.of("Assumed, because Settings do not say: Units metric <& so on>."),
+        new MonthPage.Reading(
+            List.of("Assumed, because Settings do not say: Units metric <& so on>."),
+            List.of(new MonthPage.FileLink("margins.pdf", "Every sheet and column", ""))),
         new MonthPage.Problems(
             "The book has 7 problems.",
             List.of(new MonthPage.FileLink("problems.csv", "Each with its cell", ""))),
@@ -51,7 +53,7 @@ public final class SamplePage {
         "",
         "en",
         List.of(),
-        List.of(),
+        new MonthPage.Reading(List.of(), List.of()),
         new MonthPage.Problems("Nothing is to be put right.", List.of()),
         List.of(),
         List.of());
