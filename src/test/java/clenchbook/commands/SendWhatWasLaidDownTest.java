@@ -34,6 +34,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -308,6 +309,7 @@ class SendWhatWasLaidDownTest {
     assertTrue(page().contains(">issued<"), page());
     assertFalse(page().contains(">draft<"), page());
     assertTrue(page().contains("To send: 0 documents"), page());
+    assertTrue(page().contains("<a href=\"./outbox/\">The outbox</a>"), page());
     assertTrue(page().contains("href=\"./outbox/Adam.eml\""), page());
     assertTrue(page().contains("href=\"./outbox/print-list.csv\""), page());
     String invoices = Files.readString(book.reports().resolve("2026-10/figures/invoices.csv"));
@@ -315,6 +317,30 @@ class SendWhatWasLaidDownTest {
     Map<String, String> files = book.files();
     sent();
     assertEquals(files, book.files(), "sent again, the same files");
+  }
+
+  @Test
+  void what_the_page_adds_up_adds_up_and_each_invoice_links_to_its_pdf() throws IOException {
+    book.payments("2026-10-20,Maeve,30,,\n2026-10-28,Ruth,20.50,,\n");
+    monthEnd();
+    sent();
+    String page = page();
+    assertEquals(List.of("£108.00", "−£30.00", "£27.50", "£105.50"), cells(page, "Balance"), page);
+    assertTrue(page.contains("All balances: 3 owners, £30.00 of credit taken off"), page);
+    assertEquals(List.of("£108.00", "£48.00", "£156.00"), cells(page, "Total"), page);
+    for (String owner : List.of("2026-0001%20Adam", "2026-0002%20Ruth")) {
+      String name = owner.substring("2026-0001%20".length());
+      String link = "<a href=\"./invoices/" + owner + ".pdf\">" + name + "</a>";
+      assertTrue(page.contains("<td>" + link + "</td>"), page);
+    }
+  }
+
+  private static List<String> cells(String page, String column) {
+    return Pattern.compile("data-label=\"" + column + "\">([^<]*)<")
+        .matcher(page)
+        .results()
+        .map(cell -> cell.group(1))
+        .toList();
   }
 
   private String page() throws IOException {

@@ -37,8 +37,13 @@ final class CollectPages {
     this.text = text;
   }
 
-  /** The few sums that say most, with every document and balance folded below. */
-  List<Block> sendAndCollect(Map<String, String> files) {
+  /**
+   * The few sums that say most, with every document and balance folded below.
+   *
+   * @param files the file of each document, by number
+   * @param outbox the files of the outbox; empty where no mails were written
+   */
+  List<Block> sendAndCollect(Map<String, String> files, List<String> outbox) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.KeyFigures(
@@ -47,6 +52,9 @@ final class CollectPages {
                 figure("Open balances: " + owners(sums.owing()), sums.toCollect()),
                 figure("Of it past due: " + owners(sums.late()), sums.pastDue()))));
     blocks.addAll(waiting);
+    if (!outbox.isEmpty()) {
+      blocks.add(new Block.Answers(List.of(mails(outbox))));
+    }
     if (documents.isEmpty()) {
       blocks.add(new Paragraph("No invoice in this month."));
     } else {
@@ -61,7 +69,7 @@ final class CollectPages {
     if (!balances.isEmpty()) {
       blocks.add(
           new Block.Folded(
-              "All balances: " + owners(balances.size()),
+              "All balances: " + owners(balances.size()) + credit(balances),
               List.of(
                   TableOf.rows(balances)
                       .words("Owner", 8, Account::owner)
@@ -70,6 +78,21 @@ final class CollectPages {
                       .plain())));
     }
     return blocks;
+  }
+
+  private Block.Answered mails(List<String> outbox) {
+    long mails = outbox.stream().filter(file -> file.endsWith(".eml")).count();
+    return new Block.Answered(
+        "The outbox",
+        "outbox/",
+        (mails == 1 ? "1 mail lies there" : text.count(mails) + " mails lie there")
+            + " as a file, and the list of those whose post is to be printed.");
+  }
+
+  /** What makes the balances less than what is to be collected. */
+  private String credit(List<Account> open) {
+    BigDecimal credit = sums.toCollect().subtract(sum(open));
+    return credit.signum() == 0 ? "" : ", %s of credit taken off".formatted(text.money(credit));
   }
 
   /** Who is past due, the most first. */

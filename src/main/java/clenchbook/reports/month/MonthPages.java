@@ -119,12 +119,17 @@ public final class MonthPages {
   private List<Section> sections() {
     CollectPages collect = new CollectPages(month, text);
     return List.of(
-        new Section("Send and collect", "", collect.sendAndCollect(documentFiles)),
+        new Section("Send and collect", "", collect.sendAndCollect(documentFiles, outbox())),
         new Section("Overdue owners", "", collect.overdueOwners()),
         new Section("Horses due", month.due().horseSheet().file(), month.due().pageBlocks()),
         new Section("Order", month.stock().report().file(), month.stock().pageBlocks()),
         new Section("The body", month.workload().report().file(), month.workload().page()),
         new Section("The reports", "", answers()));
+  }
+
+  /** The mails of the outbox; empty where none were written. */
+  private List<String> outbox() {
+    return files.stream().filter(file -> file.startsWith("outbox/")).toList();
   }
 
   /** What each report answers, with the link to it. */
