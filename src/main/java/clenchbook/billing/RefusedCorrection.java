@@ -1,6 +1,7 @@
 package clenchbook.billing;
 
 import clenchbook.billing.corrections.Difference;
+import clenchbook.billing.corrections.Difference.What;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Names;
@@ -35,8 +36,10 @@ public record RefusedCorrection(Reason reason, String number, Optional<YearMonth
     ROWS_HELD,
     /** A draft of another month has what changed. */
     ON_DRAFT,
-    /** Only prices, owners, shares, discounts or rates changed. */
-    LISTED,
+    /** Only whom it is billed to, or how it is shared, changed. */
+    OWNERS,
+    /** Only prices, discounts or rates changed. */
+    PRICES,
     /** Its rows are as they were billed. */
     NOTHING
   }
@@ -80,11 +83,11 @@ public record RefusedCorrection(Reason reason, String number, Optional<YearMonth
     if (document.month().isAfter(month)) {
       return Optional.of(Reason.LATER);
     }
-    Set<Difference.Kind> kinds =
+    List<Difference> found =
         decision.differences().stream()
             .filter(difference -> difference.number().equals(document.number()))
-            .map(Difference::kind)
-            .collect(Collectors.toSet());
+            .toList();
+    Set<Difference.Kind> kinds = found.stream().map(Difference::kind).collect(Collectors.toSet());
     if (kinds.contains(Difference.Kind.CORRECTED)) {
       return Optional.empty();
     }
@@ -94,6 +97,13 @@ public record RefusedCorrection(Reason reason, String number, Optional<YearMonth
     if (kinds.contains(Difference.Kind.ON_DRAFT)) {
       return Optional.of(Reason.ON_DRAFT);
     }
-    return Optional.of(kinds.isEmpty() ? Reason.NOTHING : Reason.LISTED);
+    if (kinds.isEmpty()) {
+      return Optional.of(Reason.NOTHING);
+    }
+    boolean owners =
+        found.stream()
+            .flatMap(difference -> difference.changes().stream())
+            .anyMatch(change -> change.what() == What.OWNER || change.what() == What.SHARE);
+    return Optional.of(owners ? Reason.OWNERS : Reason.PRICES);
   }
 }

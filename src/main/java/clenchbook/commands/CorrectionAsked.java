@@ -48,11 +48,16 @@ final class CorrectionAsked {
           "what changed of "
               + number
               + " stands on a draft of another month; run month-end for that month";
-      case LISTED ->
+      case OWNERS ->
           "of "
               + number
-              + " only prices, owners, shares or discounts changed, and those do not change an"
-              + " invoice that is out; type the right amount as Charge in the row of Visits";
+              + " only whom it is billed to changed, and that does not change an invoice that is"
+              + " out; mark its row cancelled, correct and send, then take the mark off again";
+      case PRICES ->
+          "of "
+              + number
+              + " only prices, discounts or rates changed, and those do not change an invoice that"
+              + " is out; type the right amount as Charge in the row of Visits";
       case NOTHING -> "the rows of " + number + " are as they were billed, nothing is to correct";
     };
   }

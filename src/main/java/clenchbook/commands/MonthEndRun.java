@@ -71,6 +71,7 @@ public final class MonthEndRun {
     OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits().withCurrency();
     open.warnOfLaterDates(machine.today(), terminal);
     open.tellAssumptions(terminal);
+    open.warnOfOpeningDate(request.month(), terminal);
     Path reports = Places.reports(request.book(), request.out());
     Path registerFile = request.register().in(open, reports);
     try (Register register = Register.open(registerFile)) {
@@ -79,7 +80,7 @@ public final class MonthEndRun {
       terminal.progress("working out " + request.month());
       BillingDecision decision = decide(open, before);
       if (before.isEmpty()) {
-        RegisterChoice.tellBeginning(open, registerFile, request.month(), terminal);
+        RegisterChoice.tellBeginning(open, registerFile, reports, request.month(), terminal);
       }
       MadeMonth month =
           MadeMonth.begin(

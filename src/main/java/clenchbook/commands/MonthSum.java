@@ -3,6 +3,7 @@ package clenchbook.commands;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.commands.opening.Count;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -32,10 +33,13 @@ record MonthSum(String currency, List<BilledDocument> documents) {
     long credits = documents.size() - invoices;
     BigDecimal sum =
         documents.stream().map(BilledDocument::gross).reduce(BigDecimal.ZERO, BigDecimal::add);
-    return Count.of(invoices, "invoice")
-        + (credits == 0 ? "" : " and " + Count.of(credits, "credit note"))
-        + ", "
-        + amount(sum)
-        + " in all";
+    List<String> kinds = new ArrayList<>();
+    if (invoices > 0 || credits == 0) {
+      kinds.add(Count.of(invoices, "invoice"));
+    }
+    if (credits > 0) {
+      kinds.add(Count.of(credits, "credit note"));
+    }
+    return String.join(" and ", kinds) + ", " + amount(sum) + " in all";
   }
 }

@@ -83,6 +83,7 @@ public final class SendRun {
       OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits().withCurrency();
       open.warnOfLaterDates(machine.today(), terminal);
       open.tellAssumptions(terminal);
+      open.warnOfOpeningDate(request.month(), terminal);
       Optional<MailAddress> from = from(open.book().settings());
       Optional<Dispatch> dispatch =
           request.deliver()
@@ -151,7 +152,7 @@ public final class SendRun {
         laid.refuse(sum, terminal);
       }
       if (before.isEmpty()) {
-        RegisterChoice.tellBeginning(open, registerFile, request.month(), terminal);
+        RegisterChoice.tellBeginning(open, registerFile, reports(), request.month(), terminal);
       }
       room.sort(
           new MonthPost(month.findings().billed()).posts(month.letters()),
@@ -159,6 +160,7 @@ public final class SendRun {
       month.findings().differencesInWords().forEach(terminal::warn);
       List<BilledDocument> drafts = drafts(decision);
       name(drafts, sum);
+      nameNewMails(decision, drafts);
       return request.preview()
           ? preview(open, room, month, decision, register)
           : issue(open, room, month, decision, drafts, register);
@@ -185,6 +187,19 @@ public final class SendRun {
         drafts.isEmpty()
             ? request.month() + ": nothing is left to issue"
             : what + new MonthSum(sum.currency(), drafts).inWords());
+  }
+
+  /** In a month that has been sent before, most mails have gone out already. */
+  private void nameNewMails(BillingDecision decision, List<BilledDocument> drafts) {
+    boolean before = decision.month().stream().anyMatch(each -> each.state().fixed());
+    if (before && !drafts.isEmpty()) {
+      terminal.say(
+          "new post for: "
+              + drafts.stream()
+                  .map(BilledDocument::owner)
+                  .distinct()
+                  .collect(Collectors.joining(", ")));
+    }
   }
 
   private MadeMonth preview(

@@ -76,7 +76,13 @@ class CorrectionAskedTest {
   @Test
   void a_price_list_does_not_change_what_is_out() throws IOException {
     book.sheet("Work", SmallFolderBook.WORK.replace("Trim,40", "Trim,44"));
-    refused("2026-10", "2026-0004", "of 2026-0004 only prices, owners, shares or discounts");
+    refused("2026-10", "2026-0004", "of 2026-0004 only prices, discounts or rates changed");
+  }
+
+  @Test
+  void a_wrong_owner_is_told_how_to_be_corrected() throws IOException {
+    charge("2026-10-05,Ruth,Bess,Trim,,", "2026-10-05,Ivo,Bess,Trim,,");
+    refused("2026-10", "2026-0004", "of 2026-0004 only whom it is billed to changed");
   }
 
   @Test

@@ -54,7 +54,11 @@ class RegisterGuardTest {
     book.payments("2026-10-10,Adam,50,2026-0007,\n2026-10-11,Ruth,5,2025-0009,\n");
     Typed first = october();
     assertTrue(
-        first.err().contains("Payments name 2026-0007, which this register would give again"),
+        first
+            .err()
+            .contains(
+                "Payments or invoices of an earlier run name 2026-0007, which this register would"
+                    + " give again"),
         first.all());
     assertTrue(first.err().contains("set Next invoice number to 8"), first.all());
 
@@ -79,7 +83,11 @@ class RegisterGuardTest {
     assertTrue(lost.err().contains("Next invoice number to 5"), lost.all());
     assertFalse(Files.exists(book.register()), "none was made");
     assertEquals(2, Typed.type("year-end", book.path(), "--year", "2026").exit());
-    assertEquals(0, october("--new-register").exit());
+    Typed begun = october("--new-register");
+    assertEquals(0, begun.exit(), begun.all());
+    assertTrue(
+        begun.err().contains("name 2026-0001, 2026-0002, 2026-0003, 2026-0004, which"),
+        begun.all());
     assertEquals(0, october("--new-register").exit(), "and again");
   }
 
@@ -106,6 +114,27 @@ class RegisterGuardTest {
     assertFalse(Files.exists(folder.resolve("farm book.register.db")));
     assertEquals(0, october(renamed, "--new-register").exit());
     assertTrue(Files.exists(folder.resolve("farm book.register.db")));
+  }
+
+  @Test
+  void a_register_named_from_another_folder_is_missed_where_the_book_lies() throws IOException {
+    october();
+    String elsewhere = folder.resolve("elsewhere/book.register.db").toString();
+    Files.createDirectories(folder.resolve("elsewhere"));
+    Typed missed = october("--register", elsewhere);
+    assertEquals(2, missed.exit(), missed.all());
+    assertTrue(missed.err().contains("lies beside the book: " + book.register()), missed.all());
+    assertFalse(Files.exists(Path.of(elsewhere)));
+    assertEquals(0, october("--register", folder.resolve("another.db").toString()).exit());
+  }
+
+  @Test
+  void a_month_before_the_opening_date_is_told_of() throws IOException {
+    book.sheet("Settings", SmallFolderBook.SETTINGS + "Opening date,2026-11-01\n");
+    Typed run = october();
+    assertTrue(run.err().contains("2026-10 ends before the Opening date 2026-11-01"), run.all());
+    book.sheet("Settings", SmallFolderBook.SETTINGS + "Opening date,2026-10-31\n");
+    assertFalse(october().err().contains("Opening date"));
   }
 
   @Test

@@ -272,7 +272,8 @@ class SendWhatWasLaidDownTest {
     sent();
     book.sheet("Visits", VISITS + "2026-10-20,Adam,Jet,Trim,,\n2026-10-21,Ruth,Bess,Full set,,\n");
     monthEnd();
-    sent();
+    Typed again = sent();
+    assertTrue(again.out().contains("new post for: Adam, Ruth\n"), again.all());
 
     MimeMessage mail = mails().get(0);
     assertEquals("Invoice 2026-0001, 2026-0003 from Anvil & Rasp, October 2026", mail.getSubject());

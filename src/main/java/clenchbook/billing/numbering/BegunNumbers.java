@@ -1,6 +1,5 @@
 package clenchbook.billing.numbering;
 
-import clenchbook.book.Payment;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import java.time.LocalDate;
@@ -12,7 +11,7 @@ import java.util.OptionalInt;
  * The numbers of a register that is begun.
  *
  * @param first the first number it gives
- * @param again numbers that Payments name and that it would give again, in order, none twice
+ * @param again numbers that are known already and that it would give again, in order
  * @param next the setting Next invoice number that would prevent that; 0 where nothing is given
  *     again
  */
@@ -26,20 +25,23 @@ public record BegunNumbers(String first, List<String> again, int next) {
    * What a register begun with a month gives.
    *
    * @param settings the book's settings
-   * @param payments the rows of Payments
+   * @param seen numbers that are known, or texts that begin with one: those that Payments name, and
+   *     the files of invoices that earlier runs have left
    * @param month the month that is run
    * @return its numbers
    */
-  public static BegunNumbers of(Settings settings, List<Payment> payments, YearMonth month) {
+  public static BegunNumbers of(Settings settings, List<String> seen, YearMonth month) {
     NumberPattern pattern = pattern(settings);
     LocalDate date = month.atEndOfMonth();
     int first = Math.max(1, settings.whole(Setting.NEXT_INVOICE_NUMBER));
     List<String> again =
-        payments.stream()
-            .map(Payment::invoice)
-            .filter(number -> pattern.sequence(number, date.getYear()).orElse(0) >= first)
+        seen.stream()
+            .map(text -> pattern.sequence(text, date.getYear()))
+            .filter(sequence -> sequence.orElse(0) >= first)
+            .map(OptionalInt::getAsInt)
             .distinct()
             .sorted()
+            .map(sequence -> pattern.number(date, sequence))
             .toList();
     return new BegunNumbers(
         pattern.number(date, first), again, after(pattern, again, date.getYear()));

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -186,6 +187,27 @@ public record OpenBook(
             .map(problem -> problem.at().sheet() + "!" + problem.at().row())
             .distinct()
             .count();
+  }
+
+  /**
+   * Tells where a month ends before the Opening date: what was done in it stands in the opening
+   * balances, and invoices of it would ask for it again.
+   *
+   * @param month the month that is run
+   * @param terminal where to
+   */
+  public void warnOfOpeningDate(YearMonth month, Terminal terminal) {
+    book()
+        .settings()
+        .findDate(Setting.OPENING_DATE)
+        .filter(opening -> opening.isAfter(month.atEndOfMonth()))
+        .ifPresent(
+            opening ->
+                terminal.warn(
+                    month
+                        + " ends before the Opening date "
+                        + opening
+                        + ": if its visits are in the Opening balances, don't send its invoices"));
   }
 
   /**

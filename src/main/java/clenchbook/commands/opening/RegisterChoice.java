@@ -8,6 +8,7 @@ import clenchbook.register.RegisterFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,9 +35,13 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
   public Path in(OpenBook open, Path reports) {
     Path register =
         file.map(Path::toAbsolutePath).orElseGet(() -> RegisterFile.beside(open.file()));
-    if (file.isEmpty() && !begin && !Files.exists(register)) {
-      refuseOthers(open.file(), register);
-      refuseLost(open, register, PastInvoices.in(reports));
+    if (!begin && !Files.exists(register)) {
+      if (file.isEmpty()) {
+        refuseOthers(open.file(), register);
+        refuseLost(open, register, PastInvoices.in(reports));
+      } else {
+        refuseElsewhere(open.file(), register);
+      }
     }
     return register;
   }
@@ -51,6 +56,20 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
               + String.join(", ", others)
               + " is there; was the book renamed? Say which one with --register, or begin one with"
               + " --new-register");
+    }
+  }
+
+  /** Named without its folder, from another folder. */
+  private static void refuseElsewhere(Path book, Path register) {
+    Path name = register.getFileName();
+    Path beside = book.toAbsolutePath().resolveSibling(String.valueOf(name));
+    if (Files.exists(beside)) {
+      throw new RunFault(
+          "no register "
+              + register
+              + ", but one of that name lies beside the book: "
+              + beside
+              + "; say that one with --register, or begin one with --new-register");
     }
   }
 
@@ -114,12 +133,15 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
    *
    * @param open the book
    * @param register the register's file
+   * @param reports the folder of reports
    * @param month the month that is run
    * @param terminal where to
    */
   public static void tellBeginning(
-      OpenBook open, Path register, YearMonth month, Terminal terminal) {
-    BegunNumbers numbers = BegunNumbers.of(open.book().settings(), open.book().payments(), month);
+      OpenBook open, Path register, Path reports, YearMonth month, Terminal terminal) {
+    List<String> seen = new ArrayList<>(PastInvoices.in(reports).names());
+    open.book().payments().forEach(payment -> seen.add(payment.invoice()));
+    BegunNumbers numbers = BegunNumbers.of(open.book().settings(), seen, month);
     terminal.say(
         "a register is begun: "
             + register.getFileName()
@@ -127,7 +149,7 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
             + numbers.first());
     if (!numbers.again().isEmpty()) {
       terminal.warn(
-          "Payments name "
+          "Payments or invoices of an earlier run name "
               + some(numbers.again())
               + ", which this register would give again; if they are out already, delete the"
               + " register just begun, set Next invoice number to "
