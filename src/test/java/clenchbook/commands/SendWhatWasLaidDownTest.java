@@ -54,7 +54,11 @@ class SendWhatWasLaidDownTest {
   void a_book() throws IOException {
     book =
         SmallFolderBook.in(folder)
-            .sheet("Settings", SmallFolderBook.SETTINGS + "From address,me@anvil.example\n")
+            .sheet(
+                "Settings",
+                SmallFolderBook.SETTINGS
+                    + "From address,me@anvil.example\nUnits,metric\nDistance unit,km\n"
+                    + "Date order,dmy\n")
             .sheet("Owners", "Owner,Email\nAdam,adam@stable.example\n")
             .sheet("Visits", VISITS);
   }
