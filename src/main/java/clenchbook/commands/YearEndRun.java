@@ -180,7 +180,7 @@ public final class YearEndRun {
   private static Map<String, Callable<byte[]>> printing(
       YearEndFindings year, YearReports reports, PdfDocuments documents) {
     Map<String, Callable<byte[]>> work = new LinkedHashMap<>();
-    add(work, year.report(), documents);
+    year.reports().forEach(report -> add(work, report, documents));
     reports.reports().forEach(report -> add(work, report, documents));
     return work;
   }

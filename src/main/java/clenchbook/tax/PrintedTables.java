@@ -3,52 +3,76 @@ package clenchbook.tax;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.jurisdiction.TaxTable;
+import clenchbook.tax.page.PageWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /**
- * Files' tables as they are printed: headings in words, numbers to the right, long ones turned on
- * their side.
+ * Files' tables as they are printed in one language: headings in words, numbers to the right, long
+ * ones turned on their side.
  */
 final class PrintedTables {
-  private static final List<String> NAMES = List.of("Box", "Line", "Instalment", "Row");
+  private static final List<String> NAMES =
+      List.of("box", "line", "instalment", "row", "class", "province");
   private static final int NARROW = 5;
   private static final int WIDE = 28;
 
-  private PrintedTables() {}
+  private final PageWords words;
 
-  static Block.Table of(TaxTable table) {
+  PrintedTables(PageWords words) {
+    this.words = words;
+  }
+
+  /** A table of a regime, turned as it asks. */
+  Block.Table of(TaxTable table) {
     return switch (table.shape()) {
       case BY_QUARTER -> byQuarter(table.table());
       case BY_PERIOD -> byPeriod(table.table(), table.boxes());
-      case AS_IS -> of(table.table());
+      case AS_IS -> of(table.table(), table.left());
     };
   }
 
-  static Block.Table of(FigureTable table) {
-    List<Block.Column> columns =
-        IntStream.range(0, table.columns().size()).mapToObj(at -> column(table, at)).toList();
-    return new Block.Table("", columns, table.rows().stream().map(PrintedTables::row).toList());
+  /** A table as it is. */
+  Block.Table of(FigureTable table) {
+    return of(table, List.of());
   }
 
-  private static Block.Column column(FigureTable table, int at) {
-    String header = sentence(table.columns().get(at));
-    List<String> cells = table.rows().stream().map(row -> row.get(at)).toList();
+  private Block.Table of(FigureTable table, List<String> left) {
+    List<Integer> kept =
+        IntStream.range(0, table.columns().size())
+            .filter(at -> !left.contains(table.columns().get(at)))
+            .boxed()
+            .toList();
+    List<Block.Column> columns = kept.stream().map(at -> column(table, at)).toList();
+    List<Block.Row> rows =
+        table.rows().stream().map(row -> row(kept.stream().map(row::get).toList())).toList();
+    return new Block.Table("", columns, rows);
+  }
+
+  private Block.Column column(FigureTable table, int at) {
+    String name = table.columns().get(at);
+    String header = words.say(sentence(name));
+    List<String> cells = table.rows().stream().map(row -> words.say(row.get(at))).toList();
     int longest = cells.stream().mapToInt(String::length).max().orElse(0);
-    int weight = Math.min(Math.max(Math.max(longest, header.length()), NARROW), WIDE);
-    boolean number = !NAMES.contains(header) && cells.stream().allMatch(PrintedTables::isNumber);
+    int weight = Math.min(Math.max(Math.max(longest, longestWord(header)), NARROW), WIDE);
+    boolean number =
+        !NAMES.contains(name) && table.rows().stream().allMatch(row -> isNumber(row.get(at)));
     return new Block.Column(header, number, weight);
   }
 
-  private static Block.Row row(List<String> cells) {
-    return new Block.Row(cells.stream().map(Block.Cell::of).toList(), false);
+  private static int longestWord(String header) {
+    return List.of(header.split(" ")).stream().mapToInt(String::length).max().orElse(0);
+  }
+
+  private Block.Row row(List<String> cells) {
+    return new Block.Row(cells.stream().map(words::say).map(Block.Cell::of).toList(), false);
   }
 
   private static String sentence(String column) {
-    String words = column.replace('_', ' ');
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    String text = column.replace('_', ' ');
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
   private static boolean isNumber(String text) {
@@ -56,10 +80,13 @@ final class PrintedTables {
   }
 
   /** One row a line, one column a quarter. */
-  private static Block.Table byQuarter(FigureTable table) {
+  private Block.Table byQuarter(FigureTable table) {
     TreeSet<String> quarters = new TreeSet<>(table.rows().stream().map(row -> row.get(0)).toList());
     List<Block.Column> columns =
-        new ArrayList<>(List.of(Block.Column.words("Line", 3), Block.Column.words("Name", 10)));
+        new ArrayList<>(
+            List.of(
+                Block.Column.words(words.say("Line"), 3),
+                Block.Column.words(words.say("Name"), 10)));
     quarters.forEach(quarter -> columns.add(Block.Column.number(heading(table, quarter), 4)));
     List<Block.Row> rows =
         table.rows().stream()
@@ -70,33 +97,40 @@ final class PrintedTables {
     return new Block.Table("", columns, rows);
   }
 
-  private static String heading(FigureTable table, String quarter) {
+  private String heading(FigureTable table, String quarter) {
     List<String> first =
         table.rows().stream().filter(row -> row.get(0).equals(quarter)).findFirst().orElseThrow();
-    String due = first.get(3).isEmpty() ? "" : ", due " + first.get(3);
-    return "To " + first.get(2) + due;
+    String due = first.get(3).isEmpty() ? "" : ", " + words.say("due") + " " + first.get(3);
+    return words.say("To") + " " + first.get(2) + due;
   }
 
-  private static Block.Row line(FigureTable table, String line, TreeSet<String> quarters) {
+  private Block.Row line(FigureTable table, String line, TreeSet<String> quarters) {
     List<List<String>> ofLine =
         table.rows().stream().filter(row -> row.get(4).equals(line)).toList();
-    List<String> cells = new ArrayList<>(List.of(line, ofLine.get(0).get(5)));
+    List<Block.Cell> cells = new ArrayList<>();
+    cells.add(Block.Cell.of(line));
+    cells.add(Block.Cell.of(words.say(ofLine.get(0).get(5))));
     for (String quarter : quarters) {
-      cells.add(
+      String amount =
           ofLine.stream()
               .filter(row -> row.get(0).equals(quarter))
               .map(row -> row.get(6))
               .findFirst()
-              .orElse(""));
+              .orElse("");
+      cells.add(Block.Cell.of(words.say(amount)));
     }
-    return row(cells);
+    return new Block.Row(cells, false);
   }
 
   /** One row a period and scheme, one column a box. */
-  private static Block.Table byPeriod(FigureTable table, List<String> boxes) {
+  private Block.Table byPeriod(FigureTable table, List<String> boxes) {
     List<Block.Column> columns =
-        new ArrayList<>(List.of(Block.Column.words("To", 4), Block.Column.words("Scheme", 9)));
-    boxes.forEach(box -> columns.add(Block.Column.number("Box " + box, 4)));
+        new ArrayList<>(
+            List.of(
+                Block.Column.words(words.say("To"), 4),
+                Block.Column.words(words.say("Scheme"), 13)));
+    boxes.forEach(
+        box -> columns.add(Block.Column.number(words.say("Box") + " " + box, 4)));
     List<Block.Row> rows = new ArrayList<>();
     for (List<String> key :
         table.rows().stream().map(row -> row.subList(1, 3)).distinct().toList()) {

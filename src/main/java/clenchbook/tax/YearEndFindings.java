@@ -13,7 +13,8 @@ import java.util.List;
  *
  * @param period the days it covers
  * @param coverage how many of its months the book covers
- * @param report the tax summary as pages
+ * @param reports the tax summary as pages, first in the farrier's language, then in others of the
+ *     country
  * @param mileageLog the table {@code mileage-log}: the rows of Trips only
  * @param figures the tables of the folder {@code figures}
  * @param accountant the tables of the folder {@code accountant}
@@ -26,7 +27,7 @@ import java.util.List;
 public record YearEndFindings(
     Period period,
     Coverage coverage,
-    Report report,
+    List<Report> reports,
     FigureTable mileageLog,
     List<FigureTable> figures,
     List<FigureTable> accountant,
@@ -36,6 +37,7 @@ public record YearEndFindings(
     List<TextFile> files) {
   /** Copies its lists. */
   public YearEndFindings {
+    reports = List.copyOf(reports);
     figures = List.copyOf(figures);
     accountant = List.copyOf(accountant);
     errors = List.copyOf(errors);

@@ -16,9 +16,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the farrier or preparer should look at before using the figures, in plain sentences. */
 final class YearNotes {
+  /** Up to so many unknown words each have a sentence of their own. */
+  private static final int FEW = 3;
+
   private final YearFigures figures;
   private final RateLookup rates;
   private final List<Sentence> notes = new ArrayList<>();
@@ -76,9 +80,15 @@ final class YearNotes {
   }
 
   private void costs() {
-    figures.expenses().mapping().stream()
-        .filter(mapped -> mapped.code().equals(CategoryMap.UNKNOWN))
-        .forEach(mapped -> notes.add(unknown(mapped)));
+    List<Expenses.Mapped> unknown =
+        figures.expenses().mapping().stream()
+            .filter(mapped -> mapped.code().equals(CategoryMap.UNKNOWN))
+            .toList();
+    if (unknown.size() > FEW) {
+      notes.add(unknown(unknown));
+    } else {
+      unknown.forEach(mapped -> notes.add(unknown(mapped)));
+    }
     if (figures.basis().cashCost() && figures.expenses().withoutPaidOn() > 0) {
       notes.add(
           Sentence.of(
@@ -92,6 +102,19 @@ final class YearNotes {
                   + " and visits leave over."));
     }
     unregisteredAssets();
+  }
+
+  private static Sentence unknown(List<Expenses.Mapped> all) {
+    return Sentence.of(
+        "{0} categories are unknown, {1} among them ({2} rows, {3}): they stand on a line of their"
+            + " own and count as costs. Teach them in rates/<regime>/categories.csv.",
+        String.valueOf(all.size()),
+        all.stream().limit(FEW).map(Expenses.Mapped::word).collect(Collectors.joining(", ")),
+        String.valueOf(all.stream().mapToInt(Expenses.Mapped::rows).sum()),
+        all.stream()
+            .map(Expenses.Mapped::amount)
+            .reduce(BigDecimal.ZERO, BigDecimal::add)
+            .toPlainString());
   }
 
   private static Sentence unknown(Expenses.Mapped mapped) {

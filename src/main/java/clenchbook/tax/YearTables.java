@@ -130,7 +130,8 @@ final class YearTables {
         rows);
   }
 
-  FigureTable mileage() {
+  /** Distances and the business share: measure, value, unit, basis. */
+  List<List<String>> distances() {
     List<List<String>> rows = new ArrayList<>();
     String unit = figures.distanceUnit().word();
     MileageLog log = figures.log();
@@ -146,6 +147,11 @@ final class YearTables {
             "each place's own way out and back on days with visits but no business trip"));
     formMiles("vehicle business miles", log.business()).ifPresent(rows::add);
     formMiles("vehicle other miles", log.privateDistance()).ifPresent(rows::add);
+    return rows;
+  }
+
+  FigureTable mileage() {
+    List<List<String>> rows = distances();
     for (MileageAllowance.Step step : figures.vehicle().mileage().steps()) {
       Rate rate = step.rate();
       String name = rate.name() + " from " + rate.from();
@@ -168,7 +174,7 @@ final class YearTables {
                 List.of("line " + head.line() + ", " + head.name(), miles, "miles", head.source()));
   }
 
-  private static BigDecimal rounded(BigDecimal miles) {
+  static BigDecimal rounded(BigDecimal miles) {
     return miles.setScale(2, RoundingMode.HALF_UP);
   }
 

@@ -24,6 +24,7 @@ public final class SampleWorkbooks {
     for (Map.Entry<String, Tables> sample : SampleBook.all().entrySet()) {
       Files.write(folder.resolve(sample.getKey()), bytes(sample.getValue()));
     }
+    Files.write(folder.resolve(LindenauSmall.FILE), lindenau());
     ImageIO.write(logo(), "png", folder.resolve("thornfield-logo.png").toFile());
   }
 
@@ -34,6 +35,12 @@ public final class SampleWorkbooks {
         metric ? "Thornfield, a sample" : "Cedar Hollow, a sample",
         "Clenchbook samples",
         metric ? "dd/mm/yyyy" : "m/d/yyyy");
+  }
+
+  /** The small German book. */
+  static byte[] lindenau() throws IOException {
+    return BookFile.bytes(
+        LindenauSmall.tabs(), "Lindenau, a sample", "Clenchbook samples", "dd.mm.yyyy");
   }
 
   /** Draws the sample's logo: a plain horseshoe. */

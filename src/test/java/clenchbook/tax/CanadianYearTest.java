@@ -71,7 +71,7 @@ class CanadianYearTest {
     return register;
   }
 
-  private static YearEndFindings year(String basis) {
+  static YearEndFindings year(String basis) {
     StockValue stock = new StockValue(new BigDecimal("40"), new BigDecimal("25"), true);
     return end(book(basis), register(book(basis)), 2026, stock, Optional.empty());
   }

@@ -81,11 +81,11 @@ class GermanYearTest {
     return register;
   }
 
-  private static YearEndFindings year(String basis) {
+  static YearEndFindings year(String basis) {
     return end(book(basis), register(book(basis)), 2025);
   }
 
-  private static YearEndFindings quarter(String basis, int quarter) {
+  static YearEndFindings quarter(String basis, int quarter) {
     WrittenBook book = book(basis);
     return end(book, register(book), 2025, StockValue.NONE, Optional.of(quarter));
   }

@@ -19,8 +19,8 @@ import org.apache.commons.csv.CSVRecord;
  * english,translation}.
  */
 public final class PageTranslations {
-  /** The languages that the page of some country speaks beside English. */
-  public static final List<String> LANGUAGES = List.of("de", "fr");
+  /** The languages of the page; English has a file for what stands in another language. */
+  public static final List<String> LANGUAGES = List.of("en", "de", "fr");
 
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180

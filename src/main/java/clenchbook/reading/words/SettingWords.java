@@ -47,7 +47,9 @@ public final class SettingWords {
 
   /** The setting that these words name. */
   public static Optional<Setting> find(String words) {
-    return Optional.ofNullable(Names.BY_BARE.get(SameWords.bare(words)));
+    return SameWords.forms(words).stream()
+        .flatMap(form -> Optional.ofNullable(Names.BY_BARE.get(form)).stream())
+        .findFirst();
   }
 
   /** The usual word for a setting in a language; its English name where the list has none. */

@@ -1,27 +1,40 @@
 package clenchbook.tax.page;
 
+import clenchbook.reports.blocks.FigureText;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * The sentences of the page in one language. What has no translation is said in English, so that
- * nothing is left out.
+ * The sentences of the page in one language, with its numbers as that language writes them. What
+ * has no translation is said in English, so that nothing is left out.
  */
 public final class PageWords {
   /** The language in which every sentence is written first. */
   public static final String ENGLISH = "en";
 
+  private static final int LONG = 5;
+
   private final String language;
   private final Map<String, String> sentences;
+  private final Optional<FigureText> figures;
 
-  private PageWords(String language, Map<String, String> sentences) {
+  private PageWords(
+      String language, Map<String, String> sentences, Optional<FigureText> figures) {
     this.language = language;
     this.sentences = sentences;
+    this.figures = figures;
   }
 
-  /** The words of a language, as a two-letter code. */
+  /** The words of a language, as a two-letter code, with numbers as files have them. */
   public static PageWords of(String language, Translations translations) {
-    return new PageWords(language, translations.of(language));
+    return new PageWords(language, translations.of(language), Optional.empty());
+  }
+
+  /** The same with numbers as people read them. */
+  public PageWords with(FigureText text) {
+    return new PageWords(language, sentences, Optional.of(text));
   }
 
   /** The two-letter code of the language. */
@@ -31,16 +44,34 @@ public final class PageWords {
 
   /** The sentence in this language, its gaps filled. */
   public String say(Sentence sentence) {
-    return sentence.filled(sentences.getOrDefault(sentence.english(), sentence.english()));
+    String words = sentences.getOrDefault(sentence.english(), sentence.english());
+    return sentence.filled(words, this::say);
   }
 
-  /** A sentence or word without gaps. */
+  /** A sentence or word without gaps; a number as this language writes it. */
   public String say(String english) {
-    return sentences.getOrDefault(english, english);
+    return number(sentences.getOrDefault(english, english));
   }
 
   /** All of them, in order. */
   public List<String> say(List<Sentence> all) {
     return all.stream().map(this::say).toList();
+  }
+
+  /** An amount as this language writes it. */
+  public String amount(BigDecimal amount) {
+    return number(amount.toPlainString());
+  }
+
+  /** A text that is a plain number, as this language writes it; any other text as it is. */
+  private String number(String text) {
+    if (figures.isEmpty() || !text.matches("-?\\d+(\\.\\d+)?")) {
+      return text;
+    }
+    BigDecimal number = new BigDecimal(text);
+    boolean whole = number.scale() == 0;
+    return whole && text.length() < LONG && number.signum() >= 0
+        ? text
+        : figures.get().number(number, number.scale());
   }
 }

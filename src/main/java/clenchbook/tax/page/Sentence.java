@@ -1,6 +1,7 @@
 package clenchbook.tax.page;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * Something to say to the preparer: the English sentence, which is also what a translation is found
@@ -22,14 +23,18 @@ public record Sentence(String english, List<String> gaps) {
 
   /** The sentence in English. */
   public String inEnglish() {
-    return filled(english);
+    return filled(english, UnaryOperator.identity());
   }
 
-  /** The sentence in other words, which have the same gaps. */
-  String filled(String words) {
+  /**
+   * The sentence in other words, which have the same gaps.
+   *
+   * @param written how what fills a gap is written in the language of these words
+   */
+  String filled(String words, UnaryOperator<String> written) {
     String text = words;
     for (int i = 0; i < gaps.size(); i++) {
-      text = text.replace("{" + i + "}", gaps.get(i));
+      text = text.replace("{" + i + "}", written.apply(gaps.get(i)));
     }
     return text;
   }

@@ -1,5 +1,6 @@
 package clenchbook.tax.rates;
 
+import clenchbook.tax.page.Sentence;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -28,23 +29,34 @@ public record MissingRate(String table, String code, LocalDate day)
    * @param missing what is missing, in any order
    * @return by table
    */
-  public static List<String> sentences(Collection<MissingRate> missing) {
+  public static List<Sentence> said(Collection<MissingRate> missing) {
     TreeMap<String, TreeSet<MissingRate>> byTable = new TreeMap<>();
     missing.forEach(
         rate -> byTable.computeIfAbsent(rate.table(), unused -> new TreeSet<>()).add(rate));
     return byTable.values().stream().map(MissingRate::sentence).toList();
   }
 
-  private static String sentence(TreeSet<MissingRate> ofTable) {
+  /** The same in English. */
+  public static List<String> sentences(Collection<MissingRate> missing) {
+    return said(missing).stream().map(Sentence::inEnglish).toList();
+  }
+
+  private static Sentence sentence(TreeSet<MissingRate> ofTable) {
+    String table = ofTable.first().table();
     String days = join(ofTable.stream().map(rate -> rate.day().toString()));
     String codes = join(ofTable.stream().map(MissingRate::code).filter(code -> !code.equals(ALL)));
-    return "the table rates/"
-        + ofTable.first().table()
-        + ".csv has no rows for "
-        + days
-        + (codes.isEmpty() ? "" : " (" + codes + ")")
-        + ": no such figure is given; add them, with their source, to a rates folder beside the"
-        + " workbook";
+    return codes.isEmpty()
+        ? Sentence.of(
+            "the table rates/{0}.csv has no rows for {1}: no such figure is given; add them, with"
+                + " their source, to a rates folder beside the workbook",
+            table,
+            days)
+        : Sentence.of(
+            "the table rates/{0}.csv has no rows for {1} ({2}): no such figure is given; add them,"
+                + " with their source, to a rates folder beside the workbook",
+            table,
+            days,
+            codes);
   }
 
   private static String join(Stream<String> words) {

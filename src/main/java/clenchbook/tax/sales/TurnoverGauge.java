@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How much of a limit of turnover is used up, and when it will be passed at the pace of the last
@@ -31,6 +32,9 @@ import java.util.Optional;
  * @param passes the month in which it will be passed at this pace; empty where it was passed, or
  *     will not be within two years
  * @param then what changes, in words; blank where the table does not say
+ * @param mark what must stand beside the limit where it or its period rests on memory or on an
+ *     earlier year; blank for nothing
+ * @param thenMark the same beside what changes
  */
 public record TurnoverGauge(
     Rate limit,
@@ -40,7 +44,9 @@ public record TurnoverGauge(
     BigDecimal tolerated,
     Optional<YearMonth> passed,
     Optional<YearMonth> passes,
-    String then) {
+    String then,
+    String mark,
+    String thenMark) {
   private static final int PACE_MONTHS = 3;
   private static final int LOOK_AHEAD = 24;
 
@@ -120,7 +126,18 @@ public record TurnoverGauge(
         tolerated,
         passed,
         passed.isPresent() ? Optional.empty() : pace.passes(limit.amount(), window),
-        with(limit, "then", month, rates).map(Rate::value).orElse(""));
+        with(limit, "then", month, rates).map(Rate::value).orElse(""),
+        mark(Stream.of(Optional.of(limit), with(limit, "period", month, rates))),
+        mark(Stream.of(with(limit, "then", month, rates))));
+  }
+
+  private static String mark(Stream<Optional<Rate>> rows) {
+    return rows
+        .flatMap(Optional::stream)
+        .map(rate -> rate.standing().mark())
+        .filter(mark -> !mark.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   /** The row of the limit's own word, else the table's. */
@@ -185,13 +202,12 @@ public record TurnoverGauge(
   /** What it says, in a few sentences; the name of the limit and what follows are words of it. */
   public List<Sentence> sentences() {
     List<Sentence> sentences = new ArrayList<>();
-    String mark = limit.standing().mark().isEmpty() ? "" : " (" + limit.standing().mark() + ")";
     sentences.add(Sentence.of(limit.name()));
     sentences.add(
         Sentence.of(
             "{0} of {1} used, {2} %, from {3} to {4}.",
             turnover.setScale(0, RoundingMode.HALF_UP).toPlainString(),
-            limit.value() + mark,
+            limit.value() + (mark.isEmpty() ? "" : " (" + mark + ")"),
             percent().toPlainString(),
             first.toString(),
             last.toString()));
@@ -205,6 +221,9 @@ public record TurnoverGauge(
     if (!then.isEmpty()) {
       sentences.add(Sentence.of("Then:"));
       sentences.add(Sentence.of(then));
+      if (!thenMark.isEmpty()) {
+        sentences.add(Sentence.of("(" + thenMark + ")"));
+      }
     }
     return List.copyOf(sentences);
   }

@@ -9,6 +9,7 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.InputTax;
@@ -122,12 +123,17 @@ final class ActivityStatement {
                         .ifPresent(line -> rows.add(row(quarter, due, label, line))));
       }
     }
-    return TaxTable.asIs(
-        "Activity statements",
-        new FigureTable(
-            "activity-statement",
-            List.of("quarter", "from", "to", "due", "label", "name", "amount", "whole_dollars"),
-            rows));
+    return TaxTable.byQuarter(
+            "Activity statements",
+            new FigureTable(
+                "activity-statement",
+                List.of("quarter", "from", "to", "due", "label", "name", "amount", "whole_dollars"),
+                rows))
+        .placedOnPage()
+        .remarked(
+            Sentence.of(
+                "The statement takes whole dollars, cents left off: they stand in"
+                    + " figures/activity-statement.csv."));
   }
 
   private List<String> row(int quarter, String due, Rate label, SummaryLine line) {

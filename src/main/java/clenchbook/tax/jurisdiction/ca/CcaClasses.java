@@ -198,7 +198,9 @@ final class CcaClasses {
                 "closing",
                 "recapture",
                 "terminal_loss"),
-            rows));
+            rows))
+        .placedOnPage()
+        .without("name", "recapture", "terminal_loss");
   }
 
   /** The most of all classes together. */

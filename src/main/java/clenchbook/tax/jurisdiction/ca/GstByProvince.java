@@ -97,7 +97,7 @@ final class GstByProvince {
               row.differs() ? "yes" : "no"));
     }
     return TaxTable.asIs(
-        "GST/HST by the province of the work",
+            "GST/HST by the province of the work",
         new FigureTable(
             "gst-by-province",
             List.of(
@@ -109,7 +109,9 @@ final class GstByProvince {
                 "tax_charged",
                 "tax_by_province",
                 "differs"),
-            printed));
+            printed))
+        .placedOnPage()
+        .without("found_by", "differs");
   }
 
   /** Taxed sales at another rate than their province's. */

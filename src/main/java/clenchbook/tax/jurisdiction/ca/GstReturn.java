@@ -116,6 +116,8 @@ final class GstReturn {
                                       line.amount().toPlainString()))));
     }
     return TaxTable.asIs(
-        "GST/HST return", new FigureTable("gst-return", List.of("line", "name", "amount"), rows));
+            "GST/HST return",
+            new FigureTable("gst-return", List.of("line", "name", "amount"), rows))
+        .placedOnPage();
   }
 }

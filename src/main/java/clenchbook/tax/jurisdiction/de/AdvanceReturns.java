@@ -12,6 +12,7 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
@@ -133,12 +134,17 @@ final class AdvanceReturns {
         row(summary, quarter, due, code, made).ifPresent(rows::add);
       }
     }
-    return TaxTable.asIs(
-        "VAT advance returns",
-        new FigureTable(
-            "advance-return",
-            List.of("quarter", "from", "to", "due", "code", "name", "amount", "tax"),
-            rows));
+    return TaxTable.byQuarter(
+            "VAT advance returns",
+            new FigureTable(
+                "advance-return",
+                List.of("quarter", "from", "to", "due", "code", "name", "amount", "tax"),
+                rows))
+        .placedOnPage()
+        .remarked(
+            Sentence.of(
+                "The due days are from memory (§ 18 UStG); with a standing extension each is a month"
+                    + " later. The tax on 81 and 86 stands in figures/advance-return.csv."));
   }
 
   private Optional<List<String>> row(

@@ -31,7 +31,8 @@ final class UkTables {
         TaxTable.byPeriod(
             "VAT by period",
             new VatTable(figures, rates).table(),
-            List.of("1", "4", "5", "6", "7")),
+                List.of("1", "4", "5", "6", "7"))
+            .placedOnPage(),
         TaxTable.asIs("Twelve months' turnover and the registration threshold", turnover()),
         TaxTable.asIs("The same in the boxes of the short form", shortForm(summary)),
         paymentsOnAccount(),
@@ -50,7 +51,9 @@ final class UkTables {
     return TaxTable.asIs(
         "Payments on account of this tax year",
         new FigureTable(
-            "payments-on-account", List.of("payment", "due", "how_much", "source"), rows));
+                "payments-on-account", List.of("payment", "due", "how_much", "source"), rows))
+        .placedOnPage()
+        .without("source");
   }
 
   private void addPayment(List<List<String>> rows, String code, int year, String howMuch) {

@@ -164,8 +164,9 @@ public final class UsJurisdiction implements Jurisdiction {
   public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
     return List.of(
         TaxTable.asIs(
-            "Instalments of estimated tax: due days",
-            new Instalments(figures, rates).table(summary)),
+                "Instalments of estimated tax: due days",
+                new Instalments(figures, rates).table(summary))
+            .placedOnPage(),
         NamedRates.of(
             figures, rates, "us/allowances", "us/limits", "us/qualified-business-income"));
   }

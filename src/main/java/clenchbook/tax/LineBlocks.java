@@ -1,0 +1,87 @@
+package clenchbook.tax;
+
+import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.TableOf;
+import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.PageWords;
+import clenchbook.tax.rates.Standing;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Lines of the summary as a printed table, with what must stand beside a figure. */
+final class LineBlocks {
+  private static final int WORD = 10;
+
+  private final PageWords words;
+  private final Set<String> plain;
+
+  LineBlocks(PageWords words) {
+    this(words, Set.of());
+  }
+
+  /**
+   * Lines under a sentence that says what most of them rest on.
+   *
+   * @param plain bases that need no word beside each line
+   */
+  LineBlocks(PageWords words, Set<String> plain) {
+    this.words = words;
+    this.plain = plain;
+  }
+
+  Block.Table table(List<SummaryLine> lines) {
+    int longest = lines.stream().mapToInt(line -> marked(line).length()).max().orElse(0);
+    return TableOf.rows(lines)
+        .words(words.say("Line"), longest > WORD ? 10 : 5, LineBlocks::marked)
+        .words(words.say("Name"), 27, line -> words.say(line.head().name()))
+        .number(words.say("Amount"), 6, line -> words.amount(line.amount()))
+        .number(words.say("Rows"), 4, LineBlocks::rows)
+        .words(words.say("Basis"), 10, this::basis)
+        .totalsWhere(line -> line.kind() == SummaryLine.Kind.TOTAL)
+        .plain();
+  }
+
+  /** Lines beside the form, told by their names alone. */
+  Block.Table beside(List<SummaryLine> lines) {
+    return TableOf.rows(lines)
+        .words(words.say("Name"), 20, line -> words.say(line.head().name()))
+        .number(words.say("Amount"), 6, line -> words.amount(line.amount()))
+        .number(words.say("Rows"), 4, LineBlocks::rows)
+        .words(words.say("Basis"), 10, this::basis)
+        .plain();
+  }
+
+  /** What to say beneath them where a number is carried over from an earlier year. */
+  Optional<Block> carriedOver(List<SummaryLine> lines) {
+    return lines.stream().anyMatch(LineBlocks::isCarriedOver)
+        ? Optional.of(
+            new Block.Paragraph(
+                words.say(
+                    "* carried over from the last year seen: this year's form or rate was not seen"
+                        + " when the tables were made. Compare it before use; the annex gives the"
+                        + " source.")))
+        : Optional.empty();
+  }
+
+  private static boolean isCarriedOver(SummaryLine line) {
+    return line.head().mark().equals(Standing.CARRIED_OVER.mark());
+  }
+
+  /** The number of a line, starred where it or a rate in it is carried over. */
+  private static String marked(SummaryLine line) {
+    return isCarriedOver(line) ? line.head().line() + " *" : line.head().line();
+  }
+
+  private String basis(SummaryLine line) {
+    String basis = plain.contains(line.basis()) ? "" : words.say(line.basis());
+    boolean memory = line.head().mark().equals(Standing.MEMORY.mark());
+    String mark = memory ? words.say(Standing.MEMORY.mark()) : "";
+    return basis.isEmpty() || mark.isEmpty() ? basis + mark : basis + "; " + mark;
+  }
+
+  private static String rows(SummaryLine line) {
+    long rows = line.items().stream().filter(item -> item.row() > 0).count();
+    return rows == 0 ? "" : String.valueOf(rows);
+  }
+}
