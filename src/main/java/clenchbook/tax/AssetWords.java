@@ -18,8 +18,7 @@ final class AssetWords {
   /** The class; a number of years in the words of the language. */
   private static String kind(String kind, PageWords words) {
     return kind.endsWith(YEARS)
-        ? words.say(
-            Sentence.of("{0}" + YEARS, kind.substring(0, kind.length() - YEARS.length())))
+        ? words.say(Sentence.of("{0}" + YEARS, kind.substring(0, kind.length() - YEARS.length())))
         : words.say(kind);
   }
 
@@ -32,8 +31,7 @@ final class AssetWords {
         .ifPresent(
             taken ->
                 said.add(
-                    words.say(
-                        Sentence.of("less {0} by mileage", taken.amount().toPlainString()))));
+                    words.say(Sentence.of("less {0} by mileage", taken.amount().toPlainString()))));
     asset
         .asset()
         .sold()

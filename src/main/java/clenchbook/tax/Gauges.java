@@ -97,7 +97,10 @@ final class Gauges {
             .number(words.say("Used, %"), 3, gauge -> words.amount(gauge.percent()))
             .words(words.say("From, to"), 4, gauge -> gauge.first() + " " + gauge.last())
             .words(words.say("Passed, or passed at this pace"), 6, gauge -> when(gauge, words))
-            .words(words.say("What changes then"), 10, gauge -> marked(gauge.then(), gauge.thenMark(), words))
+            .words(
+                words.say("What changes then"),
+                10,
+                gauge -> marked(gauge.then(), gauge.thenMark(), words))
             .plain());
   }
 

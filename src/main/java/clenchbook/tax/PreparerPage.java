@@ -73,8 +73,7 @@ final class PreparerPage {
    * @param missing what the rate tables lack
    * @param annex what stands in a file of its own
    */
-  Report report(
-      String name, List<Sentence> look, List<MissingRate> missing, List<Block> annex) {
+  Report report(String name, List<Sentence> look, List<MissingRate> missing, List<Block> annex) {
     List<String> cautions = new ArrayList<>();
     coverage(cautions);
     for (Sentence error : MissingRate.said(missing)) {
@@ -137,16 +136,14 @@ final class PreparerPage {
           .findFirst()
           .ifPresent(
               row ->
-                  set.add(
-                      new Block.KeyFigure(label, text.money(row.amount()), Optional.empty())));
+                  set.add(new Block.KeyFigure(label, text.money(row.amount()), Optional.empty())));
     }
     blocks.add(new Block.KeyFigures(set));
     List<String> said = new ArrayList<>();
     if (coverage.whole() && coverage.bare().isEmpty()) {
       said.add(
           words.say(
-              Sentence.of(
-                  "The book covers all {0} months.", String.valueOf(coverage.months()))));
+              Sentence.of("The book covers all {0} months.", String.valueOf(coverage.months()))));
     }
     said.add(
         words.say(
@@ -183,15 +180,13 @@ final class PreparerPage {
     LineBlocks printed =
         new LineBlocks(
             words,
-            Set.copyOf(
-                List.of(figures.basis().word(), figures.basis().costWord(), "computed")));
+            Set.copyOf(List.of(figures.basis().word(), figures.basis().costWord(), "computed")));
     blocks.add(printed.table(form));
     printed.carriedOver(form).ifPresent(blocks::add);
   }
 
   private void look(List<Sentence> look) {
-    boolean registered =
-        !figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty();
+    boolean registered = !figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty();
     List<String> said = new ArrayList<>(registered ? List.of() : gauges.said(words));
     said.addAll(words.say(look));
     String notComputed =

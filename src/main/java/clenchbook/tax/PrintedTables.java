@@ -129,8 +129,7 @@ final class PrintedTables {
             List.of(
                 Block.Column.words(words.say("To"), 4),
                 Block.Column.words(words.say("Scheme"), 13)));
-    boxes.forEach(
-        box -> columns.add(Block.Column.number(words.say("Box") + " " + box, 4)));
+    boxes.forEach(box -> columns.add(Block.Column.number(words.say("Box") + " " + box, 4)));
     List<Block.Row> rows = new ArrayList<>();
     for (List<String> key :
         table.rows().stream().map(row -> row.subList(1, 3)).distinct().toList()) {

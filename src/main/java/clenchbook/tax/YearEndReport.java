@@ -57,8 +57,7 @@ final class YearEndReport {
     List<Sentence> look = YearNotes.of(figures, jurisdiction, ties, rates);
     List<MissingRate> missing = rates.missing();
     List<String> errors = MissingRate.sentences(missing);
-    YearPages pages =
-        new YearPages(figures, jurisdiction, summary, tables, coverage, gauges, tax);
+    YearPages pages = new YearPages(figures, jurisdiction, summary, tables, coverage, gauges, tax);
     List<String> notes = notes(gauges, look);
     return new YearEndFindings(
         figures.period(),

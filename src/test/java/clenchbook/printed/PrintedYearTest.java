@@ -29,7 +29,15 @@ class PrintedYearTest {
 
   /** Numbers that are words of the program or of a law, not figures of the book. */
   private static final List<String> FIXED =
-      List.of("6 April", "Form 4797", "0 of", "12 of 12 months", "Box 1", "Box 4", "Box 5", "Box 6",
+      List.of(
+          "6 April",
+          "Form 4797",
+          "0 of",
+          "12 of 12 months",
+          "Box 1",
+          "Box 4",
+          "Box 5",
+          "Box 6",
           "Box 7");
 
   @TempDir private Path folder;

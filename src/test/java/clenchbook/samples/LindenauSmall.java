@@ -139,8 +139,12 @@ final class LindenauSmall {
     sort(purchases);
     sort(payments);
     List<Tab> tabs = new ArrayList<>(List.of(visits));
-    tabs.add(filled("Preisliste", "Arbeit|Preis|Steuer|Hufeisen|Anzahl Eisen|Warm/kalt|Nagel"
-        + "|Nägel je Eisen|Ausschneiden min|Richten min|Nageln min|Esse min", WORK));
+    tabs.add(
+        filled(
+            "Preisliste",
+            "Arbeit|Preis|Steuer|Hufeisen|Anzahl Eisen|Warm/kalt|Nagel"
+                + "|Nägel je Eisen|Ausschneiden min|Richten min|Nageln min|Esse min",
+            WORK));
     tabs.add(
         filled(
             "Material",
@@ -162,8 +166,7 @@ final class LindenauSmall {
     List<String> places = HORSES.stream().map(line -> line.split(";")[2]).distinct().toList();
     Map<LocalDate, List<String[]>> days = new LinkedHashMap<>();
     Map<String, LocalDate> due = new LinkedHashMap<>();
-    HORSES.forEach(
-        line -> due.put(line, FIRST.plusDays(random.nextInt(35))));
+    HORSES.forEach(line -> due.put(line, FIRST.plusDays(random.nextInt(35))));
     for (LocalDate day = FIRST; !day.isAfter(LAST); day = day.plusDays(1)) {
       int weekday = day.getDayOfWeek().getValue();
       if (day.getDayOfWeek() == DayOfWeek.SUNDAY || weekday > places.size()) {
@@ -225,12 +228,28 @@ final class LindenauSmall {
     for (int month = 1; month <= 12; month++) {
       LocalDate day = LocalDate.of(2025, month, 4);
       purchases.add(
-          day, "Schmiedebedarf Hagen & Ost", "Stahleisen", 24, "piece", "", money("100.80"),
-          money("19.15"), money("119.95"), day.plusDays(10));
+          day,
+          "Schmiedebedarf Hagen & Ost",
+          "Stahleisen",
+          24,
+          "piece",
+          "",
+          money("100.80"),
+          money("19.15"),
+          money("119.95"),
+          day.plusDays(10));
       if (month % 2 == 1) {
         purchases.add(
-            day, "Schmiedebedarf Hagen & Ost", "Hufnagel 5", 1, "pack", "", money("31.00"),
-            money("5.89"), money("36.89"), day.plusDays(10));
+            day,
+            "Schmiedebedarf Hagen & Ost",
+            "Hufnagel 5",
+            1,
+            "pack",
+            "",
+            money("31.00"),
+            money("5.89"),
+            money("36.89"),
+            day.plusDays(10));
       }
     }
   }
@@ -244,7 +263,15 @@ final class LindenauSmall {
       LocalDate day = LocalDate.ofYearDay(2025, on);
       BigDecimal tax = net.multiply(rate).setScale(2, java.math.RoundingMode.HALF_UP);
       purchases.add(
-          day, part[1], "", null, "", part[0], net, tax.signum() == 0 ? null : tax, net.add(tax),
+          day,
+          part[1],
+          "",
+          null,
+          "",
+          part[0],
+          net,
+          tax.signum() == 0 ? null : tax,
+          net.add(tax),
           day);
     }
   }
@@ -261,7 +288,8 @@ final class LindenauSmall {
   }
 
   private static void sort(Tab tab) {
-    tab.rows.sort((one, other) -> ((LocalDate) one.get("Datum")).compareTo((LocalDate) other.get("Datum")));
+    tab.rows.sort(
+        (one, other) -> ((LocalDate) one.get("Datum")).compareTo((LocalDate) other.get("Datum")));
   }
 
   private static Tab horses() {

@@ -44,7 +44,8 @@ class LindenauSmallTest {
   void a_whole_year_of_a_small_round() throws IOException {
     Book book = read().book();
     assertTrue(book.visits().size() > 80 && book.visits().size() < 130);
-    assertEquals(12, book.visits().stream().map(visit -> visit.date().getMonth()).distinct().count());
+    assertEquals(
+        12, book.visits().stream().map(visit -> visit.date().getMonth()).distinct().count());
     assertTrue(book.trips().size() > 40);
   }
 }

@@ -20,8 +20,7 @@ public final class PageWords {
   private final Map<String, String> sentences;
   private final Optional<FigureText> figures;
 
-  private PageWords(
-      String language, Map<String, String> sentences, Optional<FigureText> figures) {
+  private PageWords(String language, Map<String, String> sentences, Optional<FigureText> figures) {
     this.language = language;
     this.sentences = sentences;
     this.figures = figures;

@@ -49,14 +49,11 @@ public record MissingRate(String table, String code, LocalDate day)
         ? Sentence.of(
             "the table rates/{0}.csv has no rows for {1}: no such figure is given; add them, with"
                 + " their source, to a rates folder beside the workbook",
-            table,
-            days)
+            table, days)
         : Sentence.of(
             "the table rates/{0}.csv has no rows for {1} ({2}): no such figure is given; add them,"
                 + " with their source, to a rates folder beside the workbook",
-            table,
-            days,
-            codes);
+            table, days, codes);
   }
 
   private static String join(Stream<String> words) {

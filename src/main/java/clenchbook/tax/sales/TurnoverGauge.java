@@ -132,8 +132,7 @@ public record TurnoverGauge(
   }
 
   private static String mark(Stream<Optional<Rate>> rows) {
-    return rows
-        .flatMap(Optional::stream)
+    return rows.flatMap(Optional::stream)
         .map(rate -> rate.standing().mark())
         .filter(mark -> !mark.isEmpty())
         .findFirst()

@@ -184,21 +184,22 @@ final class CcaClasses {
               one.year().terminalLoss().toPlainString()));
     }
     return TaxTable.asIs(
-        "Classes of capital cost allowance (estimate: the most, if the most was claimed before)",
-        new FigureTable(
-            "cca",
-            List.of(
-                "class",
-                "name",
-                "rate_percent",
-                "opening",
-                "added",
-                "disposed",
-                "most",
-                "closing",
-                "recapture",
-                "terminal_loss"),
-            rows))
+            "Classes of capital cost allowance (estimate: the most, if the most was claimed"
+                + " before)",
+            new FigureTable(
+                "cca",
+                List.of(
+                    "class",
+                    "name",
+                    "rate_percent",
+                    "opening",
+                    "added",
+                    "disposed",
+                    "most",
+                    "closing",
+                    "recapture",
+                    "terminal_loss"),
+                rows))
         .placedOnPage()
         .without("name", "recapture", "terminal_loss");
   }

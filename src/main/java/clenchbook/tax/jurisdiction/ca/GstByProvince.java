@@ -98,18 +98,18 @@ final class GstByProvince {
     }
     return TaxTable.asIs(
             "GST/HST by the province of the work",
-        new FigureTable(
-            "gst-by-province",
-            List.of(
-                "province",
-                "found_by",
-                "charged_percent",
-                "province_percent",
-                "net",
-                "tax_charged",
-                "tax_by_province",
-                "differs"),
-            printed))
+            new FigureTable(
+                "gst-by-province",
+                List.of(
+                    "province",
+                    "found_by",
+                    "charged_percent",
+                    "province_percent",
+                    "net",
+                    "tax_charged",
+                    "tax_by_province",
+                    "differs"),
+                printed))
         .placedOnPage()
         .without("found_by", "differs");
   }

@@ -143,8 +143,8 @@ final class AdvanceReturns {
         .placedOnPage()
         .remarked(
             Sentence.of(
-                "The due days are from memory (§ 18 UStG); with a standing extension each is a month"
-                    + " later. The tax on 81 and 86 stands in figures/advance-return.csv."));
+                "The due days are from memory (§ 18 UStG); with a standing extension each is a"
+                    + " month later. The tax on 81 and 86 stands in figures/advance-return.csv."));
   }
 
   private Optional<List<String>> row(

@@ -29,8 +29,8 @@ final class UkTables {
   List<TaxTable> all(List<SummaryLine> summary) {
     return List.of(
         TaxTable.byPeriod(
-            "VAT by period",
-            new VatTable(figures, rates).table(),
+                "VAT by period",
+                new VatTable(figures, rates).table(),
                 List.of("1", "4", "5", "6", "7"))
             .placedOnPage(),
         TaxTable.asIs("Twelve months' turnover and the registration threshold", turnover()),
@@ -49,8 +49,8 @@ final class UkTables {
     addPayment(rows, "second payment", year.year(), "half of the bill of the year before");
     addPayment(rows, "balance", year.year() + 1, "what is left of this year's bill");
     return TaxTable.asIs(
-        "Payments on account of this tax year",
-        new FigureTable(
+            "Payments on account of this tax year",
+            new FigureTable(
                 "payments-on-account", List.of("payment", "due", "how_much", "source"), rows))
         .placedOnPage()
         .without("source");
