@@ -32,7 +32,7 @@ final class WrongUsage {
     return "there is no command '"
         + word
         + "'; "
-        + NearestName.find(word, commands)
+        + NearestName.findSpelled(word, commands)
             .map(near -> "did you mean " + near + "?")
             .orElse("there are " + String.join(", ", commands));
   }
@@ -45,7 +45,7 @@ final class WrongUsage {
     return "there is no option '"
         + name
         + "'"
-        + NearestName.find(name, fault.getCommandLine().getCommandSpec().optionsMap().keySet())
+        + NearestName.findSpelled(name, fault.getCommandLine().getCommandSpec().optionsMap().keySet())
             .map(near -> "; did you mean " + near + "?")
             .orElse("");
   }

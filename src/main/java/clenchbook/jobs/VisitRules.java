@@ -52,7 +52,10 @@ final class VisitRules {
         ProblemKind.NOBODY_TO_BILL,
         owner.column().isEmpty() ? visit.source().at("Horse") : owner,
         why,
-        "the owner's name" + VisitNames.offer(visit.horse(), index.horses().names()),
+        horses > 0 || visit.horse().isEmpty()
+            ? "the owner's name"
+            : "the owner's name, or a horse of Horses"
+                + VisitNames.offer(visit.horse(), index.horses().names()),
         owner.column().isEmpty() ? visit.horse() : "");
   }
 

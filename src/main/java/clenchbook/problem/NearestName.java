@@ -25,9 +25,17 @@ public final class NearestName {
    * @param unknown the name as found; blank gives no offer
    * @param known the names there are, in any order
    * @return the nearest one as it is written in {@code known}; of several equally near, the first
-   *     in code point order; empty when none is near
+   *     in code point order; empty when none is near, or one is the name itself but for case,
+   *     accents and spaces, which would be no help
    */
   public static Optional<String> find(String unknown, Collection<String> known) {
+    String itself = unspaced(unknown);
+    boolean there = known.stream().anyMatch(candidate -> unspaced(candidate).equals(itself));
+    return there ? Optional.empty() : findSpelled(unknown, known);
+  }
+
+  /** The nearest known word where case counts, so that one that differs in it alone is a help. */
+  public static Optional<String> findSpelled(String unknown, Collection<String> known) {
     String wanted = bare(unknown);
     int limit = Math.min(3, Math.max(1, wanted.length() / 3));
     String best = null;
@@ -42,6 +50,18 @@ public final class NearestName {
       }
     }
     return wanted.isEmpty() ? Optional.empty() : Optional.ofNullable(best);
+  }
+
+  /** A name, small, without accents and spaces. */
+  private static String unspaced(String name) {
+    String parted = Normalizer.normalize(name, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
+    StringBuilder kept = new StringBuilder(parted.length());
+    parted
+        .codePoints()
+        .filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
+        .filter(c -> !Character.isWhitespace(c) && !Character.isSpaceChar(c))
+        .forEach(kept::appendCodePoint);
+    return kept.toString();
   }
 
   /** The letters and digits of a name, small, without accents. */

@@ -1,26 +1,22 @@
 package clenchbook.problem;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * Problems as lines for the farrier: what holds rows back first, then what only warns, then notes.
- * Many rows with one cause are one line, at the first of their cells.
+ * A kind that repeats on a sheet is told a few times and counted, so that it does not drown others.
  */
 public final class ProblemLines {
-  /** Up to so many cells of one cause each have their own line. */
-  private static final int MOST_ALONE = 10;
+  /** How often a kind is told on a sheet. */
+  private static final int MOST_TOLD = 5;
 
   private ProblemLines() {}
 
-  /** One cause: what is wrong in one column of one sheet. */
-  private record Cause(ProblemKind kind, String sheet, String column, String words) {}
+  /** What repeats: a kind on a sheet. */
+  private record Repeated(ProblemKind kind, String sheet) {}
 
   /**
    * The lines of a whole book.
@@ -54,56 +50,35 @@ public final class ProblemLines {
     }
   }
 
-  /**
-   * The lines of problems of one severity: equal sentences of one column first, then sentences that
-   * differ only in the value they quote.
-   */
+  /** The lines of problems of one severity: of each kind on a sheet the first, then the count. */
   static List<String> grouped(List<Problem> problems) {
-    Map<Cause, List<Problem>> byColumn = group(problems, problem -> "");
-    Map<Cause, List<Problem>> bySentence = group(problems, Problem::problem);
-    Map<Cause, Long> sentences =
-        bySentence.values().stream()
-            .collect(Collectors.groupingBy(all -> cause(all.get(0), ""), Collectors.counting()));
-    Set<Cause> folded = new HashSet<>();
+    Map<Repeated, List<Problem>> groups = new HashMap<>();
+    problems.forEach(
+        problem ->
+            groups.computeIfAbsent(repeated(problem), group -> new ArrayList<>()).add(problem));
+    Map<Repeated, Integer> told = new HashMap<>();
     List<String> lines = new ArrayList<>();
     for (Problem problem : problems) {
-      Cause column = cause(problem, "");
-      boolean many = sentences.getOrDefault(column, 0L) > MOST_ALONE;
-      Cause own = many ? column : cause(problem, problem.problem());
-      List<Problem> alike = (many ? byColumn : bySentence).getOrDefault(own, List.of());
-      if (alike.size() <= MOST_ALONE) {
+      int place = told.merge(repeated(problem), 1, Integer::sum);
+      if (place <= MOST_TOLD) {
         lines.add(problem.sentence());
-      } else if (folded.add(own)) {
-        lines.add(folded(alike));
+      } else if (place == MOST_TOLD + 1) {
+        lines.add(rest(groups.getOrDefault(repeated(problem), List.of())));
       }
     }
     return lines;
   }
 
-  private static Map<Cause, List<Problem>> group(
-      List<Problem> problems, Function<Problem, String> words) {
-    Map<Cause, List<Problem>> groups = new LinkedHashMap<>();
-    for (Problem problem : problems) {
-      Cause cause = cause(problem, words.apply(problem));
-      groups.computeIfAbsent(cause, unused -> new ArrayList<>()).add(problem);
-    }
-    return groups;
+  private static Repeated repeated(Problem problem) {
+    return new Repeated(problem.kind(), problem.at().sheet());
   }
 
-  private static Cause cause(Problem problem, String words) {
-    return new Cause(problem.kind(), problem.at().sheet(), problem.at().column(), words);
-  }
-
-  private static String folded(List<Problem> all) {
-    Problem first = all.get(0);
+  private static String rest(List<Problem> all) {
     Problem last = all.get(all.size() - 1);
-    String end = last.at().cell().isEmpty() ? last.at().toString() : last.at().cell();
-    return first.sentence()
-        + " (and "
-        + (all.size() - 1)
-        + " more like it, the last in "
-        + end
-        + ")";
+    String sheet = last.at().sheet().isEmpty() ? "" : last.at().sheet() + ": ";
+    String end = last.at().cell().isEmpty() ? "row " + last.at().row() : last.at().cell();
+    String where = last.at().row() > 0 ? ", the last in " + end : "";
+    return sheet + "and " + (all.size() - MOST_TOLD) + " more of this kind" + where;
   }
 
   private static String counts(List<Problem> problems) {

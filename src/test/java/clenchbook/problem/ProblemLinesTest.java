@@ -37,38 +37,43 @@ class ProblemLinesTest {
         ProblemLines.of(problems, List.of("the currency is GBP")));
   }
 
+  /** Every shod row without nails drowned an old book: ten lines a kind and sheet are too many. */
   @Test
-  void three_hundred_rows_with_one_cause_are_one_line() {
+  void a_kind_that_repeats_on_a_sheet_is_told_five_times_and_counted() {
     List<Problem> problems = new ArrayList<>();
     for (int row = 2; row < 302; row++) {
-      problems.add(warning("C", row, "Bob is not in Owners"));
-    }
-    assertEquals(
-        List.of(
-            "Visits!C2: Bob is not in Owners; expected a name (and 299 more like it, the last in"
-                + " C301)"),
-        ProblemLines.grouped(problems));
-  }
-
-  @Test
-  void many_values_of_one_cause_in_one_column_are_one_line_as_well() {
-    List<Problem> problems = new ArrayList<>();
-    for (int row = 2; row < 52; row++) {
       problems.add(warning("C", row, "Bob " + row + " is not in Owners"));
-      problems.add(warning("D", row, "Ann is not in Owners"));
     }
-    assertEquals(2, ProblemLines.grouped(problems).size());
+    List<String> lines = ProblemLines.grouped(problems);
+    assertEquals(6, lines.size());
+    assertEquals("Visits!C6: Bob 6 is not in Owners; expected a name", lines.get(4));
+    assertEquals("Visits: and 295 more of this kind, the last in C301", lines.get(5));
   }
 
   @Test
-  void a_few_cells_of_one_cause_have_a_line_each() {
+  void each_kind_and_each_sheet_is_counted_by_itself() {
     List<Problem> problems = new ArrayList<>();
-    for (int row = 2; row < 10; row++) {
+    for (int row = 2; row < 8; row++) {
+      problems.add(warning("C", row, "Bob is not in Owners"));
+      problems.add(held(row, "Date is missing"));
+      problems.add(
+          Problem.warning(
+              ProblemKind.OWNER_UNKNOWN, new CellRef("Payments", row, "B"), "x", "a name", "x"));
+    }
+    List<String> lines = ProblemLines.grouped(problems);
+    assertEquals(18, lines.size());
+    assertTrue(lines.contains("Payments: and 1 more of this kind, the last in B7"), lines::toString);
+  }
+
+  @Test
+  void five_cells_of_one_kind_have_a_line_each() {
+    List<Problem> problems = new ArrayList<>();
+    for (int row = 2; row < 7; row++) {
       problems.add(held(row, "Date is missing"));
     }
     List<String> lines = ProblemLines.grouped(problems);
-    assertEquals(8, lines.size());
-    assertTrue(lines.get(7).startsWith("Visits!A9: "));
+    assertEquals(5, lines.size());
+    assertTrue(lines.get(4).startsWith("Visits!A6: "));
   }
 
   @Test
