@@ -4,6 +4,7 @@ rem
 rem The first month-end also notes which classes it used; they are then laid ready in an archive in
 rem the user's own folder, so that later runs start faster. It may be deleted at any time.
 setlocal DisableDelayedExpansion
+set "CLENCHBOOK_STARTED=%~0"
 set "JAR=%~dp0clenchbook.jar"
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"

@@ -1,11 +1,20 @@
 package clenchbook.cli;
 
 import clenchbook.commands.NewBook;
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.StartedAs;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.reading.starter.StarterPlan;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** The command {@code new}. */
 @Command(
@@ -16,8 +25,35 @@ final class NewCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init") // set by the command line
   private Path book;
 
+  @Option(
+      names = "--language",
+      paramLabel = "LANGUAGE",
+      description = "The starter's language: en, de, fr, es or nl; else the computer's.")
+  private Optional<String> language = Optional.empty();
+
+  @Spec
+  @SuppressWarnings("NullAway.Init") // set by the command line
+  private CommandSpec spec;
+
   @Override
   public Integer call() {
-    return NewBook.write(book, Terminal.ofProcess());
+    String wanted =
+        language
+            .map(this::known)
+            .orElseGet(() -> StarterPlan.languageOf(Machine.here(Optional.empty()).locale()));
+    return NewBook.write(book, wanted, StartedAs.ofProcess(), Terminal.ofProcess());
+  }
+
+  private String known(String given) {
+    String code = given.toLowerCase(Locale.ROOT);
+    if (!StarterPlan.LANGUAGES.contains(code)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "no starter in the language '"
+              + given
+              + "': there is one in "
+              + String.join(", ", StarterPlan.LANGUAGES));
+    }
+    return code;
   }
 }

@@ -2,6 +2,7 @@ package clenchbook.commands;
 
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.RunFault;
+import clenchbook.commands.opening.StartedAs;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.writing.StarterWorkbook;
 import java.io.IOException;
@@ -20,25 +21,31 @@ public final class NewBook {
    * Writes a starter workbook.
    *
    * @param file where to; must not exist
+   * @param language in which it speaks: one that there is a starter in, ISO 639-1
+   * @param started how the person starts the program
    * @param terminal where it says what to do next
    * @return 0
    * @throws RunFault when the file exists or can't be written
    */
-  public static int write(Path file, Terminal terminal) {
+  public static int write(Path file, String language, StartedAs started, Terminal terminal) {
     String name = String.valueOf(file.getFileName());
     if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw new RunFault(name + ": a new workbook is an .xlsx file; give it that ending");
     }
     try (OutputStream out =
         Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      StarterWorkbook.write(out);
+      StarterWorkbook.write(language, started.plain(), out);
     } catch (FileAlreadyExistsException e) {
       throw new RunFault(name + " is already there; it was not touched", e);
     } catch (IOException e) {
       throw new RunFault(name + " can't be written: " + DiskTrouble.why(e), e);
     }
     terminal.say(
-        name + " is ready: open it, read the first sheet, replace the example rows with your own.");
+        name
+            + " is ready: open it, read the first sheet, write your own rows over the examples, which"
+            + " count for nothing as they stand. Then:");
+    terminal.say("  " + started.line("check", file.toString()));
+    terminal.say("  " + started.line("month-end", file.toString()));
     return 0;
   }
 }

@@ -29,6 +29,8 @@ import java.util.TreeMap;
  * sheet, whatever format the book has; formulas are copied as their results.
  */
 public final class MarkedCopyWriter {
+  private static final int PROBLEM_WIDTH = 60;
+  private static final int EXPECTED_WIDTH = 44;
   private static final int MOST_LISTED = 60_000;
   private static final int ROWS_FOR_WIDTHS = 200;
   private static final int WIDEST = 40;
@@ -120,8 +122,8 @@ public final class MarkedCopyWriter {
             SheetHeadOutput.Column.of(16),
             SheetHeadOutput.Column.of(10),
             SheetHeadOutput.Column.of(10),
-            SheetHeadOutput.Column.of(60),
-            SheetHeadOutput.Column.of(44),
+            SheetHeadOutput.Column.of(PROBLEM_WIDTH),
+            SheetHeadOutput.Column.of(EXPECTED_WIDTH),
             SheetHeadOutput.Column.of(30)));
   }
 
@@ -134,7 +136,11 @@ public final class MarkedCopyWriter {
     sheet.endRow();
     int row = 2;
     for (Problem problem : problems.subList(0, Math.min(MOST_LISTED, problems.size()))) {
-      sheet.startRow(row++);
+      sheet.startRow(
+          row++,
+          Math.max(
+              CellLines.height(problem.problem(), PROBLEM_WIDTH),
+              CellLines.height(problem.expected(), EXPECTED_WIDTH)));
       writeListed(sheet, problem, written);
       sheet.endRow();
     }

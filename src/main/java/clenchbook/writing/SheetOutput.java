@@ -14,6 +14,7 @@ final class SheetOutput {
 
   private final XlsxOutput book;
   private final List<Note> notes = new ArrayList<>();
+  private final List<String> merged = new ArrayList<>();
   private final List<String> links = new ArrayList<>();
   private final List<String> lists = new ArrayList<>();
   private XmlOut out = new XmlOut(java.io.Writer.nullWriter());
@@ -45,6 +46,7 @@ final class SheetOutput {
     out.raw("<sheetData>");
     content.write(this);
     out.raw("</sheetData>").raw(filter);
+    writeAll("mergeCells", merged);
     writeAll("dataValidations", lists);
     writeAll("hyperlinks", links);
     out.raw("<pageSetup orientation=\"landscape\" fitToWidth=\"1\" fitToHeight=\"0\"/>");
@@ -96,6 +98,14 @@ final class SheetOutput {
     out.raw("<row r=\"" + number + "\">");
   }
 
+  /** Begins a row of a height in points. */
+  void startRow(int number, int height) {
+    row = number;
+    boolean usual = height <= CellLines.HEIGHT;
+    out.raw("<row r=\"" + number + "\"");
+    out.raw(usual ? ">" : " ht=\"" + height + "\" customHeight=\"1\">");
+  }
+
   void endRow() {
     out.raw("</row>");
   }
@@ -123,6 +133,18 @@ final class SheetOutput {
 
   void blank(int column, CellLook look) {
     out.raw(start(column, look) + "/>");
+  }
+
+  /** Lets a cell take the room of those to its right, too. */
+  void mergeAcross(int atRow, int first, int last) {
+    merged.add(
+        "<mergeCell ref=\""
+            + CellRef.letters(first)
+            + atRow
+            + ":"
+            + CellRef.letters(last)
+            + atRow
+            + "\"/>");
   }
 
   /** Puts a note on a cell of the row being written, or of any other. */

@@ -1,5 +1,6 @@
 package clenchbook.writing;
 
+import clenchbook.reading.starter.StarterPlan;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
@@ -16,73 +17,61 @@ import java.util.List;
 public final class StarterWorkbook {
   private static final int LAST_ROW = 2_000;
   private static final String DATE = "yyyy-mm-dd";
+  private static final int LINK_WIDTH = 24;
+  private static final int PURPOSE_WIDTH = 90;
+  private static final int SETTING_WIDTH = 34;
+  private static final int SETTING_PURPOSE_WIDTH = 80;
+  private static final int TITLE_HEIGHT = 24;
   private static final LocalDate BEFORE_1900 = LocalDate.of(1899, 12, 30);
-
-  private static final List<String> HOW_TO =
-      List.of(
-          "Your farrier's book",
-          "",
-          "1. Fill in Settings: your name, how to pay you, your country and currency.",
-          "2. Put your prices into Work, your shoes and nails into Materials.",
-          "3. Write a row into Visits for every horse you do. Date, Horse and Work are enough; give"
-              + " Owner, or list the horse in Horses.",
-          "4. At the month's end run: clenchbook month-end YOUR-BOOK.xlsx --month 2026-01",
-          "5. If something looks odd, run: clenchbook check YOUR-BOOK.xlsx. It says which cell,"
-              + " what is wrong and what was expected.",
-          "",
-          "Each heading has a note that says what the column is for: point at it.",
-          "Columns you won't need every day are folded away; press the plus sign above the columns"
-              + " to see them.",
-          "The grey example rows may be written over or deleted. Sheets you don't use may be"
-              + " deleted, except Visits.",
-          "Add columns of your own wherever you like; the program leaves them alone. It never"
-              + " changes this workbook.",
-          "Your own words for headings and sheets go into Headings, in any language.",
-          "",
-          "Sizes such as 00 or 5/16 are kept as text here, so that the spreadsheet does not make"
-              + " numbers or dates of them.",
-          "Tax: the codes and rates are yours to fill in. Ask a tax adviser; the program only"
-              + " reckons with what you give it.");
 
   private StarterWorkbook() {}
 
   /**
    * Writes the starter as {@code .xlsx}; always the same bytes.
    *
+   * @param language one of {@link StarterPlan#LANGUAGES}
+   * @param program how the person starts the program
    * @param out takes the workbook; not closed
    * @throws IOException when it can't be written
    */
-  public static void write(OutputStream out) throws IOException {
+  public static void write(String language, String program, OutputStream out) throws IOException {
+    StarterPlan plan = StarterPlan.load(language);
     try (XlsxOutput book = new XlsxOutput(out)) {
-      List<StarterPlan.Sheet> sheets = StarterPlan.load();
       book.addSheet(
-          book.freeName("Start here"),
+          book.freeName(plan.titles().start()),
           new SheetHeadOutput(
-              0, List.of(SheetHeadOutput.Column.of(24), SheetHeadOutput.Column.of(90))),
-          sheet -> writeStart(sheet, sheets));
-      for (StarterPlan.Sheet sheet : sheets) {
+              0,
+              List.of(
+                  SheetHeadOutput.Column.of(LINK_WIDTH), SheetHeadOutput.Column.of(PURPOSE_WIDTH))),
+          sheet -> writeStart(sheet, plan, program));
+      for (StarterPlan.Sheet sheet : plan.sheets()) {
         if (sheet.settings().isEmpty()) {
           book.addSheet(
               book.freeName(sheet.name()), head(sheet), output -> writeTable(output, sheet));
         } else {
           book.addSheet(
-              book.freeName(sheet.name()), settingsHead(), output -> writeSettings(output, sheet));
+              book.freeName(sheet.name()),
+              settingsHead(),
+              output -> writeSettings(output, plan, sheet));
         }
       }
     }
   }
 
-  private static void writeStart(SheetOutput output, List<StarterPlan.Sheet> sheets) {
+  private static void writeStart(SheetOutput output, StarterPlan plan, String program) {
     int row = 1;
-    for (String line : HOW_TO) {
-      output.startRow(row);
-      output.text(0, line, row == 1 ? CellLook.TITLE : CellLook.PLAIN);
+    for (String line : plan.howTo()) {
+      String text = line.replace("{program}", program);
+      boolean title = row == 1;
+      output.startRow(row, title ? TITLE_HEIGHT : CellLines.height(text, LINK_WIDTH + PURPOSE_WIDTH));
+      output.text(0, text, title ? CellLook.TITLE : CellLook.WRAPPED);
       output.endRow();
+      output.mergeAcross(row, 0, 1);
       row++;
     }
     row++;
-    for (StarterPlan.Sheet sheet : sheets) {
-      output.startRow(row);
+    for (StarterPlan.Sheet sheet : plan.sheets()) {
+      output.startRow(row, CellLines.height(sheet.purpose(), PURPOSE_WIDTH));
       output.text(0, sheet.name(), CellLook.LINK);
       output.link(0, sheet.name(), "A1");
       output.text(1, sheet.purpose(), CellLook.WRAPPED);
@@ -110,20 +99,27 @@ public final class StarterWorkbook {
 
   private static void writeTable(SheetOutput output, StarterPlan.Sheet sheet) {
     List<StarterPlan.Column> columns = sheet.columns();
-    output.startRow(1);
+    output.startRow(1, headingHeight(columns));
     for (int i = 0; i < columns.size(); i++) {
       StarterPlan.Column column = columns.get(i);
-      output.text(i, column.heading(), column.folded() ? CellLook.RARE_HEADING : CellLook.HEADING);
+      output.text(i, column.name(), column.folded() ? CellLook.RARE_HEADING : CellLook.HEADING);
       output.note(1, i, column.purpose());
       if (!column.offered().isEmpty()) {
-        output.offer(i, 2, LAST_ROW, column.offered().replaceFirst("^=", ""));
+        output.offer(i, 2, LAST_ROW, column.offered());
       }
     }
     output.endRow();
-    writeExample(output, 2, columns, columns.stream().map(StarterPlan.Column::example).toList());
-    for (int i = 0; i < sheet.more().size(); i++) {
-      writeExample(output, 3 + i, columns, sheet.more().get(i));
+    for (int i = 0; i < sheet.examples().size(); i++) {
+      writeExample(output, 2 + i, columns, sheet.examples().get(i));
     }
+  }
+
+  /** Headings are bold, and a bold letter is wider. */
+  private static int headingHeight(List<StarterPlan.Column> columns) {
+    return columns.stream()
+        .mapToInt(column -> CellLines.height(column.name(), column.width() * 5 / 6))
+        .max()
+        .orElse(CellLines.HEIGHT);
   }
 
   private static void writeExample(
@@ -155,23 +151,28 @@ public final class StarterWorkbook {
     return new SheetHeadOutput(
         1,
         List.of(
-            SheetHeadOutput.Column.of(28),
+            SheetHeadOutput.Column.of(SETTING_WIDTH),
             new SheetHeadOutput.Column(36, CellLook.WRAPPED, false),
-            SheetHeadOutput.Column.of(80)));
+            SheetHeadOutput.Column.of(SETTING_PURPOSE_WIDTH)));
   }
 
-  private static void writeSettings(SheetOutput output, StarterPlan.Sheet sheet) {
+  private static void writeSettings(
+      SheetOutput output, StarterPlan plan, StarterPlan.Sheet sheet) {
+    StarterPlan.Titles titles = plan.titles();
     output.startRow(1);
-    output.text(0, "Setting", CellLook.HEADING);
-    output.text(1, "Value", CellLook.HEADING);
-    output.text(2, "What it is for", CellLook.HEADING);
-    output.note(1, 0, "The setting's name: leave it as it is.");
-    output.note(1, 1, "Your value. Blank: the default named beside it.");
+    output.text(0, titles.setting(), CellLook.HEADING);
+    output.text(1, titles.value(), CellLook.HEADING);
+    output.text(2, titles.purpose(), CellLook.HEADING);
+    output.note(1, 0, titles.settingNote());
+    output.note(1, 1, titles.valueNote());
     output.endRow();
     int row = 2;
     for (StarterPlan.SettingLine line : sheet.settings()) {
-      output.startRow(row);
+      output.startRow(row, CellLines.height(line.purpose(), SETTING_PURPOSE_WIDTH));
       output.text(0, line.name(), CellLook.PLAIN);
+      if (line.title().equals("Language")) {
+        output.text(1, plan.language(), CellLook.WRAPPED);
+      }
       output.text(2, line.purpose(), CellLook.WRAPPED);
       output.endRow();
       if (!line.offered().isEmpty()) {

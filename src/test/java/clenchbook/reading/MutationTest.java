@@ -90,7 +90,7 @@ class MutationTest {
       seeds.add(new Seed(name, Files.readAllBytes(npm.resolve(name))));
     }
     ByteArrayOutputStream starter = new ByteArrayOutputStream();
-    clenchbook.writing.StarterWorkbook.write(starter);
+    clenchbook.writing.StarterWorkbook.write("en", "clenchbook", starter);
     seeds.add(new Seed("starter.xlsx", starter.toByteArray()));
     return seeds;
   }

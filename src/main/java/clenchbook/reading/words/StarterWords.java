@@ -1,0 +1,60 @@
+package clenchbook.reading.words;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The words that a starter in a language bears for sheets, headings and settings: the first of each
+ * line of the lists, so that what is written is what is read.
+ */
+public final class StarterWords {
+  private final Map<String, String> sheets = new HashMap<>();
+  private final Map<String, String> settings = new HashMap<>();
+
+  private StarterWords() {}
+
+  /**
+   * The words of a language.
+   *
+   * @param language ISO 639-1; English keeps the canonical names, and so does one without lists
+   */
+  public static StarterWords of(String language) {
+    StarterWords words = new StarterWords();
+    if (!language.equals("en")) {
+      String sheet = "";
+      for (WordLists.Line line : WordLists.section("sheets")) {
+        sheet = line.indented() ? sheet : line.key();
+        if (line.language().equals(language) && !line.words().isEmpty()) {
+          String key = line.indented() ? sheet + "/" + line.key() : sheet;
+          words.sheets.putIfAbsent(key, first(line));
+        }
+      }
+      for (WordLists.Line line : WordLists.section("settings")) {
+        if (line.language().equals(language) && !line.words().isEmpty()) {
+          words.settings.putIfAbsent(line.key(), first(line));
+        }
+      }
+    }
+    return words;
+  }
+
+  private static String first(WordLists.Line line) {
+    String word = line.words().get(0);
+    return word.startsWith("~") ? word.substring(1) : word;
+  }
+
+  /** The word for a sheet by its canonical name. */
+  public String sheet(String title) {
+    return sheets.getOrDefault(title, title);
+  }
+
+  /** The word for a heading of a sheet, both by their canonical names. */
+  public String heading(String sheet, String heading) {
+    return sheets.getOrDefault(sheet + "/" + heading, heading);
+  }
+
+  /** The word for a setting by its canonical name. */
+  public String setting(String title) {
+    return settings.getOrDefault(title, title);
+  }
+}
