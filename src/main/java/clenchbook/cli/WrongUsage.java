@@ -45,7 +45,8 @@ final class WrongUsage {
     return "there is no option '"
         + name
         + "'"
-        + NearestName.findSpelled(name, fault.getCommandLine().getCommandSpec().optionsMap().keySet())
+        + NearestName.findSpelled(
+                name, fault.getCommandLine().getCommandSpec().optionsMap().keySet())
             .map(near -> "; did you mean " + near + "?")
             .orElse("");
   }

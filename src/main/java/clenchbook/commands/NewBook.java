@@ -42,8 +42,8 @@ public final class NewBook {
     }
     terminal.say(
         name
-            + " is ready: open it, read the first sheet, write your own rows over the examples, which"
-            + " count for nothing as they stand. Then:");
+            + " is ready: open it, read the first sheet, write your own rows over the examples,"
+            + " which count for nothing as they stand. Then:");
     terminal.say("  " + started.line("check", file.toString()));
     terminal.say("  " + started.line("month-end", file.toString()));
     return 0;

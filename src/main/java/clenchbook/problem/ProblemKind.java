@@ -38,6 +38,7 @@ public enum ProblemKind {
   COLUMN_NOT_READ,
   SETTING_UNKNOWN,
   SETTING_UNUSABLE,
+  EXAMPLE_ROWS,
   PART_DAMAGED,
   // between sheets and rows
   NOBODY_TO_BILL,

@@ -110,6 +110,7 @@ public final class BookReader {
         }
       }
     }
+    draft.sayExamples();
     Book book = draft.book(settings.settings());
     Optional<String> fromFile =
         headingsFromFile ? headingsFile.map(HeadingsFile::name) : Optional.empty();

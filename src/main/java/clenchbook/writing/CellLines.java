@@ -1,8 +1,8 @@
 package clenchbook.writing;
 
 /**
- * How high a row has to be for a text that breaks into lines: not every program reckons it anew when
- * it opens a file, and lines that don't fit are printed over those below.
+ * How high a row has to be for a text that breaks into lines: not every program reckons it anew
+ * when it opens a file, and lines that don't fit are printed over those below.
  */
 final class CellLines {
   /** One line, in points. */

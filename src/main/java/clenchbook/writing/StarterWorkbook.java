@@ -63,7 +63,8 @@ public final class StarterWorkbook {
     for (String line : plan.howTo()) {
       String text = line.replace("{program}", program);
       boolean title = row == 1;
-      output.startRow(row, title ? TITLE_HEIGHT : CellLines.height(text, LINK_WIDTH + PURPOSE_WIDTH));
+      output.startRow(
+          row, title ? TITLE_HEIGHT : CellLines.height(text, LINK_WIDTH + PURPOSE_WIDTH));
       output.text(0, text, title ? CellLook.TITLE : CellLook.WRAPPED);
       output.endRow();
       output.mergeAcross(row, 0, 1);
@@ -83,9 +84,18 @@ public final class StarterWorkbook {
   private static SheetHeadOutput head(StarterPlan.Sheet sheet) {
     List<SheetHeadOutput.Column> columns = new ArrayList<>();
     for (StarterPlan.Column column : sheet.columns()) {
-      columns.add(new SheetHeadOutput.Column(column.width(), look(column), column.folded()));
+      columns.add(new SheetHeadOutput.Column(width(column), look(column), column.folded()));
     }
     return new SheetHeadOutput(1, columns);
+  }
+
+  /** Wide enough for the longest word of the heading, whose letters are bold and so wider. */
+  private static int width(StarterPlan.Column column) {
+    int longest = 0;
+    for (String word : column.name().split(" ")) {
+      longest = Math.max(longest, word.length());
+    }
+    return Math.max(column.width(), longest * 6 / 5 + 1);
   }
 
   private static CellLook look(StarterPlan.Column column) {
@@ -117,7 +127,7 @@ public final class StarterWorkbook {
   /** Headings are bold, and a bold letter is wider. */
   private static int headingHeight(List<StarterPlan.Column> columns) {
     return columns.stream()
-        .mapToInt(column -> CellLines.height(column.name(), column.width() * 5 / 6))
+        .mapToInt(column -> CellLines.height(column.name(), width(column) * 5 / 6))
         .max()
         .orElse(CellLines.HEIGHT);
   }
@@ -156,8 +166,7 @@ public final class StarterWorkbook {
             SheetHeadOutput.Column.of(SETTING_PURPOSE_WIDTH)));
   }
 
-  private static void writeSettings(
-      SheetOutput output, StarterPlan plan, StarterPlan.Sheet sheet) {
+  private static void writeSettings(SheetOutput output, StarterPlan plan, StarterPlan.Sheet sheet) {
     StarterPlan.Titles titles = plan.titles();
     output.startRow(1);
     output.text(0, titles.setting(), CellLook.HEADING);

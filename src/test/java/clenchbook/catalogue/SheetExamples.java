@@ -69,6 +69,14 @@ final class SheetExamples extends ExampleBooks {
         "Put in a value of the kind that is expected. Until then the default stands.",
         setting("Currency", "Thalers"));
     add(
+        ProblemKind.EXAMPLE_ROWS,
+        "The starter's examples stand as they were written",
+        "Write your own rows over them, or delete them. They count for nothing until one of their"
+            + " cells is changed.",
+        good()
+            .sheet("Places", "Place|Address|Distance|Drive min")
+            .row("Places", "Mill Lane Yard", "Mill Lane", 14, 25));
+    add(
         ProblemKind.PART_DAMAGED,
         "A sheet is damaged",
         "Open the workbook in your spreadsheet program and save it again, or take an older copy."

@@ -62,7 +62,8 @@ class ProblemLinesTest {
     }
     List<String> lines = ProblemLines.grouped(problems);
     assertEquals(18, lines.size());
-    assertTrue(lines.contains("Payments: and 1 more of this kind, the last in B7"), lines::toString);
+    assertTrue(
+        lines.contains("Payments: and 1 more of this kind, the last in B7"), lines::toString);
   }
 
   @Test

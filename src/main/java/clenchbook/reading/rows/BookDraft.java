@@ -17,7 +17,9 @@ import clenchbook.book.TaxRate;
 import clenchbook.book.Trip;
 import clenchbook.book.Visit;
 import clenchbook.book.WorkItem;
+import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
 import clenchbook.reading.cells.RowCells;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,12 +32,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The book while it is read. */
 public final class BookDraft {
   private final List<String> sheets;
   private final List<Problem> problems = new ArrayList<>();
   private final TreeMap<Integer, SheetControl> controls = new TreeMap<>();
+  private final List<String> examples = new ArrayList<>();
   private final Set<SheetKind> present = EnumSet.noneOf(SheetKind.class);
   private final List<Visit> visits = new ArrayList<>();
   private final List<WorkItem> work = new ArrayList<>();
@@ -59,10 +63,36 @@ public final class BookDraft {
     problems.add(problem);
   }
 
-  /** Notes that a sheet was read, and what its tables are. */
+  /**
+   * Notes that a sheet was read, and what its tables are. A list of examples alone is none as yet,
+   * so that no name is unknown to it.
+   */
   public void add(int index, SheetControl control, List<SheetRows> tables) {
-    tables.forEach(table -> present.add(table.layout().kind()));
+    tables.stream()
+        .filter(table -> table.layout().kind() == SheetKind.VISITS || !table.holdsExamplesAlone())
+        .forEach(table -> present.add(table.layout().kind()));
     controls.put(index, control);
+    String rows =
+        tables.stream()
+            .flatMap(table -> table.examples().stream())
+            .map(String::valueOf)
+            .collect(Collectors.joining(" and "));
+    if (!rows.isEmpty()) {
+      examples.add(control.sheet() + " " + (rows.contains(" ") ? "rows " : "row ") + rows);
+    }
+  }
+
+  /** Names the starter's example rows that still stand as it wrote them. */
+  public void sayExamples() {
+    if (!examples.isEmpty()) {
+      say(
+          Problem.note(
+              ProblemKind.EXAMPLE_ROWS,
+              CellRef.ofSheet(""),
+              "the starter's examples stand as they were written and count for nothing: "
+                  + String.join("; ", examples),
+              "your own rows; a row counts as soon as one of its cells is changed"));
+    }
   }
 
   /** Takes the rows of a kind of sheet; true when a row is used. */

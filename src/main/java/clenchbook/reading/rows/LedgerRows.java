@@ -11,6 +11,7 @@ import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.words.Choices;
+import clenchbook.reading.words.PrivateUse;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class LedgerRows {
             row.distance("Odometer start"),
             row.distance("Odometer end"),
             row.minutes("Drive min"),
-            row.name("Purpose"),
+            PrivateUse.canonical(row.name("Purpose")),
             row.name("Vehicle")));
   }
 
@@ -54,7 +55,7 @@ final class LedgerRows {
             row.size("Size"),
             QuantityCell.bought(row, unit),
             unit,
-            row.name("Category"),
+            PrivateUse.canonical(row.name("Category")),
             row.money("Net"),
             row.money("Tax"),
             row.money("Gross"),

@@ -10,6 +10,8 @@ import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.MergedCells;
 import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.recognise.SheetLayout;
+import clenchbook.reading.starter.ExampleRows;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +42,10 @@ public final class SheetRows {
           Map.entry(SheetKind.SETTINGS, "Setting"),
           Map.entry(SheetKind.HEADINGS, "Means"));
 
+  private static final class Examples {
+    static final ExampleRows ROWS = ExampleRows.load();
+  }
+
   private final SheetLayout layout;
   private final String[] headings;
   private final int[] slots;
@@ -53,8 +59,10 @@ public final class SheetRows {
   private final CarriedCells carried;
   private final Map<MergedCells, Cell> spread = new HashMap<>();
   private final Map<String, String> headingTexts = new HashMap<>();
+  private final List<Integer> examples = new ArrayList<>();
   private Map<String, Cell> waiting = Map.of();
   private int waitingRow;
+  private int data;
 
   /**
    * Counts and hands on the rows of a table.
@@ -99,6 +107,16 @@ public final class SheetRows {
   /** What stands in the columns that are not read. */
   public UnreadColumns unread() {
     return unread;
+  }
+
+  /** The rows that are the starter's examples, as it wrote them. */
+  public List<Integer> examples() {
+    return List.copyOf(examples);
+  }
+
+  /** Whether examples stand in the table and nothing else. */
+  boolean holdsExamplesAlone() {
+    return !examples.isEmpty() && data == 0;
   }
 
   private boolean speaks(MergedCells block) {
@@ -174,6 +192,12 @@ public final class SheetRows {
   }
 
   private void read(int number, Map<String, Cell> known, RowTally tally) {
+    if (Examples.ROWS.holds(layout.kind().title(), known)) {
+      examples.add(number);
+      tally.end(number, RowTally.End.IGNORED);
+      return;
+    }
+    data++;
     carried.fill(known);
     SourceRow source = new SourceRow(layout.name(), layout.index(), number, layout.letters());
     RowCells row = new RowCells(source, known, rules, sense, problems);

@@ -3,141 +3,92 @@ package clenchbook.reading.starter;
 import clenchbook.reading.words.StarterWords;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/** Reads the list that all starters share, with the words of one language. */
+/** Makes the plan of one language of the list that all starters share. */
 final class PlanReader {
-  private static final String SETTINGS = "Settings";
-
   private final String language;
+  private final boolean english;
   private final StarterWords names;
-  private final StarterTexts english = StarterTexts.load("en");
-  private final Optional<StarterTexts> texts;
-  private final List<StarterPlan.Sheet> sheets = new ArrayList<>();
-  private List<List<String>> examples = new ArrayList<>();
-  private List<String> firstExample = new ArrayList<>();
-  private String title = "";
+  private final StarterTexts texts;
 
   PlanReader(String language) {
     this.language = language;
+    this.english = language.equals("en");
     this.names = StarterWords.of(language);
-    this.texts =
-        language.equals("en") ? Optional.empty() : Optional.of(StarterTexts.load(language));
+    this.texts = StarterTexts.load(language);
   }
 
   StarterPlan plan() {
-    StarterTexts.resource("starter.txt").lines().forEach(this::take);
-    endExamples();
-    StarterTexts own = texts.orElse(english);
-    return new StarterPlan(
-        language,
-        own.howTo(),
+    StarterPlan.Titles titles =
         new StarterPlan.Titles(
-            own.word("", "", "Start here"),
-            names.heading(SETTINGS, "Setting"),
-            names.heading(SETTINGS, "Value"),
-            own.word("", "", "setting note"),
-            own.word("", "", "value note"),
-            own.word("", "", "purpose")),
-        sheets);
+            texts.word("", "", "Start here"),
+            names.heading("Settings", "Setting"),
+            names.heading("Settings", "Value"),
+            texts.word("", "", "setting note"),
+            texts.word("", "", "value note"),
+            texts.word("", "", "purpose"));
+    List<StarterPlan.Sheet> sheets = StarterList.sheets().stream().map(this::sheet).toList();
+    return new StarterPlan(language, texts.howTo(), titles, sheets);
   }
 
-  private void take(String line) {
-    if (line.startsWith("[")) {
-      endExamples();
-      int end = line.indexOf(']');
-      title = line.substring(1, end);
-      String purpose = line.substring(end + 1).strip();
-      examples = new ArrayList<>();
-      sheets.add(
-          new StarterPlan.Sheet(
-              title,
-              names.sheet(title),
-              texts.map(own -> own.purpose(title)).orElse(purpose),
-              new ArrayList<>(),
-              examples,
-              new ArrayList<>()));
-    } else if (line.startsWith("+")) {
-      examples.add(example(parts(line.substring(1))));
-    } else if (!line.isBlank() && !line.startsWith("#")) {
-      add(sheets.get(sheets.size() - 1), parts(line));
-    }
+  private StarterPlan.Sheet sheet(StarterList.Sheet sheet) {
+    String title = sheet.title();
+    return new StarterPlan.Sheet(
+        title,
+        names.sheet(title),
+        english ? sheet.purpose() : texts.purpose(title),
+        sheet.columns().stream().map(column -> column(title, column)).toList(),
+        sheet.examples().stream().map(cells -> example(sheet, cells)).toList(),
+        sheet.settings().stream().map(line -> setting(title, line)).toList());
   }
 
-  /** The first example row stands with the columns. */
-  private void endExamples() {
-    if (!firstExample.isEmpty()) {
-      examples.add(0, example(firstExample));
-    }
-    firstExample = new ArrayList<>();
+  private StarterPlan.Column column(String sheet, StarterList.Column column) {
+    return new StarterPlan.Column(
+        column.heading(),
+        names.heading(sheet, column.heading()),
+        column.folded(),
+        column.width(),
+        column.kind(),
+        offered(sheet, column.heading(), column.offered()),
+        purpose(sheet, column.heading(), column.purpose()));
   }
 
-  private void add(StarterPlan.Sheet sheet, List<String> parts) {
-    if (title.equals(SETTINGS)) {
-      String name = parts.get(0);
-      sheet
-          .settings()
-          .add(
-              new StarterPlan.SettingLine(
-                  name, names.setting(name), offered(name, parts.get(1)), purpose(name, parts.get(2))));
-      return;
-    }
-    boolean folded = parts.get(0).startsWith("~");
-    String heading = folded ? parts.get(0).substring(1) : parts.get(0);
-    sheet
-        .columns()
-        .add(
-            new StarterPlan.Column(
-                heading,
-                names.heading(title, heading),
-                folded,
-                Integer.parseInt(parts.get(1)),
-                parts.get(2),
-                offered(heading, parts.get(3)),
-                purpose(heading, parts.get(5))));
-    firstExample.add(parts.get(4));
+  private StarterPlan.SettingLine setting(String sheet, List<String> line) {
+    String title = line.get(0);
+    return new StarterPlan.SettingLine(
+        title,
+        names.setting(title),
+        offered(sheet, title, line.get(1)),
+        purpose(sheet, title, line.get(2)));
   }
 
-  private String purpose(String name, String english) {
-    return texts.map(own -> own.purpose(title, name)).orElse(english);
+  private String purpose(String sheet, String name, String inEnglish) {
+    return english ? inEnglish : texts.purpose(sheet, name);
   }
 
   /** A list of cells of another sheet, which has its own name, or words in quotes. */
-  private String offered(String heading, String list) {
+  private String offered(String sheet, String heading, String list) {
     if (list.startsWith("=")) {
       int end = list.indexOf('!');
-      return "'" + names.sheet(list.substring(1, end)).replace("'", "''") + "'" + list.substring(end);
+      String other = names.sheet(list.substring(1, end)).replace("'", "''");
+      return "'" + other + "'" + list.substring(end);
     }
     if (list.isEmpty()) {
       return list;
     }
     List<String> words = new ArrayList<>();
-    for (String word : list.replace("\"", "").split(",")) {
-      words.add(word(heading, word));
+    for (String word : list.substring(1, list.length() - 1).split(",")) {
+      words.add(texts.word(sheet, heading, word));
     }
-    return "\"" + String.join(",", words) + "\"";
+    return '"' + String.join(",", words) + '"';
   }
 
-  private List<String> example(List<String> cells) {
-    List<StarterPlan.Column> columns = sheets.get(sheets.size() - 1).columns();
+  private List<String> example(StarterList.Sheet sheet, List<String> cells) {
     List<String> own = new ArrayList<>();
     for (int i = 0; i < cells.size(); i++) {
-      StarterPlan.Column column = columns.get(i);
-      boolean word = column.kind().equals("text") && !cells.get(i).isEmpty();
-      own.add(word ? word(column.heading(), cells.get(i)) : cells.get(i));
+      StarterList.Column column = sheet.columns().get(i);
+      own.add(texts.example(sheet.title(), column, cells.get(i)));
     }
     return own;
-  }
-
-  private String word(String heading, String english) {
-    return texts.map(own -> own.word(title, heading, english)).orElse(english);
-  }
-
-  private static List<String> parts(String line) {
-    List<String> parts = new ArrayList<>();
-    for (String part : line.split("\\|", -1)) {
-      parts.add(part.strip());
-    }
-    return parts;
   }
 }

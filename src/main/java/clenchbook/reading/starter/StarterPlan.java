@@ -11,8 +11,7 @@ import java.util.Locale;
  * @param titles what belongs to no column
  * @param sheets the sheets in their order
  */
-public record StarterPlan(
-    String language, List<String> howTo, Titles titles, List<Sheet> sheets) {
+public record StarterPlan(String language, List<String> howTo, Titles titles, List<Sheet> sheets) {
   /** The languages that there is a starter in, ISO 639-1. */
   public static final List<String> LANGUAGES = List.of("en", "de", "fr", "es", "nl");
 
@@ -100,10 +99,5 @@ public record StarterPlan(
    */
   public static StarterPlan load(String language) {
     return new PlanReader(language).plan();
-  }
-
-  /** The plans of all languages. */
-  static List<StarterPlan> all() {
-    return LANGUAGES.stream().map(StarterPlan::load).toList();
   }
 }

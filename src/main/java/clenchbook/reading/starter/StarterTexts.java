@@ -82,6 +82,12 @@ final class StarterTexts {
     return own != null ? own : words.getOrDefault(english, english);
   }
 
+  /** A cell of an example: texts have words, numbers and days are the same in every language. */
+  String example(String sheet, StarterList.Column column, String english) {
+    boolean worded = column.kind().equals("text") && !english.isEmpty();
+    return worded ? word(sheet, column.heading(), english) : english;
+  }
+
   private static String found(Map<String, String> texts, String key) {
     String text = texts.get(key);
     if (text == null) {

@@ -2,12 +2,16 @@ package clenchbook.reading.words;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The words that a starter in a language bears for sheets, headings and settings: the first of each
  * line of the lists, so that what is written is what is read.
  */
 public final class StarterWords {
+  /** These are called the same everywhere. */
+  private static final Set<String> INTERNATIONAL = Set.of("IBAN", "BIC", "Logo");
+
   private final Map<String, String> sheets = new HashMap<>();
   private final Map<String, String> settings = new HashMap<>();
 
@@ -55,6 +59,6 @@ public final class StarterWords {
 
   /** The word for a setting by its canonical name. */
   public String setting(String title) {
-    return settings.getOrDefault(title, title);
+    return INTERNATIONAL.contains(title) ? title : settings.getOrDefault(title, title);
   }
 }
