@@ -21,12 +21,14 @@ final class Values {
   private Values() {}
 
   static CommandLine register(CommandLine line) {
+    // Said once: Java 17 can't lay two equal method references of one class into an archive.
+    CommandLine.ITypeConverter<Integer> whole = Values::whole;
     return line.registerConverter(YearMonth.class, Values::month)
         .registerConverter(LocalDate.class, Values::day)
         .registerConverter(Path.class, Values::path)
         .registerConverter(BigDecimal.class, Values::number)
-        .registerConverter(Integer.class, Values::whole)
-        .registerConverter(int.class, Values::whole);
+        .registerConverter(Integer.class, whole)
+        .registerConverter(int.class, whole);
   }
 
   private static YearMonth month(String text) {
