@@ -134,7 +134,7 @@ final class SheetReading {
           Target target = needless ? Target.none() : targets.apply(layout);
           Map<String, DateText.Order> orders =
               knowledge.orders().getOrDefault(place(layout), Map.of());
-          TableSense sense = new TableSense(layout.month(), orders);
+          TableSense sense = new TableSense(layout.month()::get, orders);
           return new SheetRows(
               layout, rules, sense, knowledge.merged(), target.problems(), target.reader());
         });

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * What the cells of one table say of each other: the month of days that are numbers alone, and the
@@ -20,7 +21,7 @@ public final class TableSense {
 
   private static final int MOST_KEPT = 1_000;
 
-  private final Optional<YearMonth> month;
+  private final Supplier<Optional<YearMonth>> month;
   private final Map<String, DateText.Order> settled;
   private final Map<String, Witnesses> witnesses = new HashMap<>();
 
@@ -51,18 +52,18 @@ public final class TableSense {
    * @param month of days that are numbers alone; empty where nothing gives it
    * @param settled the order of each column that was found to have one
    */
-  public TableSense(Optional<YearMonth> month, Map<String, DateText.Order> settled) {
+  public TableSense(Supplier<Optional<YearMonth>> month, Map<String, DateText.Order> settled) {
     this.month = month;
     this.settled = Map.copyOf(settled);
   }
 
   /** A table whose rows say nothing of each other. */
   public static TableSense none() {
-    return new TableSense(Optional.empty(), Map.of());
+    return new TableSense(Optional::empty, Map.of());
   }
 
   Optional<YearMonth> month() {
-    return month;
+    return month.get();
   }
 
   Optional<DateText.Order> order(String heading) {

@@ -15,19 +15,37 @@ import java.util.regex.Pattern;
  * title gives it, or one of them the month and the other the year. What names two months is no
  * title of one.
  */
-final class MonthOfSheet {
+public final class MonthOfSheet {
   private static final Pattern WORD = Pattern.compile("\\p{L}+|\\d+");
   private static final Pattern NUMBERS =
       Pattern.compile("(?<!\\d)(?:(20\\d{2})[-./ ](\\d{1,2})|(\\d{1,2})[-./ ](20\\d{2}))(?!\\d)");
 
-  private Optional<Integer> month = Optional.empty();
-  private Optional<Integer> year = Optional.empty();
-  private boolean several;
+  private final String sheet;
+  private final List<Row> titles;
+  private boolean looked;
+  private Optional<YearMonth> found = Optional.empty();
 
-  private MonthOfSheet() {}
+  /**
+   * The month of a sheet, looked for when it is first asked for.
+   *
+   * @param sheet its name
+   * @param titles the rows above its headings
+   */
+  MonthOfSheet(String sheet, List<Row> titles) {
+    this.sheet = sheet;
+    this.titles = List.copyOf(titles);
+  }
 
-  /** The month of a sheet with this name and these rows above its headings. */
-  static Optional<YearMonth> of(String sheet, List<Row> titles) {
+  /** The month; empty where nothing gives it. */
+  public Optional<YearMonth> get() {
+    if (!looked) {
+      looked = true;
+      found = of(sheet, titles);
+    }
+    return found;
+  }
+
+  private static Optional<YearMonth> of(String sheet, List<Row> titles) {
     List<String> texts = new ArrayList<>(List.of(sheet));
     List<Optional<YearMonth>> days = new ArrayList<>();
     for (Row row : titles) {
@@ -40,7 +58,7 @@ final class MonthOfSheet {
       }
     }
     for (String text : texts) {
-      Optional<YearMonth> found = of(text).both();
+      Optional<YearMonth> found = Named.in(text).both();
       if (found.isPresent()) {
         return found;
       }
@@ -50,9 +68,9 @@ final class MonthOfSheet {
 
   /** The month from one text and the year from another, where there is one of each. */
   private static Optional<YearMonth> together(List<String> texts) {
-    MonthOfSheet all = new MonthOfSheet();
+    Named all = new Named();
     for (String text : texts) {
-      MonthOfSheet one = of(text);
+      Named one = Named.in(text);
       all.several |= one.several;
       one.month.ifPresent(all::month);
       one.year.ifPresent(all::year);
@@ -60,50 +78,57 @@ final class MonthOfSheet {
     return all.both();
   }
 
-  private static MonthOfSheet of(String text) {
-    MonthOfSheet found = new MonthOfSheet();
-    if (text.length() > 120) {
-      return found;
-    }
-    Matcher numbers = NUMBERS.matcher(text);
-    if (numbers.find()) {
-      boolean yearFirst = numbers.group(1) != null;
-      found.year(Integer.parseInt(numbers.group(yearFirst ? 1 : 4)));
-      found.month(Integer.parseInt(numbers.group(yearFirst ? 2 : 3)));
-      return found;
-    }
-    Matcher words = WORD.matcher(text);
-    while (words.find()) {
-      found.take(words.group());
-    }
-    return found;
-  }
+  /** The month and the year that texts name. */
+  private static final class Named {
+    private Optional<Integer> month = Optional.empty();
+    private Optional<Integer> year = Optional.empty();
+    private boolean several;
 
-  private void take(String word) {
-    if (Character.isDigit(word.charAt(0))) {
-      if (word.matches("(19|20)\\d{2}")) {
-        year(Integer.parseInt(word));
-      } else if (word.matches("\\d{2}") && month.isPresent() && year.isEmpty()) {
-        year(2000 + Integer.parseInt(word));
+    static Named in(String text) {
+      Named found = new Named();
+      if (text.length() > 120) {
+        return found;
       }
-    } else {
-      DateWords.monthByName(word).ifPresent(this::month);
+      Matcher numbers = NUMBERS.matcher(text);
+      if (numbers.find()) {
+        boolean yearFirst = numbers.group(1) != null;
+        found.year(Integer.parseInt(numbers.group(yearFirst ? 1 : 4)));
+        found.month(Integer.parseInt(numbers.group(yearFirst ? 2 : 3)));
+        return found;
+      }
+      Matcher words = WORD.matcher(text);
+      while (words.find()) {
+        found.take(words.group());
+      }
+      return found;
     }
-  }
 
-  private void month(int number) {
-    several |= number < 1 || number > 12 || month.filter(one -> one != number).isPresent();
-    month = Optional.of(number);
-  }
+    private void take(String word) {
+      if (Character.isDigit(word.charAt(0))) {
+        if (word.matches("(19|20)\\d{2}")) {
+          year(Integer.parseInt(word));
+        } else if (word.matches("\\d{2}") && month.isPresent() && year.isEmpty()) {
+          year(2000 + Integer.parseInt(word));
+        }
+      } else {
+        DateWords.monthByName(word).ifPresent(this::month);
+      }
+    }
 
-  private void year(int number) {
-    several |= year.filter(one -> one != number).isPresent();
-    year = Optional.of(number);
-  }
+    private void month(int number) {
+      several |= number < 1 || number > 12 || month.filter(one -> one != number).isPresent();
+      month = Optional.of(number);
+    }
 
-  private Optional<YearMonth> both() {
-    return several || month.isEmpty() || year.isEmpty()
-        ? Optional.empty()
-        : Optional.of(YearMonth.of(year.get(), month.get()));
+    private void year(int number) {
+      several |= year.filter(one -> one != number).isPresent();
+      year = Optional.of(number);
+    }
+
+    private Optional<YearMonth> both() {
+      return several || month.isEmpty() || year.isEmpty()
+          ? Optional.empty()
+          : Optional.of(YearMonth.of(year.get(), month.get()));
+    }
   }
 }

@@ -2,12 +2,10 @@ package clenchbook.reading.recognise;
 
 import clenchbook.book.SheetKind;
 import clenchbook.problem.CellRef;
-import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * A table of a sheet: what it is and which of its columns mean what. Most sheets have one.
@@ -31,7 +29,7 @@ public record SheetLayout(
     Headings headings,
     Map<String, Integer> columns,
     Map<String, String> letters,
-    Optional<YearMonth> month) {
+    MonthOfSheet month) {
 
   static SheetLayout of(
       SheetKind kind, SheetHead head, int headingRow, Block block, Headings headings) {
@@ -47,7 +45,7 @@ public record SheetLayout(
         headings,
         columns,
         Map.copyOf(letters),
-        Optional.empty());
+        new MonthOfSheet(head.name(), List.of()));
   }
 
   SheetLayout in(Block narrower) {
@@ -56,7 +54,7 @@ public record SheetLayout(
   }
 
   /** The same table with the month that its bare days belong to. */
-  public SheetLayout within(Optional<YearMonth> given) {
+  SheetLayout within(MonthOfSheet given) {
     return new SheetLayout(kind, name, index, headingRow, block, headings, columns, letters, given);
   }
 

@@ -3,7 +3,6 @@ package clenchbook.reading.recognise;
 import clenchbook.book.SheetKind;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.Row;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -201,8 +200,7 @@ public final class TableFinder {
         .toList();
   }
 
-  private static Optional<YearMonth> month(
-      SheetHead head, SheetLayout table, List<SheetLayout> all) {
+  private static MonthOfSheet month(SheetHead head, SheetLayout table, List<SheetLayout> all) {
     int above =
         all.stream()
             .mapToInt(SheetLayout::headingRow)
@@ -214,6 +212,6 @@ public final class TableFinder {
             .filter(row -> row.number() > above && row.number() < table.headingRow())
             .filter(row -> above == 0 || row.cells().size() == 1)
             .toList();
-    return MonthOfSheet.of(head.name(), titles);
+    return new MonthOfSheet(head.name(), titles);
   }
 }

@@ -6,6 +6,7 @@ import clenchbook.reading.words.TotalsWords;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 
 /** Tells rows of data from rows that only look like some. */
 final class RowKind {
@@ -19,11 +20,13 @@ final class RowKind {
   /**
    * A row in which a word for a total stands, and no day or name beside it.
    *
-   * @param numbered whether a number may be a day, since the month is known
+   * @param isDay tells whether a number may be a day, since the month is known
    */
-  static boolean isTotals(List<Cell> all, Map<String, Cell> known, String key, boolean numbered) {
+  static boolean isTotals(
+      List<Cell> all, Map<String, Cell> known, String key, BooleanSupplier isDay) {
     Cell keyCell = known.get(key);
-    boolean keyed = keyCell != null && !isTotalsWord(keyCell) && (numbered || !isNumber(keyCell));
+    boolean keyed =
+        keyCell != null && !isTotalsWord(keyCell) && (!isNumber(keyCell) || isDay.getAsBoolean());
     return !keyed && all.stream().anyMatch(RowKind::isTotalsWord);
   }
 

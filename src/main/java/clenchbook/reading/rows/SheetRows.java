@@ -139,7 +139,7 @@ public final class SheetRows {
     boolean noData =
         known.isEmpty()
             || RowKind.isFilledDown(known)
-            || RowKind.isTotals(row.cells(), known, key, layout.month().isPresent())
+            || RowKind.isTotals(row.cells(), known, key, this::isDay)
             || RowKind.isHeadingsAgain(known, headingTexts)
             || carried.isHeadOfGroup(known);
     if (noData) {
@@ -207,6 +207,11 @@ public final class SheetRows {
     } else {
       tally.end(number, taken ? RowTally.End.USED : RowTally.End.IGNORED);
     }
+  }
+
+  /** A number is a day where the month is known. */
+  private boolean isDay() {
+    return layout.month().get().isPresent();
   }
 
   /** Settles what waits for the table's end. */

@@ -8,7 +8,6 @@ import clenchbook.book.Task;
 import clenchbook.book.TaxKind;
 import clenchbook.book.Unit;
 import clenchbook.book.einvoice.EInvoiceForm;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -48,21 +47,6 @@ public final class Choices {
 
   private static <T> Map<String, T> words(
       String list, List<T> choices, Function<T, String> nameOf) {
-    Map<String, T> byName = new HashMap<>();
-    choices.forEach(choice -> byName.put(nameOf.apply(choice), choice));
-    Map<String, T> words = new HashMap<>();
-    boolean inside = false;
-    for (WordLists.Line line : WordLists.section("cells")) {
-      if (!line.indented()) {
-        inside = line.key().equals(list);
-      } else if (inside) {
-        T choice = byName.get(line.key());
-        if (choice == null) {
-          throw new IllegalStateException(list + " has no choice " + line.key());
-        }
-        line.all().forEach(word -> words.putIfAbsent(SameWords.bare(word), choice));
-      }
-    }
-    return Map.copyOf(words);
+    return new ChoiceWords<>(list, choices, nameOf);
   }
 }

@@ -6,7 +6,10 @@ import java.util.Optional;
 
 /** Small numbers written as words. */
 public final class NumberWords {
-  private static final Map<String, Integer> NUMBERS = numbers();
+  /** Read when a text is first asked about that holds no figure. */
+  private static final class Loaded {
+    static final Map<String, Integer> NUMBERS = numbers();
+  }
 
   private NumberWords() {}
 
@@ -21,8 +24,8 @@ public final class NumberWords {
 
   /** The number that a text names, 0 to 12; empty for any other text. */
   public static Optional<Integer> find(String text) {
-    return text.length() > 20
+    return text.length() > 20 || text.chars().anyMatch(Character::isDigit)
         ? Optional.empty()
-        : Optional.ofNullable(NUMBERS.get(SameWords.bare(text)));
+        : Optional.ofNullable(Loaded.NUMBERS.get(SameWords.bare(text)));
   }
 }

@@ -1,6 +1,7 @@
 package clenchbook.reading.words;
 
 import clenchbook.book.Setting;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,24 +9,26 @@ import java.util.Optional;
 
 /** What settings and their choices may be called, in all the languages that the program knows. */
 public final class SettingWords {
-  private static final class Names {
-    static final Map<String, Setting> BY_BARE = names();
+  private static final class English {
+    static final Map<String, Setting> NAMES = names(List.of(WordLists.ENGLISH));
+    static final Map<String, String> VALUES = values(List.of(WordLists.ENGLISH));
   }
 
-  private static final class Values {
-    static final Map<String, String> BY_BARE = values();
+  private static final class Foreign {
+    static final Map<String, Setting> NAMES = names(WordLists.FOREIGN);
+    static final Map<String, String> VALUES = values(WordLists.FOREIGN);
   }
 
   private SettingWords() {}
 
-  private static Map<String, Setting> names() {
+  private static Map<String, Setting> names(List<String> languages) {
     Map<String, Setting> names = new HashMap<>();
     Map<String, Setting> titles = new HashMap<>();
     for (Setting setting : Setting.values()) {
       titles.put(setting.title(), setting);
       SameWords.forms(setting.title()).forEach(form -> names.putIfAbsent(form, setting));
     }
-    for (WordLists.Line line : WordLists.section("settings")) {
+    for (WordLists.Line line : WordLists.section("settings", languages)) {
       Setting setting = titles.get(line.key());
       if (setting == null) {
         throw new IllegalStateException("no setting is called " + line.key());
@@ -37,9 +40,9 @@ public final class SettingWords {
     return Map.copyOf(names);
   }
 
-  private static Map<String, String> values() {
+  private static Map<String, String> values(List<String> languages) {
     Map<String, String> values = new HashMap<>();
-    for (WordLists.Line line : WordLists.section("setting values")) {
+    for (WordLists.Line line : WordLists.section("setting values", languages)) {
       line.words().forEach(word -> values.putIfAbsent(SameWords.bare(word), line.key()));
     }
     return Map.copyOf(values);
@@ -47,9 +50,13 @@ public final class SettingWords {
 
   /** The setting that these words name. */
   public static Optional<Setting> find(String words) {
-    return SameWords.forms(words).stream()
-        .flatMap(form -> Optional.ofNullable(Names.BY_BARE.get(form)).stream())
-        .findFirst();
+    List<String> forms = new ArrayList<>(SameWords.forms(words));
+    forms.add(SameWords.bare(words));
+    return found(English.NAMES, forms).or(() -> found(Foreign.NAMES, forms));
+  }
+
+  private static Optional<Setting> found(Map<String, Setting> names, List<String> forms) {
+    return forms.stream().filter(names::containsKey).findFirst().map(names::get);
   }
 
   /** The usual word for a setting in a language; its English name where the list has none. */
@@ -73,6 +80,7 @@ public final class SettingWords {
     return choices.stream()
         .filter(choice -> SameWords.bare(choice).equals(bare))
         .findFirst()
-        .or(() -> Optional.ofNullable(Values.BY_BARE.get(bare)).filter(choices::contains));
+        .or(() -> Optional.ofNullable(English.VALUES.get(bare)).filter(choices::contains))
+        .or(() -> Optional.ofNullable(Foreign.VALUES.get(bare)).filter(choices::contains));
   }
 }

@@ -2,39 +2,28 @@ package clenchbook.reading.words;
 
 import clenchbook.book.SheetKind;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The words of one kind of sheet: its names, its headings, what it needs and never has. */
+/**
+ * The words of one kind of sheet: its names, its headings, what it needs and never has. English
+ * words are looked at first; those of other languages are read when a word is none of them.
+ */
 public final class SheetWords {
-  private static final String WEAK = "~";
-
   private final SheetKind kind;
   private final String title;
   private final String bareTitle;
-  private final Set<String> names = new HashSet<>();
-  private final Map<String, String> headings = new LinkedHashMap<>();
-  private final Map<String, String> withoutMarks = new HashMap<>();
-  private final Map<String, List<String>> weak = new HashMap<>();
+  private final HeadingWords english = new HeadingWords();
   private final List<String> canonical = new ArrayList<>();
   private final List<List<String>> needs = new ArrayList<>();
   private final List<String> never = new ArrayList<>();
-  private final Map<String, String> ofLanguage = new HashMap<>();
 
-  SheetWords(SheetKind kind, String title) {
+  SheetWords(SheetKind kind, WordLists.Line names) {
     this.kind = kind;
-    this.title = title;
+    this.title = names.key();
     this.bareTitle = SameWords.bare(title);
-  }
-
-  void addNames(WordLists.Line line) {
-    line.all().forEach(name -> names.add(SameWords.bare(name)));
-    line.words().stream().findFirst().ifPresent(own -> keep(line.language(), "", own));
+    english.addNames(names);
   }
 
   void add(WordLists.Line line) {
@@ -44,35 +33,13 @@ public final class SheetWords {
     } else if (start.startsWith("never ")) {
       never.addAll(WordLists.split(start.substring(6)));
     } else {
-      addHeading(line);
+      canonical.add(start);
+      english.addHeading(line);
     }
   }
 
-  private void addHeading(WordLists.Line line) {
-    String heading = line.key();
-    if (line.language().equals("en")) {
-      canonical.add(heading);
-      SameWords.forms(heading).forEach(form -> headings.putIfAbsent(form, heading));
-    }
-    line.words().stream()
-        .findFirst()
-        .ifPresent(own -> keep(line.language(), heading, own.replace(WEAK, "")));
-    for (String word : line.words()) {
-      if (word.startsWith(WEAK)) {
-        addWeak(word.substring(1), heading);
-      } else {
-        SameWords.forms(word).forEach(form -> headings.putIfAbsent(form, heading));
-        withoutMarks.putIfAbsent(SameWords.bare(word), heading);
-      }
-    }
-  }
-
-  private void addWeak(String word, String heading) {
-    weak.computeIfAbsent(SameWords.bare(word), unused -> new ArrayList<>()).add(heading);
-  }
-
-  private void keep(String language, String heading, String own) {
-    ofLanguage.putIfAbsent(language + "\n" + heading, own);
+  private HeadingWords foreign() {
+    return Vocabulary.foreign(kind);
   }
 
   SheetKind kind() {
@@ -90,22 +57,20 @@ public final class SheetWords {
 
   /** The usual name of the sheet in a language; the program's own where the list has none. */
   public String titleIn(String language) {
-    return in(language, "", title);
+    return in(language, "").orElse(title);
   }
 
   /** The usual word for a heading in a language; the heading itself where the list has none. */
   public String headingIn(String language, String heading) {
-    return in(language, heading, heading);
+    return in(language, heading).orElse(heading);
   }
 
-  private String in(String language, String heading, String otherwise) {
-    return language.equals("en")
-        ? otherwise
-        : ofLanguage.getOrDefault(language + "\n" + heading, otherwise);
+  private Optional<String> in(String language, String heading) {
+    return language.equals(WordLists.ENGLISH) ? Optional.empty() : foreign().in(language, heading);
   }
 
   boolean isCalled(String bareName) {
-    return names.contains(bareName);
+    return english.isName(bareName) || foreign().isName(bareName);
   }
 
   /** The program's own headings, in order. */
@@ -120,9 +85,7 @@ public final class SheetWords {
 
   /** The same, for words whose forms are known. */
   public Optional<String> heading(WordForms words) {
-    return Optional.ofNullable(headings.get(words.writtenOut()))
-        .or(() -> Optional.ofNullable(headings.get(words.bare())))
-        .or(() -> Optional.ofNullable(withoutMarks.get(words.bare())));
+    return english.heading(words).or(() -> foreign().heading(words));
   }
 
   /**
@@ -130,12 +93,19 @@ public final class SheetWords {
    * likeliest first: in a sheet of visits without a price, a cost is what it costs the client.
    */
   public List<String> weakHeadings(WordForms words) {
-    return weak.getOrDefault(words.bare(), List.of());
+    List<String> all = new ArrayList<>(english.weak(words));
+    all.addAll(foreign().weak(words));
+    return all;
   }
 
   /** Whether these headings make the sheet. */
   public boolean isMadeBy(Set<String> found) {
-    return missing(found).isEmpty();
+    for (List<String> need : needs) {
+      if (need.stream().noneMatch(found::contains)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The needs that these headings do not meet, each as its alternatives. */

@@ -13,18 +13,40 @@ public final class Vocabulary {
     static final Vocabulary OWN = new Vocabulary();
   }
 
+  private static final class Foreign {
+    static final Map<SheetKind, HeadingWords> WORDS = words();
+
+    private static Map<SheetKind, HeadingWords> words() {
+      Map<SheetKind, HeadingWords> all = new EnumMap<>(SheetKind.class);
+      HeadingWords current = new HeadingWords();
+      for (WordLists.Line line : WordLists.section("sheets", WordLists.FOREIGN)) {
+        if (line.indented()) {
+          current.addHeading(line);
+        } else {
+          current = all.computeIfAbsent(kind(line), unused -> new HeadingWords());
+          current.addNames(line);
+        }
+      }
+      return all;
+    }
+  }
+
   private final Map<SheetKind, SheetWords> sheets = new EnumMap<>(SheetKind.class);
 
   private Vocabulary() {
     SheetWords current = null;
-    for (WordLists.Line line : WordLists.section("sheets")) {
+    for (WordLists.Line line : WordLists.section("sheets", List.of(WordLists.ENGLISH))) {
       if (!line.indented()) {
-        current = sheet(line.key());
-        current.addNames(line);
+        current = new SheetWords(kind(line), line);
+        sheets.put(kind(line), current);
       } else if (current != null) {
         current.add(line);
       }
     }
+  }
+
+  private static SheetKind kind(WordLists.Line line) {
+    return SheetKind.valueOf(line.key().toUpperCase(Locale.ROOT));
   }
 
   /** The program's own lists. */
@@ -32,9 +54,13 @@ public final class Vocabulary {
     return Loaded.OWN;
   }
 
-  private SheetWords sheet(String title) {
-    SheetKind kind = SheetKind.valueOf(title.toUpperCase(Locale.ROOT));
-    return sheets.computeIfAbsent(kind, unused -> new SheetWords(kind, title));
+  /** The words of a kind of sheet in all languages but English. */
+  static HeadingWords foreign(SheetKind kind) {
+    HeadingWords words = Foreign.WORDS.get(kind);
+    if (words == null) {
+      throw new IllegalStateException("no other language has a word for " + kind);
+    }
+    return words;
   }
 
   /** The words of one kind of sheet. */

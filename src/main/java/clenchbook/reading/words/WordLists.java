@@ -11,15 +11,20 @@ import java.util.Map;
 
 /**
  * The lists of words that the program carries, one file for each language. Parted into sections,
- * each of lines; what a line says is its section's to know.
+ * each of lines; what a line says is its section's to know. A file is read when a word of its
+ * language is first looked for: a book in plain English needs one of them.
  */
 final class WordLists {
-  /** The languages, English first: where two say the same of a word, the first one is kept. */
-  static final List<String> LANGUAGES = List.of("en", "de", "fr", "es", "nl");
+  /** The language that is looked at first. */
+  static final String ENGLISH = "en";
 
-  private static final class Loaded {
-    static final Map<String, List<Line>> SECTIONS = load();
-  }
+  /** All languages: where two say the same of a word, the first one is kept. */
+  static final List<String> LANGUAGES = List.of(ENGLISH, "de", "fr", "es", "nl");
+
+  /** All languages but English. */
+  static final List<String> FOREIGN = LANGUAGES.subList(1, LANGUAGES.size());
+
+  private static final Map<String, Map<String, List<Line>>> LOADED = new HashMap<>();
 
   private WordLists() {}
 
@@ -34,7 +39,8 @@ final class WordLists {
   record Line(String language, boolean indented, String key, List<String> words) {
     /** The line's key and words. */
     List<String> all() {
-      List<String> all = new ArrayList<>(List.of(key));
+      List<String> all = new ArrayList<>(words.size() + 1);
+      all.add(key);
       all.addAll(words);
       return all;
     }
@@ -42,23 +48,33 @@ final class WordLists {
 
   /** The lines of a section, language by language. */
   static List<Line> section(String name) {
-    List<Line> lines = Loaded.SECTIONS.get(name);
-    if (lines == null) {
-      throw new IllegalStateException("the lists of words lack the section " + name);
+    return section(name, LANGUAGES);
+  }
+
+  /** The lines of a section in some of the languages. */
+  static List<Line> section(String name, List<String> languages) {
+    List<Line> lines = new ArrayList<>();
+    for (String language : languages) {
+      List<Line> own = file(language).get(name);
+      if (own == null) {
+        throw new IllegalStateException("the words of " + language + " lack the section " + name);
+      }
+      lines.addAll(own);
     }
     return lines;
   }
 
-  private static Map<String, List<Line>> load() {
-    Map<String, List<Line>> sections = new HashMap<>();
-    for (String language : LANGUAGES) {
-      String file = language.equals("en") ? "words.txt" : "words." + language + ".txt";
-      add(sections, language, read(file));
+  private static synchronized Map<String, List<Line>> file(String language) {
+    Map<String, List<Line>> loaded = LOADED.get(language);
+    if (loaded == null) {
+      loaded = parse(language, read(language));
+      LOADED.put(language, loaded);
     }
-    return sections;
+    return loaded;
   }
 
-  private static String read(String file) {
+  private static String read(String language) {
+    String file = language.equals(ENGLISH) ? "words.txt" : "words." + language + ".txt";
     try (InputStream stream = WordLists.class.getResourceAsStream(file)) {
       if (stream == null) {
         throw new IllegalStateException("the program lacks its list of words: " + file);
@@ -69,16 +85,23 @@ final class WordLists {
     }
   }
 
-  private static void add(Map<String, List<Line>> sections, String language, String file) {
+  private static Map<String, List<Line>> parse(String language, String file) {
+    Map<String, List<Line>> sections = new HashMap<>();
     List<Line> current = new ArrayList<>();
-    for (String line : file.lines().toList()) {
+    int start = 0;
+    while (start < file.length()) {
+      int end = file.indexOf('\n', start);
+      end = end < 0 ? file.length() : end;
+      String line = file.substring(start, end);
       if (line.startsWith("[")) {
         String name = line.substring(1, line.indexOf(']'));
         current = sections.computeIfAbsent(name, unused -> new ArrayList<>());
       } else if (!line.isBlank() && !line.startsWith("# ")) {
         current.add(line(language, line));
       }
+      start = end + 1;
     }
+    return sections;
   }
 
   private static Line line(String language, String line) {
@@ -91,8 +114,12 @@ final class WordLists {
   /** The words of a list, parted by commas. */
   static List<String> split(String list) {
     List<String> words = new ArrayList<>();
-    for (String word : list.split(",")) {
-      words.add(word.strip());
+    int start = 0;
+    while (start <= list.length()) {
+      int comma = list.indexOf(',', start);
+      int end = comma < 0 ? list.length() : comma;
+      words.add(list.substring(start, end).strip());
+      start = end + 1;
     }
     return words;
   }

@@ -7,10 +7,14 @@ import java.util.Set;
 
 /** Yes and no in the spellings that are common. */
 public final class YesNo {
-  private static final Set<String> YES = words("Yes");
-  private static final Set<String> NO = words("No");
-  private static final Set<String> PAID = words("Paid in full");
-  private static final Set<String> OWED = words("Not paid");
+  /** Read when a word is first asked about. */
+  private static final class Loaded {
+    static final Set<String> YES = words("Yes");
+    static final Set<String> NO = words("No");
+    static final Set<String> PAID = words("Paid in full");
+    static final Set<String> OWED = words("Not paid");
+  }
+
   private static final Set<String> TICKS = Set.of("✓", "✔", "☑");
   private static final Set<String> DASHES = Set.of("-", "–", "—", "✗", "✘", "☐");
 
@@ -39,10 +43,12 @@ public final class YesNo {
   public static Optional<Boolean> read(String text) {
     String mark = text.strip();
     String bare = SameWords.bare(mark);
-    if (YES.contains(bare) || TICKS.contains(mark)) {
+    if (Loaded.YES.contains(bare) || TICKS.contains(mark)) {
       return Optional.of(true);
     }
-    return NO.contains(bare) || DASHES.contains(mark) ? Optional.of(false) : Optional.empty();
+    return Loaded.NO.contains(bare) || DASHES.contains(mark)
+        ? Optional.of(false)
+        : Optional.empty();
   }
 
   /**
@@ -60,8 +66,8 @@ public final class YesNo {
     if (bare.chars().anyMatch(Character::isDigit)) {
       return Optional.empty();
     }
-    if (PAID.contains(bare) || OWED.contains(bare)) {
-      return Optional.of(PAID.contains(bare));
+    if (Loaded.PAID.contains(bare) || Loaded.OWED.contains(bare)) {
+      return Optional.of(Loaded.PAID.contains(bare));
     }
     return read(text.text());
   }
