@@ -27,8 +27,8 @@ public final class JobMaker {
   public static final LocalDate LAST = LocalDate.of(2025, 12, 31);
 
   private int row = 2;
-  LocalDate date = LocalDate.of(2025, 3, 3);
-  String horse = "Bramble";
+  public LocalDate date = LocalDate.of(2025, 3, 3);
+  public String horse = "Bramble";
   public String work = "Full set";
   public String compareAs = "";
   public boolean fee;
@@ -44,13 +44,13 @@ public final class JobMaker {
   public String drive = "10";
   public String making = "0";
   public String helper = "0";
-  String forge = "20";
+  public String forge = "20";
   public String charged = "120";
-  String list = "120";
-  String materials = "24";
-  String gas = "1";
-  String sundries = "2";
-  String travel = "6";
+  public String list = "120";
+  public String materials = "24";
+  public String gas = "1";
+  public String sundries = "2";
+  public String travel = "6";
   public String overhead = "8";
 
   public static CompareRates rates() {

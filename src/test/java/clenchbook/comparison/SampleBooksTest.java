@@ -23,6 +23,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -31,6 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * longer a shoe than hot, handmade longer than keg, shoes fitted hot are lost less often, cold
  * needs less set-up.
  */
+@Tag("samples")
 class SampleBooksTest {
 
   private record Sample(List<JobCost> costs, Comparisons compared, Book book) {}

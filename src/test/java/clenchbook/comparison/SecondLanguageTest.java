@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The same questions answered by a program in another language, written from the definitions: every
  * figure agrees to four digits at least. Skipped where there is no Python.
  */
+@Tag("samples")
 class SecondLanguageTest {
   private static final Path SCRIPT = Path.of("src/test/scripts/compare_again.py");
 

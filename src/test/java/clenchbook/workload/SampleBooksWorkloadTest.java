@@ -34,12 +34,14 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The sample books: the hours agree with what the costing charges, and the sums with their parts.
  */
+@Tag("samples")
 class SampleBooksWorkloadTest {
 
   private static final LocalDate DAY = LocalDate.of(2026, 10, 31);

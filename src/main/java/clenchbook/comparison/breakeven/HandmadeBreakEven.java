@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * What a handmade set needs to earn by the hour what keg earns in the same stratum: the extra price
@@ -28,19 +29,20 @@ public final class HandmadeBreakEven {
   /** No shoe takes longer to make than a working day. */
   private static final double LONGEST = 480;
 
-  private static final int STEPS = 100;
-  private static final int QUICK_STEPS = 8;
+  /** How many earlier points the solver draws its curve through. */
+  private static final int ORDER = 5;
+
+  private static final int MOST_STEPS = 200;
 
   private static final String MEASURED = "minutes measured; making minutes standard";
 
-  /** Near enough to 0 for minutes and money alike. */
+  /** Near enough in minutes. */
   private static final double NEAR = 1e-9;
 
   /** A job with all that a draw needs of it. */
   private record Piece(
       int horse,
       int stratum,
-      boolean handmade,
       double charged,
       double materials,
       double gas,
@@ -56,13 +58,6 @@ public final class HandmadeBreakEven {
           charged * shift.price() + extra - materials * shift.steel() - gas * shift.gas() - other;
       double minutes = (work + makingMinutes) * shift.minutes() + drive;
       return 60 * rest / minutes - overheadPerHour;
-    }
-
-    /** How what it earns changes with a minute of making. */
-    double slope(Shift shift, double makingMinutes) {
-      double rest = charged * shift.price() - materials * shift.steel() - gas * shift.gas() - other;
-      double minutes = (work + makingMinutes) * shift.minutes() + drive;
-      return -60 * rest * shift.minutes() / (minutes * minutes);
     }
   }
 
@@ -99,7 +94,6 @@ public final class HandmadeBreakEven {
     return new Piece(
         draws.place(entry.job()),
         stratum,
-        entry.side() == Side.A,
         money.charged().doubleValue(),
         money.materials().doubleValue(),
         money.gas().doubleValue(),
@@ -173,23 +167,6 @@ public final class HandmadeBreakEven {
     double taking(double perShoe) {
       return difference(piece -> perShoe * piece.newShoes(), 0);
     }
-
-    /** Where the difference is 0, by Newton's steps; not a number where they don't settle. */
-    double newton(double start) {
-      double minutes = start;
-      for (int step = 0; step < QUICK_STEPS && minutes > 0 && minutes < LONGEST; step++) {
-        double taken = minutes;
-        double value = taking(taken);
-        double slope =
-            weightedMeanA(piece -> piece.slope(shift, taken * piece.newShoes()) * piece.newShoes());
-        double next = minutes - value / slope;
-        if (Math.abs(next - minutes) < NEAR) {
-          return next;
-        }
-        minutes = next;
-      }
-      return Double.NaN;
-    }
   }
 
   /** The extra price of a set; below 0 where handmade already earns more. */
@@ -201,50 +178,26 @@ public final class HandmadeBreakEven {
   }
 
   /**
-   * Making minutes a shoe at today's price; negative infinity where even none would be too many.
+   * Making minutes a shoe at today's price; negative infinity where even none would be too many,
+   * not a number where a working day would be too few or the draw can't tell.
    */
   double makingMinutes(int[] times, Shift shift) {
-    return makingMinutes(times, shift, Double.NaN);
+    return makingMinutes(times, shift, LONGEST / 2);
   }
 
-  /** The same, tried first by Newton's steps from {@code near}, which most draws lie close to. */
+  /** The same, looked for first about {@code near}, which most draws lie close to. */
   private double makingMinutes(int[] times, Shift shift, double near) {
     Draw draw = new Draw(times, shift);
-    double quick = near > 0 ? draw.newton(near) : Double.NaN;
-    if (Double.isFinite(quick)) {
-      return quick;
-    }
     double none = draw.taking(0);
-    double longest = draw.taking(LONGEST);
-    if (Double.isNaN(none) || longest > 0) {
+    if (none <= 0) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    if (Double.isNaN(none) || draw.taking(LONGEST) > 0) {
       return Double.NaN;
     }
-    return none <= 0 ? Double.NEGATIVE_INFINITY : crossing(draw, none, longest);
-  }
-
-  /** Where the difference falls through 0, by the false position with halving (Illinois). */
-  private static double crossing(Draw draw, double atLow, double atHigh) {
-    double low = 0;
-    double high = LONGEST;
-    double valueLow = atLow;
-    double valueHigh = atHigh;
-    for (int step = 0; step < STEPS && high - low > NEAR; step++) {
-      double middle = high - valueHigh * (high - low) / (valueHigh - valueLow);
-      double value = draw.taking(middle);
-      if (Math.abs(value) < NEAR) {
-        return middle;
-      }
-      if (value > 0) {
-        low = middle;
-        valueLow = value;
-        valueHigh /= 2;
-      } else {
-        high = middle;
-        valueHigh = value;
-        valueLow /= 2;
-      }
-    }
-    return (low + high) / 2;
+    double start = near > 0 && near < LONGEST ? near : LONGEST / 2;
+    return new BracketingNthOrderBrentSolver(NEAR, ORDER)
+        .solve(MOST_STEPS, draw::taking, 0, LONGEST, start);
   }
 
   /** Making minutes a new handmade shoe takes now; empty where none was made. */
@@ -261,7 +214,7 @@ public final class HandmadeBreakEven {
 
   /** The two figures and, for comparison, what making takes now. */
   public List<BreakEven> figures() {
-    double[] now = enough() ? both(asItIs(), Double.NaN) : new double[] {Double.NaN, Double.NaN};
+    double[] now = enough() ? both(asItIs(), LONGEST / 2) : new double[] {Double.NaN, Double.NaN};
     List<Optional<Interval>> intervals =
         enough()
             ? draws.intervals(2, times -> both(times, now[1]))

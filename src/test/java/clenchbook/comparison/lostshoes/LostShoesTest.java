@@ -154,6 +154,84 @@ class LostShoesTest {
     assertEquals(Verdict.NO_DIFFERENCE_SHOWN, lost.verdict());
   }
 
+  /** Six on, of which two were put on hot, two cold, two not said; a call nailed one on. */
+  @Test
+  void what_a_call_leaves_on_keeps_its_method_in_proportion() {
+    JobMaker unsaid = visit("a", 0, true, 2).row(4);
+    unsaid.shaping = Optional.empty();
+    JobMaker call = finding(visit("a", 2, true, 1), 3);
+    call.reason = Reason.LOST_SHOE;
+    LostShoes lost =
+        all(
+            List.of(
+                visit("a", 0, true, 2).row(2).make(),
+                visit("a", 0, false, 2).row(3).make(),
+                unsaid.make(),
+                call.make(),
+                finding(visit("a", 6, true, 4), 2).make()));
+    // Three of six lost: one of each two. Left 1 hot, 1 cold, 1 unsaid, and 1 nailed on hot.
+    assertEquals(new LostShoes.Tally(2 + 2, 1 + 1), lost.hot());
+    assertEquals(new LostShoes.Tally(2 + 1, 1 + 0.5), lost.cold());
+    assertEquals(2.0 / 4 - 1.5 / 3, lost.difference().orElseThrow(), 1e-12);
+    assertEquals(1, lost.horsesHot());
+    assertEquals(1, lost.horsesCold());
+  }
+
+  @Test
+  void horses_are_counted_by_the_methods_that_they_wore() {
+    List<ComparedJob> jobs = new ArrayList<>();
+    for (String horse : List.of("a", "b", "c")) {
+      boolean hot = !horse.equals("c");
+      jobs.add(visit(horse, 0, hot, 4).make());
+      jobs.add(visit(horse, 6, hot, 4).make());
+    }
+    LostShoes lost = all(jobs);
+    assertEquals(2, lost.horsesHot());
+    assertEquals(1, lost.horsesCold());
+    assertEquals(0.0, lost.difference().orElseThrow());
+  }
+
+  /** The two lost shoes are said beside the call: the call itself says none. */
+  @Test
+  void a_loss_said_in_one_row_of_the_day_is_all_that_was_lost() {
+    JobMaker call = visit("a", 2, true, 1);
+    call.reason = Reason.LOST_SHOE;
+    LostShoes lost =
+        all(
+            List.of(
+                visit("a", 0, true, 4).make(),
+                call.make(),
+                finding(visit("a", 2, true, 1).row(9), 2).make()));
+    assertEquals(new LostShoes.Tally(4, 2), lost.hot());
+  }
+
+  /** A trim on the day of the call nailed nothing on. */
+  @Test
+  void only_the_calls_own_row_says_how_many_were_nailed_back_on() {
+    JobMaker call = visit("a", 2, true, 1);
+    call.reason = Reason.LOST_SHOE;
+    LostShoes lost =
+        all(
+            List.of(
+                visit("a", 0, true, 4).make(), call.make(), visit("a", 2, true, 3).row(9).make()));
+    assertEquals(new LostShoes.Tally(4, 1), lost.hot());
+  }
+
+  @Test
+  void the_wider_interval_decides() {
+    List<ComparedJob> jobs = new ArrayList<>();
+    for (int horse = 0; horse < 8; horse++) {
+      boolean hot = horse % 2 == 0;
+      jobs.add(visit("h" + horse, 0, hot, 4).make());
+      jobs.add(finding(visit("h" + horse, 6, hot, 4), hot ? 0 : 4).make());
+    }
+    LostShoes lost = all(jobs);
+    assertEquals(-1.0, lost.difference().orElseThrow());
+    assertEquals(lost.plain(), lost.wider(), "no horse differs from another");
+    assertEquals(Verdict.A_LOWER, lost.verdict());
+    assertEquals(Optional.empty(), new LostShoes.Tally(0, 0).share());
+  }
+
   /** Hot horses lost 0, 0, 1 of 4 each, cold ones 1, 0, 2: each left out in turn. */
   private static double byHand() {
     double hot = 1 / 12.0;
