@@ -7,13 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Setting;
 import clenchbook.book.SheetKind;
+import clenchbook.problem.ProblemKind;
+import clenchbook.problem.Problem;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.ParameterizedTest;
 
 /** Sheets and headings, found under whatever names. */
 class SheetFindingTest {
@@ -46,6 +51,40 @@ class SheetFindingTest {
     assertEquals(1, result.book().work().size());
     assertEquals("EUR", result.book().settings().currency());
     assertEquals(4, result.book().controls().size());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Date|Owner|Hrose|Work|Charge, C, Horse",
+    "Dtae|Owner|Horse|Work|Charge, A, Date",
+    "Date|Owner|Horse|Wrok|Charge, D, Work",
+    "Datum|Besitzer|Pfred|Arbeit|Preis, C, Pferd",
+  })
+  void a_needed_heading_misspelt_is_offered_at_its_cell(
+      String headings, String column, String meant) {
+    ReadResult result =
+        SmallBook.visits(headings).visit(DAY, "Ann", "Bramble", "Trim", 45).read(folder);
+    Problem offer = result.problems().get(result.problems().size() - 1);
+    assertEquals(ProblemKind.HEADING_UNKNOWN, offer.kind());
+    assertEquals("Visits!" + column + "1", offer.at().toString());
+    assertTrue(offer.expected().startsWith(meant + ","), offer.expected());
+    String question = "did you mean " + meant + " in " + column + "1?";
+    assertTrue(
+        result.problems().stream().anyMatch(problem -> problem.problem().contains(question)));
+  }
+
+  @Test
+  void an_owner_misspelt_in_a_sheet_that_is_read_is_offered_too() {
+    ReadResult result =
+        SmallBook.visits("Date|Ownr|Horse|Work|Charge|Sire")
+            .visit(DAY, "Ann", "Bramble", "Trim", 45, "Umber")
+            .read(folder);
+    assertEquals(
+        List.of("Owner, if that is meant"),
+        result.problems().stream()
+            .filter(problem -> problem.kind() == ProblemKind.HEADING_UNKNOWN)
+            .map(Problem::expected)
+            .toList());
   }
 
   @Test

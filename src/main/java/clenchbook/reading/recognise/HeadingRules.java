@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 /** Says what is odd about the headings of a table that is read. */
 final class HeadingRules {
   private static final int SHORTEST_FOR_OFFER = 5;
+  private static final String OWNER = "Owner";
 
   private final SheetLayout layout;
   private final SheetWords words;
@@ -63,10 +64,19 @@ final class HeadingRules {
         SoundCells.brief(twice.later().shown()));
   }
 
-  /** The heading that a misspelt one most likely is; only one that no other column has. */
+  /**
+   * The heading that a misspelt one most likely is; only one that no other column has. Short words
+   * are near to too many others; but without an owner hardly a row can be billed.
+   */
   private static Optional<String> offer(Cell cell, Set<String> missing) {
-    boolean usable = HeadingReader.isHeading(cell) && cell.shown().length() >= SHORTEST_FOR_OFFER;
-    return usable ? NearestName.find(cell.shown(), missing) : Optional.empty();
+    int length = cell.shown().strip().length();
+    boolean heading = HeadingReader.isHeading(cell);
+    if (heading && length == SHORTEST_FOR_OFFER - 1 && missing.contains(OWNER)) {
+      return NearestName.find(cell.shown(), Set.of(OWNER));
+    }
+    return heading && length >= SHORTEST_FOR_OFFER
+        ? NearestName.find(cell.shown(), missing)
+        : Optional.empty();
   }
 
   private Problem unknown(Cell cell, String meant) {

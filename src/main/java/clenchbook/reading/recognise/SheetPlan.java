@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Decides which tables of which sheets are read as what. Sheets of dated rows may be several and
@@ -150,6 +151,11 @@ public final class SheetPlan {
   }
 
   private void sayMiss(SheetRecognizer.NearMiss miss) {
+    miss.misspelt().forEach(misspelt -> problems.accept(misspelt.problem()));
+    String questions =
+        miss.misspelt().stream()
+            .map(misspelt -> "; " + misspelt.question())
+            .collect(Collectors.joining());
     problems.accept(
         Problem.note(
             ProblemKind.HEADING_MISSING,
@@ -157,7 +163,8 @@ public final class SheetPlan {
             "no row holds the heading "
                 + String.join(" and ", miss.missing())
                 + "; the sheet is not read; found "
-                + String.join(", ", miss.found()),
+                + String.join(", ", miss.found())
+                + questions,
             "a heading for each, or your own words in the sheet Headings"));
   }
 

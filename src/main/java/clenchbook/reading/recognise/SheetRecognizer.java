@@ -144,11 +144,13 @@ public final class SheetRecognizer {
         .map(
             row -> {
               Headings headings = reader.read(head.name(), words, row);
-              List<String> missing =
-                  words.missing(headings.found()).stream()
-                      .map(need -> String.join(" or ", need))
-                      .toList();
-              return new NearMiss(head.name(), headings.found().size(), missing, written(row));
+              List<List<String>> missing = words.missing(headings.found());
+              return new NearMiss(
+                  head.name(),
+                  headings.found().size(),
+                  missing.stream().map(need -> String.join(" or ", need)).toList(),
+                  written(row),
+                  Misspelt.of(head.name(), row.number(), words, headings, missing));
             })
         .max(Comparator.comparingInt(NearMiss::matched));
   }
@@ -167,6 +169,12 @@ public final class SheetRecognizer {
    * @param matched how many headings it has
    * @param missing what is missing
    * @param found the headings there are
+   * @param misspelt those that are most likely a missing one
    */
-  record NearMiss(String sheet, int matched, List<String> missing, List<String> found) {}
+  record NearMiss(
+      String sheet,
+      int matched,
+      List<String> missing,
+      List<String> found,
+      List<Misspelt> misspelt) {}
 }
