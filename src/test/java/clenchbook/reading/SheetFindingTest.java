@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Setting;
 import clenchbook.book.SheetKind;
-import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,8 +17,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sheets and headings, found under whatever names. */
 class SheetFindingTest {

@@ -91,6 +91,22 @@ class UnitsInCellsTest {
     assertEquals(List.of(ProblemKind.UNIT_OTHER), kinds(result));
   }
 
+  /** A column headed Miles in a book that never said so was taken for kilometres. */
+  @Test
+  void a_heading_that_names_another_unit_than_the_books_is_converted() {
+    ReadResult result =
+        book()
+            .sheet("Places", "Place|Miles")
+            .row("Places", "Oak Yard", 10)
+            .row("Places", "Elm Yard", "10 km")
+            .sheet("Trips", "Date|From|To|Distance (km)")
+            .row("Trips", DAY, "Home", "Oak Yard", 10)
+            .read(folder);
+    assertEquals(of("16.09344"), result.book().places().get(0).distance());
+    assertEquals(of("10"), result.book().places().get(1).distance());
+    assertEquals(of("10"), result.book().trips().get(0).typedDistance());
+  }
+
   @Test
   void quantities_bear_their_unit() {
     ReadResult result =

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -110,6 +111,18 @@ public enum Measure {
   /** The unit's own word, for a message. */
   public String word() {
     return word;
+  }
+
+  /** The unit of distance that a heading names, as {@code Miles} and {@code Distance (km)} do. */
+  static Optional<Measure> distanceIn(String heading) {
+    for (String word : heading.split("[^\\p{L}]+")) {
+      for (Measure unit : List.of(KM, MILE)) {
+        if (unit.convert(BigDecimal.ONE, word).filter(BigDecimal.ONE::equals).isPresent()) {
+          return Optional.of(unit);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether a word names a unit of this kind; its end may have a full stop. */

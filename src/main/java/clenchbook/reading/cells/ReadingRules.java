@@ -21,11 +21,12 @@ public final class ReadingRules {
   private final Measure distance;
   private final Optional<DateText.Order> dateOrder;
   private final boolean from1904;
-  private final Map<String, String> kept = new HashMap<>();
-  private final Map<String, List<Counted>> keptParts = new HashMap<>();
-  private final Map<String, SizeCell.Reading> keptSizes = new HashMap<>();
-  private final Map<CellFormat, Optional<String>> keptUnits = new HashMap<>();
-  private final Map<CellFormat, Optional<String>> keptSigns = new HashMap<>();
+  private final Map<String, Measure> distances;
+  private final Map<String, String> kept;
+  private final Map<String, List<Counted>> keptParts;
+  private final Map<String, SizeCell.Reading> keptSizes;
+  private final Map<CellFormat, Optional<String>> keptUnits;
+  private final Map<CellFormat, Optional<String>> keptSigns;
 
   /**
    * The rules for one book: its locale, its currency and the order of its dates, each empty where
@@ -44,6 +45,43 @@ public final class ReadingRules {
     this.distance = distance;
     this.dateOrder = dateOrder;
     this.from1904 = from1904;
+    this.distances = Map.of();
+    this.kept = new HashMap<>();
+    this.keptParts = new HashMap<>();
+    this.keptSizes = new HashMap<>();
+    this.keptUnits = new HashMap<>();
+    this.keptSigns = new HashMap<>();
+  }
+
+  private ReadingRules(ReadingRules of, Map<String, Measure> distances) {
+    this.numbers = of.numbers;
+    this.money = of.money;
+    this.minutes = of.minutes;
+    this.measures = of.measures;
+    this.distance = of.distance;
+    this.dateOrder = of.dateOrder;
+    this.from1904 = of.from1904;
+    this.distances = distances;
+    this.kept = of.kept;
+    this.keptParts = of.keptParts;
+    this.keptSizes = of.keptSizes;
+    this.keptUnits = of.keptUnits;
+    this.keptSigns = of.keptSigns;
+  }
+
+  /**
+   * The rules of one table, whose headings may name a unit of distance that is not the book's.
+   *
+   * @param headings what is written over the columns, by their canonical headings
+   */
+  public ReadingRules under(Map<String, String> headings) {
+    Map<String, Measure> units = new HashMap<>();
+    headings.forEach(
+        (heading, written) ->
+            Measure.distanceIn(written)
+                .filter(unit -> unit != distance)
+                .ifPresent(unit -> units.put(heading, unit)));
+    return units.isEmpty() ? this : new ReadingRules(this, units);
   }
 
   NumberText numbers() {
@@ -64,6 +102,11 @@ public final class ReadingRules {
 
   Measure distance() {
     return distance;
+  }
+
+  /** The unit that numbers under a heading of distances have. */
+  Measure distanceUnder(String heading) {
+    return distances.getOrDefault(heading, distance);
   }
 
   /** The unit that a format shows behind its number. */

@@ -80,9 +80,14 @@ public final class RowCells extends SoundCells {
         .isPresent();
   }
 
-  /** A distance in the book's unit. */
+  /** A distance in the book's unit, whichever its heading names. */
   public Optional<BigDecimal> distance(String heading) {
-    return measure(heading, rules().distance());
+    Measure own = rules().distanceUnder(heading);
+    Measure books = rules().distance();
+    if (own == books || isIn(heading, own)) {
+      return measure(heading, books);
+    }
+    return measure(heading, own).flatMap(number -> books.convert(number, own.word()));
   }
 
   /** A share in per cent, 0 to 100: {@code 30}, {@code 30%} or 0.3 shown as 30%. */

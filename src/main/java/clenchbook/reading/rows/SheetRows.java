@@ -83,7 +83,6 @@ public final class SheetRows {
     this.headings = layout.headingNames().toArray(String[]::new);
     this.slots = layout.slots();
     this.key = KEYS.getOrDefault(layout.kind(), "Date");
-    this.rules = rules;
     this.sense = sense;
     this.merged = merged.stream().filter(this::speaks).toList();
     this.problems = problems;
@@ -94,6 +93,7 @@ public final class SheetRows {
         .headings()
         .cells()
         .forEach(cell -> headingTexts.put(cell.heading(), cell.cell().shown()));
+    this.rules = rules.under(headingTexts);
   }
 
   public SheetLayout layout() {
