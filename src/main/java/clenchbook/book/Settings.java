@@ -17,7 +17,7 @@ public final class Settings {
   /** Kilograms in an avoirdupois pound, exact by definition. */
   public static final BigDecimal KG_PER_LB = new BigDecimal("0.45359237");
 
-  /** Pounds in a US gallon of propane at 60 F. */
+  /** Pounds in a US gallon of propane at 60 F; trade tables give 4.2 to 4.24. */
   public static final BigDecimal LB_PER_GALLON = new BigDecimal("4.24");
 
   private final Map<Setting, String> given;

@@ -54,6 +54,11 @@ public final class JobMaker {
   public String overhead = "8";
 
   public static CompareRates rates() {
+    return rates(new BigDecimal("6"), new BigDecimal("5"));
+  }
+
+  /** The rates with another setting-up of the forge, both in minutes. */
+  public static CompareRates rates(BigDecimal setupMinutes, BigDecimal setupGasMinutes) {
     return new CompareRates(
         "GBP",
         new FigureText("en", "GB", "GBP"),
@@ -61,8 +66,8 @@ public final class JobMaker {
         Optional.of(new BigDecimal("30")),
         Optional.of(new BigDecimal("15")),
         Optional.of(new BigDecimal("0.04")),
-        new BigDecimal("6"),
-        new BigDecimal("5"),
+        setupMinutes,
+        setupGasMinutes,
         true,
         14,
         Optional.empty());

@@ -68,7 +68,10 @@ class LeaveOneGroupOutTest {
     assertTrue(StratifiedDifference.estimate(sleep).orElseThrow().leaveOneOut().isPresent());
   }
 
-  /** Table of t quantiles, two-sided 95 %: 12.706, 2.776, 2.228, 2.042 (any handbook). */
+  /**
+   * NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.6.7.2, upper critical values of
+   * Student's t, column 0.025: 12.706, 2.776, 2.228, 2.042 (seen in a copy on pdfcoffee.com).
+   */
   @Test
   void students_quantiles_are_the_tables() {
     assertEquals(12.706, StudentT.quantile(1), 5e-4);

@@ -63,7 +63,11 @@ class StratifiedDifferenceTest {
     assertEquals(205.35, teeth.difference() * teeth.difference() * weights, 1e-9);
   }
 
-  /** R's t.test of ToothGrowth, dose by dose, as printed in many published analyses. */
+  /**
+   * R's data set ToothGrowth (C. I. Bliss, The Statistics of Bioassay, 1952) under t.test(len ~
+   * supp) for the doses 0.5, 1 and 2, as the course project "Statistical Inference" of the Data
+   * Science Specialization prints them: three reports seen that print all three intervals.
+   */
   @Test
   void each_stratum_stands_with_its_own_welch_interval() {
     double[][] published = {{1.719057, 8.780943}, {2.802148, 9.057852}, {-3.798070, 3.638070}};

@@ -7,14 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.book.MaterialKind;
 import clenchbook.comparison.Comparisons;
 import clenchbook.comparison.JobMaker;
+import clenchbook.comparison.questions.CompareRates;
 import clenchbook.comparison.questions.ComparedJob;
 import clenchbook.comparison.questions.Comparison;
 import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 public class BreakEvenTest {
 
@@ -44,6 +48,34 @@ public class BreakEvenTest {
     assertTrue(figure.interval().orElseThrow().holds(4.0));
     ForgeBreakEven.CurvePoint eighth = compare(sets(24, 32)).curve().get(7);
     assertEquals(8 * 0.8 - 3.2, eighth.gain(), 1e-9);
+  }
+
+  /**
+   * OpenStax, Principles of Accounting, Volume 2: Managerial Accounting (2019), section 3.2, Hicks
+   * Manufacturing: fixed costs 18,000, price 100, variable cost 20, so 225 units (the 225 seen
+   * quoted, the rest from memory). The second row: the same book's fixed costs 20,000, price 400,
+   * variable cost 250 (seen in Penn State's copy, ACCTG 211, section 7.2), 20,000 / 150. Here the
+   * fixed cost is the set-up, a thousandth of it; what a shoe saves in wages is the price and its
+   * gas the variable cost, a thousandth too.
+   */
+  @ParameterizedTest(name = "fixed {0}, price {1}, variable {2}: {3} units")
+  @CsvSource({"18, 0.10, 0.02, 225", "20, 0.40, 0.25, 133.3333333"})
+  void a_published_cost_and_volume_example_breaks_even_where_its_book_says(
+      double fixed, double price, double variable, double units) {
+    double wage = JobMaker.rates().wagePerMinute();
+    double gas = JobMaker.rates().gasPerMinute().orElseThrow().doubleValue();
+    List<ComparedJob> jobs = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      JobMaker hot = JobMaker.job().horse("hot " + i).row(2 + 2 * i).hot("24");
+      hot.forge = BigDecimal.valueOf(4 * variable / gas).toPlainString();
+      jobs.add(hot.make());
+      String slower = BigDecimal.valueOf(24 + 4 * price / wage).toPlainString();
+      jobs.add(JobMaker.job().horse("cold " + i).row(3 + 2 * i).cold(slower).make());
+    }
+    CompareRates rates = JobMaker.rates(BigDecimal.valueOf(fixed / wage), BigDecimal.ZERO);
+    Comparisons all = Comparisons.of(jobs, JobMaker.FIRST, JobMaker.LAST, rates);
+    assertEquals(
+        units, all.breakEven(BreakEven.SHOES_PER_STOP).value().getAsDouble(), units * 1e-6);
   }
 
   @Test

@@ -21,7 +21,7 @@ class CuttingSolverTest {
   /** Guards against a search that never ends; says nothing about speed. */
   private static final Duration HANGING = Duration.ofMinutes(2);
 
-  // Encyclopaedia article "Cutting stock problem": 13 widths from rolls of 5,600, optimum 73.
+  // Wikipedia, "Cutting stock problem", example: 13 widths from rolls of 5,600, optimum 73.
   @Test
   void the_paper_machine_needs_seventy_three_rolls() {
     CuttingPlan plan = solve(paperMachine());
@@ -40,7 +40,7 @@ class CuttingSolverTest {
   // Chvatal, Linear Programming (1983), and the GAMS model library (stock and optimum from
   // memory): relaxation 452.25, integer optimum 453.
   @Test
-  void the_textbook_four_widths_need_four_hundred_and_fifty_three_rolls() {
+  void chvatals_four_widths_need_four_hundred_and_fifty_three_rolls() {
     CuttingPlan plan = solve(fourWidths());
     assertEquals(453, plan.bars());
     assertTrue(plan.optimal());

@@ -40,7 +40,7 @@ class StockLedgerTest {
   // Kieso, Weygandt, Warfield, Intermediate Accounting, chapter 8 (from memory): moving average
   // 4.30, then 4.45; cost of goods sold 17,200, end 26,700; FIFO end 27,100, COGS 16,800.
   @Test
-  void the_textbook_perpetual_example_gives_its_moving_average() {
+  void the_perpetual_example_of_intermediate_accounting_gives_its_moving_average() {
     buy("2000", "8000.00");
     buy("6000", "26400.00");
     BigDecimal unit = ledger.use(SHOE, money("4000"), BigDecimal.ZERO);

@@ -14,10 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class OrderRuleTest {
 
-  // Heizer and Render, Operations Management, chapter 12, example 3 (published copy).
+  // Heizer and Render, Operations Management, chapter 12 "Inventory Management", example 3: 1,000
+  // a year, 10 an order, 0.50 a piece kept, 200; the second row by the formula, 2 x 1200 x 10 / 0.5.
   @ParameterizedTest
   @CsvSource({"1000, 10, 0.50, 200", "1200, 10, 0.50, 219"})
-  void the_economic_quantity_is_the_textbooks(
+  void the_economic_quantity_is_that_of_the_worked_example(
       BigDecimal demand, BigDecimal order, BigDecimal holding, BigDecimal expected) {
     BigDecimal quantity = OrderRule.economicQuantity(demand, order, holding).orElseThrow();
     assertEquals(0, expected.compareTo(quantity.setScale(0, RoundingMode.HALF_UP)));
@@ -40,7 +41,7 @@ class OrderRuleTest {
   // Heizer and Render, chapter 12 (from memory): mean 350 over the lead time, sd 10, service
   // 95 %, z 1.65 from the table: 366.5. The exact z 1.644854 would give 366.45.
   @Test
-  void varying_use_adds_the_textbooks_safety_stock() {
+  void varying_use_adds_the_safety_stock_of_the_worked_example() {
     WeeklyUse varying = new WeeklyUse(26, number("350"), Optional.of(number("10")));
     assertEquals(0, number("366.5").compareTo(OrderRule.reorderPoint(varying, number("1"))));
   }

@@ -12,8 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The method of largest remainders (Hamilton's), as an apportionment of minor units. The first case
- * is the textbook one of ten seats over six parties with 47,000, 16,000, 15,800, 12,000, 6,100 and
- * 3,100 votes, which get 5, 2, 1, 1, 1 and none (from memory); the rest is worked out on paper.
+ * is the encyclopaedia's of ten seats over six parties with 47,000, 16,000, 15,800, 12,000, 6,100
+ * and 3,100 votes, which get 5, 2, 1, 1, 1 and none (Wikipedia, "Largest remainder method", from
+ * memory); the rest of the first table is worked out on paper.
  */
 class LargestRemainderTest {
   private static final MinorUnit CENTS = new MinorUnit(2);
@@ -33,6 +34,28 @@ class LargestRemainderTest {
   void the_parts_add_to_the_whole_and_the_largest_remainders_take_what_is_over(
       BigDecimal whole, String weights, String parts) {
     assertEquals(numbers(parts), LargestRemainder.split(whole, numbers(weights), CENTS));
+  }
+
+  /**
+   * The census of 1790, fifteen states from Virginia down (populations as in tutorsglobe.com, "The
+   * First Apportionment of the House of Representatives"). 120 seats: the bill that Washington
+   * vetoed, Table 14.5 of COMAP, For All Practical Purposes, 10th edition, chapter 14, example 6;
+   * the same seats stand in "The 1790 Census and the First Veto" (archives.gov, 4 April 2022). 60
+   * seats: by the same rule on paper, 52 whole seats and eight to the largest remainders, the last
+   * of them Virginia's 0.463 before South Carolina's 0.422; no page of its own was seen.
+   */
+  @ParameterizedTest(name = "{0} seats")
+  @CsvSource({
+    "120, 21 16 14 12 11 9 8 7 6 5 3 2 2 2 2",
+    " 60, 11  8  7  6  6 5 4 3 3 2 1 1 1 1 1"
+  })
+  void the_first_census_gives_the_seats_of_the_vetoed_bill(BigDecimal seats, String expected) {
+    String populations =
+        "630560 475327 432879 353523 331589 278514 236841 206236 179570 141822 85533 70835 68705"
+            + " 68446 55540";
+    assertEquals(
+        numbers(expected.replaceAll(" +", " ")),
+        LargestRemainder.split(seats, numbers(populations), new MinorUnit(0)));
   }
 
   @Test

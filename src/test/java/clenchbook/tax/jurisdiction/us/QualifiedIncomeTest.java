@@ -19,8 +19,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class QualifiedIncomeTest {
 
   /**
-   * 2,000 in 2026 gives 400, and 1,000 gives 400 by the minimum of P.L. 119-21 (published by a tax
-   * office); below 1,000, and before 2026, the share alone (by the rule).
+   * 2,000 in 2026 gives 400 (sandiegotaxhelp.com); 1,000 gives 200 in 2025 and 400 in 2026, by the
+   * minimum of P.L. 119-21, section 70105 (agcpaservices.com, "Tax Tip #267"); below 1,000, and
+   * 50,000 in 2025, the share alone (by the rule).
    */
   @ParameterizedTest
   @CsvSource({

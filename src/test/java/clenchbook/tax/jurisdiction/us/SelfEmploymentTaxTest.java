@@ -16,9 +16,10 @@ class SelfEmploymentTaxTest {
   private final RateLookup rates = new RateLookup(RateFiles.bundled());
 
   /**
-   * 100,000 in 2024: published worked example, printed in whole dollars as 11,451, 2,678, 14,129
-   * and 7,065. The cap of 20,906.40 in 2024 is published. All other rows follow from the formula
-   * (arithmetic, no source of their own).
+   * 100,000 in 2024: worked example of open-exam-prep.com, "Self-employment tax" (enrolled agent
+   * exam), printed in whole dollars as 11,451, 2,678, 14,129 and 7,065, with the cap of 20,906.40.
+   * The cap of 2025, 21,836.40: taxbuzz.com. All other rows follow from the formula (arithmetic, no
+   * source of their own).
    */
   @ParameterizedTest
   @CsvSource({

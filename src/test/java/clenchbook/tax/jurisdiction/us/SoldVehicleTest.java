@@ -57,7 +57,8 @@ class SoldVehicleTest {
   }
 
   /**
-   * Published in two tax forums: 10,000 miles a year from 2010 to 2014 take 11,300 off the basis.
+   * 10,000 miles a year from 2010 to 2014 take 11,300 off the basis: an answer in a tax filing
+   * forum that cites IRS Notice 2022-03, section 4, "Basis reduction amount".
    */
   @Test
   void five_years_at_ten_thousand_miles_as_published() {
@@ -73,7 +74,10 @@ class SoldVehicleTest {
     assertEquals("0.00", asset(findings, "gain"));
   }
 
-  /** Published, at 30 cents of 2024: 50,000 less 100,000 miles is 20,000; 20,000 less them is 0. */
+  /**
+   * At 30 cents of 2024: 50,000 less 100,000 miles is 20,000; 20,000 less them is 0 (an answer in a
+   * forum of tax preparers on the depreciation within the standard mileage rate).
+   */
   @Test
   void the_basis_never_falls_below_nothing() {
     for (List<String> given : List.of(List.of("50000", "20000.00"), List.of("20000", "0.00"))) {
