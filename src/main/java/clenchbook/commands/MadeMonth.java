@@ -2,6 +2,7 @@ package clenchbook.commands;
 
 import clenchbook.billing.BillingDecision;
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.commands.opening.BookYear;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
@@ -23,6 +24,7 @@ import clenchbook.reports.month.PaymentRules;
 import clenchbook.reports.month.ReferenceRules;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -89,7 +91,9 @@ final class MadeMonth {
         report ->
             report.files().forEach(file -> reports.add(file.file(), () -> documents.report(file)));
     WaitingPayments waiting = WaitingFile.read(folder, open.book().payments(), terminal);
-    MonthFindings findings = MonthFindings.of(billed, problems(open, billed), waiting, print);
+    LocalDate yearStart = BookYear.of(open).holding(month.atEndOfMonth());
+    MonthFindings findings =
+        MonthFindings.of(billed, problems(open, billed), waiting, yearStart, print);
     return new MadeMonth(open, machine, terminal, findings, letters, reports);
   }
 

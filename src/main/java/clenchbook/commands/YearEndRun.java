@@ -28,6 +28,7 @@ import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
+import clenchbook.tax.year.YearStart;
 import clenchbook.tax.year.YearEndInput;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -106,12 +107,8 @@ public final class YearEndRun {
   private TaxYear taxYear(OpenBook open, RateTables rates) {
     Settings settings = open.book().settings();
     Regime regime = regime(settings);
-    Optional<Integer> month =
-        settings
-            .findNumber(Setting.YEAR_STARTS)
-            .map(number -> number.intValue())
-            .filter(number -> number >= 1 && number <= 12);
-    TaxYear year = TaxYear.of(regime, request.year(), month, rates);
+    TaxYear year =
+        TaxYear.of(regime, request.year(), YearStart.of(regime, settings, rates));
     return request.calendarQuarters() ? year.withCalendarQuarters() : year;
   }
 

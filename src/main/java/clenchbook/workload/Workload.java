@@ -1,8 +1,6 @@
 package clenchbook.workload;
 
 import clenchbook.book.Book;
-import clenchbook.book.Setting;
-import clenchbook.book.Settings;
 import clenchbook.jobs.Job;
 import clenchbook.workload.outlook.ShapeDifference;
 import java.time.LocalDate;
@@ -19,7 +17,7 @@ public final class Workload {
    *
    * @param book the book
    * @param jobs all its jobs, cancelled ones included; last year's too, for comparison
-   * @param yearStart first day of the year, see {@link #yearStart}
+   * @param yearStart first day of the year
    * @param asAt last day that counts, within the year; whatever is later counts nowhere
    * @param hotLessCold what the comparisons say of shape minutes per shoe; empty when nothing
    * @return figures, report, page and warnings
@@ -37,35 +35,5 @@ public final class Workload {
     WorkYear work = WorkYear.of(book, jobs, yearStart, asAt, hotLessCold);
     return new WorkloadFindings(
         WorkloadFigures.of(work), WorkloadReport.of(work), WorkloadPage.of(work), work.warnings());
-  }
-
-  /**
-   * The first day of the year in which a day lies.
-   *
-   * @param settings Year starts (month), first of that month; blank or the regime's own month: 6
-   *     April for regime {@code uk}, else 1 January
-   * @param day any day of the year
-   * @return its first day
-   */
-  public static LocalDate yearStart(Settings settings, LocalDate day) {
-    LocalDate start = startIn(settings, day.getYear());
-    return day.isBefore(start) ? startIn(settings, day.getYear() - 1) : start;
-  }
-
-  /**
-   * The first day of the year that starts in a calendar year.
-   *
-   * @param settings as for {@link #yearStart}
-   * @param calendarYear the calendar year
-   * @return its first day
-   */
-  public static LocalDate startIn(Settings settings, int calendarYear) {
-    LocalDate regimes =
-        settings.text(Setting.TAX_REGIME).equals("uk")
-            ? LocalDate.of(calendarYear, 4, 6)
-            : LocalDate.of(calendarYear, 1, 1);
-    int month = settings.number(Setting.YEAR_STARTS).intValue();
-    boolean own = month >= 1 && month <= 12 && month != regimes.getMonthValue();
-    return own ? LocalDate.of(calendarYear, month, 1) : regimes;
   }
 }

@@ -5,6 +5,7 @@ import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
+import clenchbook.book.Settings;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
 import clenchbook.reading.rates.PageTranslations;
@@ -14,6 +15,7 @@ import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.tax.year.YearStart;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -56,7 +58,9 @@ public final class YearBook {
         Jurisdictions.find(jobs.index().book().settings().text(Setting.TAX_REGIME))
             .orElseThrow()
             .regime();
-    TaxYear taxYear = TaxYear.of(regime, year, Optional.empty(), RateFiles.bundled());
+    Settings settings = jobs.index().book().settings();
+    TaxYear taxYear =
+        TaxYear.of(regime, year, YearStart.of(regime, settings, RateFiles.bundled()));
     return YearEnd.of(
         new YearEndInput(
             jobs, register, taxYear, quarter, RateFiles.bundled(), stock, PageTranslations.read()));

@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Book;
+import clenchbook.tax.year.YearStart;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.Jurisdictions;
+import clenchbook.reading.rates.RateFiles;
+import clenchbook.book.Settings;
+import clenchbook.book.Setting;
 import clenchbook.book.Trip;
 import clenchbook.comparison.Comparisons;
 import clenchbook.comparison.questions.ComparedJobs;
@@ -59,7 +65,13 @@ class SampleBooksWorkloadTest {
               DAY,
               ComparedJobs.rates(book.settings()));
       return new Sample(
-          book, jobs, Workload.yearStart(book.settings(), DAY), ShapeDifference.of(compared));
+          book, jobs, yearStart(book.settings()), ShapeDifference.of(compared));
+    }
+
+    private static LocalDate yearStart(Settings settings) {
+      Regime regime =
+          Jurisdictions.find(settings.text(Setting.TAX_REGIME)).orElseThrow().regime();
+      return YearStart.of(regime, settings, RateFiles.bundled()).holding(DAY);
     }
 
     WorkloadFindings findings(List<Job> inOrder) {

@@ -84,12 +84,26 @@ public final class RateFiles {
     for (Path file : files(folder)) {
       rows.addAll(overlayRows(folder, file));
     }
-    return overlaid(rows);
+    return overlaid(bundled(), rows);
   }
 
-  private static RateTables overlaid(List<Rate> rows) {
+  /** One of the program's tables alone, as {@code au/year}. */
+  public static RateTables one(String name) {
+    return new RateTables(List.of(bundledTable(name)));
+  }
+
+  /**
+   * One of the program's tables alone, with the file of its name in {@code folder} laid over it
+   * where there is one. Throws {@link RefusedRatesException} as {@link #withOverlay} does.
+   */
+  public static RateTables one(String name, Path folder) {
+    Path file = folder.resolve(name + ".csv");
+    return overlaid(one(name), isTable(file) ? overlayRows(folder, file) : List.of());
+  }
+
+  private static RateTables overlaid(RateTables bundled, List<Rate> rows) {
     try {
-      return rows.isEmpty() ? bundled() : bundled().overlaidWith(rows);
+      return rows.isEmpty() ? bundled : bundled.overlaidWith(rows);
     } catch (IllegalArgumentException refused) {
       throw new RefusedRatesException("your rates folder: " + refused.getMessage());
     }

@@ -64,6 +64,7 @@ public record MonthFindings(
    * @param billed the month, billed
    * @param problems all problems, in any order
    * @param waiting rows of bank entries that wait to be pasted into Payments
+   * @param yearStart the first day of the year in which the month ends
    * @param decided takes each printed report as soon as it stands, while others are still reckoned:
    *     horses by place, margins, comparisons, workload, stock
    * @return everything about the month
@@ -72,6 +73,7 @@ public record MonthFindings(
       BilledMonth billed,
       List<Problem> problems,
       WaitingPayments waiting,
+      LocalDate yearStart,
       Consumer<Report> decided) {
     Jobs jobs = billed.jobs();
     Settings settings = jobs.index().book().settings();
@@ -95,7 +97,7 @@ public record MonthFindings(
         Workload.of(
             jobs.index().book(),
             jobs.all(),
-            Workload.yearStart(settings, last),
+            yearStart,
             last,
             ShapeDifference.of(comparisons));
     done.accept(workload.report());

@@ -1,11 +1,8 @@
 package clenchbook.tax.year;
 
-import clenchbook.tax.rates.Rate;
-import clenchbook.tax.rates.RateTables;
 import clenchbook.values.Period;
 import java.time.LocalDate;
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * One tax year of a regime.
@@ -21,24 +18,10 @@ public record TaxYear(Regime regime, int year, Period days, boolean calendarQuar
   /**
    * The tax year that starts in {@code year}.
    *
-   * @param startMonth the month of the Settings, from its first day; empty for the regime's own
-   *     day. Month 4 in the United Kingdom is the tax year from 6 April, which may be used for a
-   *     year to 31 March.
-   * @param rates where the regime's own first day stands; a year its table lacks starts on 1
-   *     January
+   * @param starts on which day it does
    */
-  public static TaxYear of(
-      Regime regime, int year, Optional<Integer> startMonth, RateTables rates) {
-    Optional<Rate> own =
-        rates.table(regime.table("year")).rows().stream()
-            .filter(row -> row.code().equals("starts"))
-            .reduce((earlier, later) -> later.covers(LocalDate.of(year, 12, 31)) ? later : earlier);
-    LocalDate regimes = own.map(rate -> rate.dayIn(year)).orElse(LocalDate.of(year, 1, 1));
-    LocalDate first =
-        startMonth
-            .filter(month -> month != regimes.getMonthValue())
-            .map(month -> LocalDate.of(year, month, 1))
-            .orElse(regimes);
+  public static TaxYear of(Regime regime, int year, YearStart starts) {
+    LocalDate first = starts.in(year);
     return new TaxYear(regime, year, new Period(first, first.plusYears(1).minusDays(1)), false);
   }
 

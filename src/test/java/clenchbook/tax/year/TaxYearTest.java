@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 
 class TaxYearTest {
   private static TaxYear of(Regime regime, int year, Optional<Integer> month) {
-    return TaxYear.of(regime, year, month, RateFiles.bundled());
+    return TaxYear.of(
+        regime, year, new YearStart(RateFiles.bundled().table(regime.table("year")), month));
   }
 
   /** Income Tax Act 2007 s.4, from memory: 5 April ends a year, 6 April begins the next. */

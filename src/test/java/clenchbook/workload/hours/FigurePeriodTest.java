@@ -2,9 +2,6 @@ package clenchbook.workload.hours;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import clenchbook.book.Setting;
-import clenchbook.jobs.WrittenBook;
-import clenchbook.workload.Workload;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -36,24 +33,5 @@ class FigurePeriodTest {
     assertEquals("2026-04", year.months().get(0).name());
     assertEquals("2027-01", year.months().get(9).name());
     assertEquals(10, year.months().size());
-  }
-
-  @Test
-  void the_year_starts_where_the_settings_or_the_regime_say() {
-    LocalDate day = LocalDate.of(2026, 3, 31);
-    assertEquals(LocalDate.of(2026, 1, 1), start(new WrittenBook(), day));
-    assertEquals(
-        LocalDate.of(2025, 4, 6), start(new WrittenBook().setting(Setting.TAX_REGIME, "uk"), day));
-    assertEquals(
-        LocalDate.of(2025, 7, 1), start(new WrittenBook().setting(Setting.YEAR_STARTS, "7"), day));
-    assertEquals(
-        LocalDate.of(2025, 4, 6),
-        start(
-            new WrittenBook().setting(Setting.YEAR_STARTS, "4").setting(Setting.TAX_REGIME, "uk"),
-            day));
-  }
-
-  private static LocalDate start(WrittenBook book, LocalDate day) {
-    return Workload.yearStart(book.book().settings(), day);
   }
 }

@@ -15,6 +15,7 @@ import clenchbook.tax.page.Translations;
 import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.tax.year.YearStart;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -63,8 +64,7 @@ class UpdateBodyTest {
         TaxYear.of(
             Jurisdictions.find("uk").orElseThrow().regime(),
             year,
-            Optional.empty(),
-            RateFiles.bundled());
+            new YearStart(RateFiles.bundled().table("uk/year"), Optional.empty()));
     TaxYear taxYear = calendar ? standard.withCalendarQuarters() : standard;
     return YearEnd.of(
         new YearEndInput(

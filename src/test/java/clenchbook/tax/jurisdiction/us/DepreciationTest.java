@@ -7,7 +7,9 @@ import clenchbook.book.SourceRow;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxYear;
+import clenchbook.tax.year.YearStart;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
@@ -39,7 +41,7 @@ class DepreciationTest {
   private static List<DepreciatedAsset> in(int year, Asset... assets) {
     RateLookup rates = new RateLookup(RateFiles.bundled());
     TaxYear taxYear =
-        TaxYear.of(UsJurisdiction.REGIME, year, Optional.empty(), RateFiles.bundled());
+        year(year);
     return new Depreciation(List.of(assets), taxYear, rates, new MinorUnit(2)).register();
   }
 
@@ -135,7 +137,7 @@ class DepreciationTest {
   @Test
   void an_anvil_older_than_the_tables_is_kept_without_a_fault() {
     RateLookup rates = new RateLookup(RateFiles.bundled());
-    TaxYear year = TaxYear.of(UsJurisdiction.REGIME, 2025, Optional.empty(), RateFiles.bundled());
+    TaxYear year = year(2025);
     Asset anvil = asset(2, "1979-02-10", "400", "anvil", "", "");
     new Depreciation(List.of(anvil), year, rates, new MinorUnit(2)).register();
     assertEquals(List.of(), rates.missing());
@@ -144,7 +146,7 @@ class DepreciationTest {
   @Test
   void a_year_the_tables_lack_gives_no_depreciation_and_names_the_table() {
     RateLookup rates = new RateLookup(RateFiles.bundled());
-    TaxYear year = TaxYear.of(UsJurisdiction.REGIME, 2031, Optional.empty(), RateFiles.bundled());
+    TaxYear year = year(2031);
     Asset forge = asset(2, "2031-02-10", "400", "forge", "", "");
     List<DepreciatedAsset> found =
         new Depreciation(List.of(forge), year, rates, new MinorUnit(2)).register();
@@ -168,5 +170,10 @@ class DepreciationTest {
             Optional.of(new BigDecimal("500")));
     Period year = new Period(LocalDate.of(2025, 1, 1), LocalDate.of(2025, 12, 31));
     assertEquals(Optional.of(new BigDecimal("116.00")), in(2025, sold).get(0).gain(year));
+  }
+
+  private static TaxYear year(int year) {
+    Regime regime = UsJurisdiction.REGIME;
+    return TaxYear.of(regime, year, new YearStart(RateFiles.bundled().table("us/year"), Optional.empty()));
   }
 }
