@@ -3,6 +3,7 @@ package clenchbook.tax.jurisdiction.uk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
 import clenchbook.reading.rates.RateFiles;
@@ -105,6 +106,34 @@ class UkYearTest {
         YearBook.table(findings, "payments-on-account").rows().stream()
             .map(row -> row.get(1))
             .toList());
+  }
+
+  /**
+   * Income Tax Act 2007 s.4: 5 April ends the year. Work of 2 April stands on the invoice of 30
+   * April, so by the bill it is income of the next year, with the month's other work; by the money
+   * it is income of the day on which it was paid.
+   */
+  @Test
+  void work_of_the_first_five_days_of_april_goes_by_the_bill_or_by_the_money() {
+    for (String basis : List.of("invoiced", "cash")) {
+      WrittenBook book =
+          uk().setting(Setting.TAX_BASIS, basis)
+              .visit("Date: 2026-03-20, Horse: A, Owner: Ash, Work: Set, Charge: 70")
+              .visit("Date: 2026-04-02, Horse: A, Owner: Ash, Work: Set, Charge: 100")
+              .visit("Date: 2026-04-20, Horse: A, Owner: Ash, Work: Set, Charge: 40")
+              .payment("Date: 2026-04-03, Owner: Ash, Amount: 170");
+      List<BilledDocument> march = YearBook.run(book, List.of(), "2026-03");
+      List<BilledDocument> april = YearBook.run(book, march, "2026-04");
+      String first = basis.equals("cash") ? "170.00" : "70.00";
+      String second = basis.equals("cash") ? "0.00" : "140.00";
+      assertEquals(first, turnover(book, march, 2025), basis + " before April is run");
+      assertEquals(first, turnover(book, april, 2025), basis + " after it");
+      assertEquals(second, turnover(book, april, 2026), basis + " in the next year");
+    }
+  }
+
+  private static String turnover(WrittenBook book, List<BilledDocument> register, int year) {
+    return YearBook.amount(YearBook.end(book, register, year), "15").orElse("0.00");
   }
 
   /** A word for a cost does not expire, though the rates of 2031 are not known. */
