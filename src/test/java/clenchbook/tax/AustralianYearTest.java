@@ -171,6 +171,22 @@ class AustralianYearTest {
         findings.notes().stream().anyMatch(note -> note.contains("300 business kilometres")));
   }
 
+  /** The rows of cost name no vehicle: beside the car's 264.00 none counts, and the page says so. */
+  @Test
+  void a_truck_beside_a_car_has_its_cost_left_to_the_preparer() {
+    WrittenBook book =
+        new WrittenBook()
+            .setting(Setting.TAX_REGIME, "au")
+            .purchase("Date: 2025-08-11, Supplier: Pump, Category: Diesel, Gross: 88")
+            .trip("Date: 2025-08-05, From: Home, To: Oak, Distance: 300, Vehicle: Wagon")
+            .trip("Date: 2025-08-06, From: Home, To: Sea, Distance: 100, Vehicle: Truck");
+    YearEndFindings findings = end(book, List.of(), 2025);
+    assertEquals(Optional.of("264.00"), amount(findings, "motor vehicle expenses"));
+    assertTrue(
+        findings.notes().stream()
+            .anyMatch(note -> note.startsWith("100 business") && note.contains("none is counted")));
+  }
+
   /** Each of two cars has a cap of its own. */
   @Test
   void the_cap_is_for_each_car() {

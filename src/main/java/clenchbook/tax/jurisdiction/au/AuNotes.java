@@ -110,12 +110,24 @@ final class AuNotes {
           .forEach(this::carriedOn);
     }
     if (others.signum() > 0) {
-      notes.add(
-          Sentence.of(
-              "{0} business kilometres were driven with a vehicle that is no car: they take no"
-                  + " cents per kilometre, and its actual cost at the business share counts.",
-              plain(others)));
+      otherVehicle(others);
     }
+  }
+
+  /** The rows of vehicle cost name no vehicle, so beside a car's allowance none can count. */
+  private void otherVehicle(BigDecimal kilometres) {
+    notes.add(
+        figures.vehicle().byMileage()
+            ? Sentence.of(
+                "{0} business kilometres were driven with a vehicle that is no car: they take no"
+                    + " cents per kilometre. Its actual cost may be claimed, but the rows of vehicle"
+                    + " cost do not say whose they are, so none is counted here: pick that"
+                    + " vehicle's from the purchases.",
+                plain(kilometres))
+            : Sentence.of(
+                "{0} business kilometres were driven with a vehicle that is no car: they take no"
+                    + " cents per kilometre, and its actual cost at the business share counts.",
+                plain(kilometres)));
   }
 
   private void carriedOn(Rate rate) {
