@@ -28,8 +28,8 @@ import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
-import clenchbook.tax.year.YearStart;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.tax.year.YearStart;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -107,8 +107,7 @@ public final class YearEndRun {
   private TaxYear taxYear(OpenBook open, RateTables rates) {
     Settings settings = open.book().settings();
     Regime regime = regime(settings);
-    TaxYear year =
-        TaxYear.of(regime, request.year(), YearStart.of(regime, settings, rates));
+    TaxYear year = TaxYear.of(regime, request.year(), YearStart.of(regime, settings, rates));
     return request.calendarQuarters() ? year.withCalendarQuarters() : year;
   }
 

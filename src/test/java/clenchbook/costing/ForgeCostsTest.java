@@ -81,10 +81,10 @@ class ForgeCostsTest {
   }
 
   /**
-   * A pound is 0.45359237 kg (NIST Handbook 44, appendix C, section 4, from memory); a US gallon of propane
-   * weighs 4.24 lb: fuel comparison chart of a generator maker's manual (206484GS, "Physical
-   * properties", weight in pounds per gallon of liquid), and biologyinsights.com, "How much does
-   * liquid propane weigh per gallon", which gives 4.2 at 60 F and 4.24 beside it.
+   * A pound is 0.45359237 kg (NIST Handbook 44, appendix C, section 4, from memory); a US gallon of
+   * propane weighs 4.24 lb: fuel comparison chart of a generator maker's manual (206484GS,
+   * "Physical properties", weight in pounds per gallon of liquid), and biologyinsights.com, "How
+   * much does liquid propane weigh per gallon", which gives 4.2 at 60 F and 4.24 beside it.
    */
   @ParameterizedTest
   @CsvSource({

@@ -171,7 +171,9 @@ class AustralianYearTest {
         findings.notes().stream().anyMatch(note -> note.contains("300 business kilometres")));
   }
 
-  /** The rows of cost name no vehicle: beside the car's 264.00 none counts, and the page says so. */
+  /**
+   * The rows of cost name no vehicle: beside the car's 264.00 none counts, and the page says so.
+   */
   @Test
   void a_truck_beside_a_car_has_its_cost_left_to_the_preparer() {
     WrittenBook book =

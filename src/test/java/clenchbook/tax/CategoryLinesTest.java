@@ -18,12 +18,12 @@ import org.junit.jupiter.params.provider.CsvSource;
  *       form of 2024, examples (accounting, tax preparation on 17; postage on 18) as retold in a
  *       line by line guide of March 2016 (ridefreefearlessmoney.com).
  *   <li>uk: HMRC, Self-employment (full) notes SA103F, table of allowable expenses, as retold by
- *       the Low Incomes Tax Reform Group, "What business expenses are allowable?" (litrg.org.uk,
- *       24 April 2017, boxes of 2017/18).
+ *       the Low Incomes Tax Reform Group, "What business expenses are allowable?" (litrg.org.uk, 24
+ *       April 2017, boxes of 2017/18).
  *   <li>ca: Canada Revenue Agency, "Expenses section of Form T2125", Part 4, list of deductible
  *       expenses (canada.ca).
- *   <li>au: Australian Taxation Office, Business and professional items schedule 2024
- *       instructions, P8 (ato.gov.au): repairs of plant and implements, bad debts, rent, interest.
+ *   <li>au: Australian Taxation Office, Business and professional items schedule 2024 instructions,
+ *       P8 (ato.gov.au): repairs of plant and implements, bad debts, rent, interest.
  *   <li>de: names of the lines of Anlage EÜR 2025 and its numbers, as in two public forms of that
  *       year; the examples beside them from memory.
  * </ul>
@@ -103,7 +103,6 @@ class CategoryLinesTest {
             .setting(Setting.TAX_REGIME, country)
             .purchase(
                 "Date: 2025-08-04, Supplier: Someone, Category: " + category + ", Gross: 100");
-    assertEquals(
-        Optional.of("100.00"), YearBook.amount(YearBook.end(book, List.of(), 2025), line));
+    assertEquals(Optional.of("100.00"), YearBook.amount(YearBook.end(book, List.of(), 2025), line));
   }
 }

@@ -96,8 +96,7 @@ class NextYearsRatesTest {
     Jobs jobs = book.jobs();
     Regime regime =
         Jurisdictions.find(book.book().settings().text(Setting.TAX_REGIME)).orElseThrow().regime();
-    TaxYear taxYear =
-        TaxYear.of(regime, year, YearStart.of(regime, book.book().settings(), rates));
+    TaxYear taxYear = TaxYear.of(regime, year, YearStart.of(regime, book.book().settings(), rates));
     return YearEnd.of(
         new YearEndInput(
             jobs,

@@ -59,8 +59,7 @@ public final class YearBook {
             .orElseThrow()
             .regime();
     Settings settings = jobs.index().book().settings();
-    TaxYear taxYear =
-        TaxYear.of(regime, year, YearStart.of(regime, settings, RateFiles.bundled()));
+    TaxYear taxYear = TaxYear.of(regime, year, YearStart.of(regime, settings, RateFiles.bundled()));
     return YearEnd.of(
         new YearEndInput(
             jobs, register, taxYear, quarter, RateFiles.bundled(), stock, PageTranslations.read()));

@@ -4,12 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Book;
-import clenchbook.tax.year.YearStart;
-import clenchbook.tax.year.Regime;
-import clenchbook.tax.Jurisdictions;
-import clenchbook.reading.rates.RateFiles;
-import clenchbook.book.Settings;
 import clenchbook.book.Setting;
+import clenchbook.book.Settings;
 import clenchbook.book.Trip;
 import clenchbook.comparison.Comparisons;
 import clenchbook.comparison.questions.ComparedJobs;
@@ -20,7 +16,11 @@ import clenchbook.jobs.JobResolver;
 import clenchbook.jobs.Jobs;
 import clenchbook.reading.BookReader;
 import clenchbook.reading.ReadOptions;
+import clenchbook.reading.rates.RateFiles;
 import clenchbook.reports.blocks.Block;
+import clenchbook.tax.Jurisdictions;
+import clenchbook.tax.year.Regime;
+import clenchbook.tax.year.YearStart;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.JobShoes;
@@ -64,13 +64,11 @@ class SampleBooksWorkloadTest {
               DAY.minusYears(1).plusDays(1),
               DAY,
               ComparedJobs.rates(book.settings()));
-      return new Sample(
-          book, jobs, yearStart(book.settings()), ShapeDifference.of(compared));
+      return new Sample(book, jobs, yearStart(book.settings()), ShapeDifference.of(compared));
     }
 
     private static LocalDate yearStart(Settings settings) {
-      Regime regime =
-          Jurisdictions.find(settings.text(Setting.TAX_REGIME)).orElseThrow().regime();
+      Regime regime = Jurisdictions.find(settings.text(Setting.TAX_REGIME)).orElseThrow().regime();
       return YearStart.of(regime, settings, RateFiles.bundled()).holding(DAY);
     }
 

@@ -12,8 +12,8 @@ import java.util.Optional;
 /**
  * The unit that a column has of its own, and the other units of its kind that may be typed in its
  * cells. Inch, foot, yard and mile by the international yard and pound agreement of 1959, the pound
- * likewise (NIST Handbook 44, appendix C, section 4, the digits from memory); propane by the gallon of the United
- * States as {@link clenchbook.book.Settings#LB_PER_GALLON} has it.
+ * likewise (NIST Handbook 44, appendix C, section 4, the digits from memory); propane by the gallon
+ * of the United States as {@link clenchbook.book.Settings#LB_PER_GALLON} has it.
  */
 public enum Measure {
   MM(Kind.LENGTH, "mm"),

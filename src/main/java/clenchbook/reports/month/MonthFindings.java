@@ -95,11 +95,7 @@ public record MonthFindings(
     done.accept(comparisons.report(settings.text(Setting.BUSINESS_NAME)));
     WorkloadFindings workload =
         Workload.of(
-            jobs.index().book(),
-            jobs.all(),
-            yearStart,
-            last,
-            ShapeDifference.of(comparisons));
+            jobs.index().book(), jobs.all(), yearStart, last, ShapeDifference.of(comparisons));
     done.accept(workload.report());
     StockFindings stock = Stock.of(jobs, billed.due(), billed.month());
     done.accept(stock.report());

@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The year of a month's end is the tax year of its year's end. */
 class BookYearTest {
   private static final String HEADING =
-      "code,name,value,unit,from,to,source,section,checked\n"
-          + "starts,First day of the tax year,";
+      "code,name,value,unit,from,to,source,section,checked\n" + "starts,First day of the tax year,";
   @TempDir Path folder;
 
   private LocalDate start(String regime, LocalDate day) throws IOException {

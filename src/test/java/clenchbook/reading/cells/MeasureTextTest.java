@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Units behind numbers. The factors: international yard and pound agreement of 1959, in force in
  * the United States by the Federal Register notice of 30 June 1959 (24 FR 5348) and printed in NIST
- * Handbook 44, appendix C, section 4 (the digits from memory): inch 25.4 mm, mile 1609.344 m, pound 0.45359237 kg.
+ * Handbook 44, appendix C, section 4 (the digits from memory): inch 25.4 mm, mile 1609.344 m, pound
+ * 0.45359237 kg.
  */
 class MeasureTextTest {
   private static final MeasureText POINT = new MeasureText(new NumberText(Locale.UK));

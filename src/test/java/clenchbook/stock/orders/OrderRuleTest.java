@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OrderRuleTest {
 
   // Heizer and Render, Operations Management, chapter 12 "Inventory Management", example 3: 1,000
-  // a year, 10 an order, 0.50 a piece kept, 200; the second row by the formula, 2 x 1200 x 10 / 0.5.
+  // a year, 10 an order, 0.50 a piece kept, 200; the second row by the formula, 2 x 1200 x 10 /
+  // 0.5.
   @ParameterizedTest
   @CsvSource({"1000, 10, 0.50, 200", "1200, 10, 0.50, 219"})
   void the_economic_quantity_is_that_of_the_worked_example(

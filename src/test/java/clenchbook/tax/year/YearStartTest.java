@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The first day of a year. Own days: 6 April (Income Tax Act 2007 s.4), 1 July (ato.gov.au, quarters
- * of the year to 30 June), else the calendar year (IRC 441(b); EStG § 4a; canada.ca, sole
+ * The first day of a year. Own days: 6 April (Income Tax Act 2007 s.4), 1 July (ato.gov.au,
+ * quarters of the year to 30 June), else the calendar year (IRC 441(b); EStG § 4a; canada.ca, sole
  * proprietors).
  */
 class YearStartTest {
@@ -54,7 +54,9 @@ class YearStartTest {
     assertEquals(first, of(regime, month).holding(day));
   }
 
-  /** Every regime: a day lies in the tax year that is named by its first day's year, and no other. */
+  /**
+   * Every regime: a day lies in the tax year that is named by its first day's year, and no other.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"", "1", "4", "7", "12"})
   void the_day_of_a_year_to_date_lies_in_the_tax_year_of_that_first_day(String month) {

@@ -45,10 +45,7 @@ class LargestRemainderTest {
    * of them Virginia's 0.463 before South Carolina's 0.422; no page of its own was seen.
    */
   @ParameterizedTest(name = "{0} seats")
-  @CsvSource({
-    "120, 21 16 14 12 11 9 8 7 6 5 3 2 2 2 2",
-    " 60, 11  8  7  6  6 5 4 3 3 2 1 1 1 1 1"
-  })
+  @CsvSource({"120, 21 16 14 12 11 9 8 7 6 5 3 2 2 2 2", " 60, 11  8  7  6  6 5 4 3 3 2 1 1 1 1 1"})
   void the_first_census_gives_the_seats_of_the_vetoed_bill(BigDecimal seats, String expected) {
     String populations =
         "630560 475327 432879 353523 331589 278514 236841 206236 179570 141822 85533 70835 68705"

@@ -120,8 +120,8 @@ final class AuNotes {
         figures.vehicle().byMileage()
             ? Sentence.of(
                 "{0} business kilometres were driven with a vehicle that is no car: they take no"
-                    + " cents per kilometre. Its actual cost may be claimed, but the rows of vehicle"
-                    + " cost do not say whose they are, so none is counted here: pick that"
+                    + " cents per kilometre. Its actual cost may be claimed, but the rows of"
+                    + " vehicle cost do not say whose they are, so none is counted here: pick that"
                     + " vehicle's from the purchases.",
                 plain(kilometres))
             : Sentence.of(

@@ -40,8 +40,7 @@ class DepreciationTest {
 
   private static List<DepreciatedAsset> in(int year, Asset... assets) {
     RateLookup rates = new RateLookup(RateFiles.bundled());
-    TaxYear taxYear =
-        year(year);
+    TaxYear taxYear = year(year);
     return new Depreciation(List.of(assets), taxYear, rates, new MinorUnit(2)).register();
   }
 
@@ -174,6 +173,7 @@ class DepreciationTest {
 
   private static TaxYear year(int year) {
     Regime regime = UsJurisdiction.REGIME;
-    return TaxYear.of(regime, year, new YearStart(RateFiles.bundled().table("us/year"), Optional.empty()));
+    return TaxYear.of(
+        regime, year, new YearStart(RateFiles.bundled().table("us/year"), Optional.empty()));
   }
 }

@@ -16,8 +16,8 @@ class InstalmentTest {
    * 2022: taxplaceinc.com, "Dates and Deadlines", 2022 federal estimated tax payments, which also
    * gives 18 January 2022 for the fourth of 2021; 18 April for Emancipation Day in Washington, 17
    * January 2023 for Martin Luther King Day. 2025: deductionatlas.com, "Estimated taxes" (the four
-   * days, moved to the next business day). 2019, 2020, the rest of 2021, 2023 and 2024: from memory.
-   * 2026: by the calendar.
+   * days, moved to the next business day). 2019, 2020, the rest of 2021, 2023 and 2024: from
+   * memory. 2026: by the calendar.
    */
   @ParameterizedTest
   @CsvSource({
