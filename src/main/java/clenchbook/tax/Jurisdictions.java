@@ -31,6 +31,11 @@ public final class Jurisdictions {
     return ALL.stream().filter(one -> one.regime().word().equals(word)).findFirst();
   }
 
+  /** The regime with that word, else the plain one: where no figure of a country is made. */
+  public static Jurisdiction orPlain(String word) {
+    return find(word).orElseGet(PlainJurisdiction::new);
+  }
+
   /** The words of all of them, in the order of the list. */
   public static List<String> words() {
     return ALL.stream().map(one -> one.regime().word()).toList();

@@ -5,8 +5,6 @@ import clenchbook.book.Settings;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.reading.rates.RefusedRatesException;
 import clenchbook.tax.Jurisdictions;
-import clenchbook.tax.jurisdiction.Jurisdiction;
-import clenchbook.tax.jurisdiction.plain.PlainJurisdiction;
 import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearStart;
@@ -22,10 +20,7 @@ public final class BookYear {
    */
   public static YearStart of(OpenBook open) {
     Settings settings = open.book().settings();
-    Regime regime =
-        Jurisdictions.find(settings.text(Setting.TAX_REGIME))
-            .map(Jurisdiction::regime)
-            .orElse(PlainJurisdiction.REGIME);
+    Regime regime = Jurisdictions.orPlain(settings.text(Setting.TAX_REGIME)).regime();
     return YearStart.of(regime, settings, days(regime.table("year"), open.file()));
   }
 
