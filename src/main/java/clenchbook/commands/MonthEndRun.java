@@ -92,6 +92,12 @@ public final class MonthEndRun {
       month.write(folder, files, RunFacts.of("month-end", asked(), open), "nothing is lost");
       terminal.say(done(open, decision) + "; open " + folder.resolve("index.html"));
       tellWaiting(month.findings().waiting());
+      ShownByPayments.tell(
+          before,
+          decision,
+          open.book().payments(),
+          new MonthSum(open.book().settings().currency(), List.of()),
+          terminal);
       register.forget(
           new RegisterNews(month.findings(), seen, open.book().payments()).tell(terminal));
       if (request.exportRegister().isPresent()) {

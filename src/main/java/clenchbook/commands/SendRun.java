@@ -158,9 +158,9 @@ public final class SendRun {
           new MonthPost(month.findings().billed()).posts(month.letters()),
           new RepeatedMail(request.again()));
       month.findings().differencesInWords().forEach(terminal::warn);
+      ShownByPayments.tell(before, decision, open.book().payments(), sum, terminal);
       List<BilledDocument> drafts = drafts(decision);
       name(drafts, sum);
-      nameNewMails(decision, drafts);
       return request.preview()
           ? preview(open, room, month, decision, register)
           : issue(open, room, month, decision, drafts, register);
@@ -189,24 +189,11 @@ public final class SendRun {
             : what + new MonthSum(sum.currency(), drafts).inWords());
   }
 
-  /** In a month that has been sent before, most mails have gone out already. */
-  private void nameNewMails(BillingDecision decision, List<BilledDocument> drafts) {
-    boolean before = decision.month().stream().anyMatch(each -> each.state().fixed());
-    if (before && !drafts.isEmpty()) {
-      terminal.say(
-          "new post for: "
-              + drafts.stream()
-                  .map(BilledDocument::owner)
-                  .distinct()
-                  .collect(Collectors.joining(", ")));
-    }
-  }
-
   private MadeMonth preview(
       OpenBook open, PostRoom room, MadeMonth month, BillingDecision decision, Register register) {
     month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
     writeMonth(open, room, month, "nothing was sent");
-    writeOutbox(open, room);
+    writeOutbox(open, room, sentBefore(decision));
     terminal.say("Preview: nothing was marked and nothing was sent.");
     return month;
   }
@@ -222,7 +209,7 @@ public final class SendRun {
       throw new RunFault("nothing was issued, as you said no");
     }
     writeMonth(open, room, month, "nothing was sent");
-    writeOutbox(open, room);
+    writeOutbox(open, room, sentBefore(decision));
     List<BilledDocument> issued =
         decision.documents().stream()
             .map(each -> drafts.contains(each) ? each.in(DocumentState.ISSUED) : each)
@@ -235,6 +222,10 @@ public final class SendRun {
         Count.of(drafts.size(), "document")
             + " issued: from now on a change in the book makes a credit note");
     return movedOn(open, room, month, register);
+  }
+
+  private static boolean sentBefore(BillingDecision decision) {
+    return decision.month().stream().anyMatch(document -> document.state().fixed());
   }
 
   private static String question(List<BilledDocument> drafts) {
@@ -270,7 +261,7 @@ public final class SendRun {
     month.write(folder(), month.files(outbox), facts(open), refused);
   }
 
-  private void writeOutbox(OpenBook open, PostRoom room) {
+  private void writeOutbox(OpenBook open, PostRoom room, boolean again) {
     Path folder = folder().resolve(OUTBOX);
     try {
       OutputFolder.write(folder, room.files(), facts(open));
@@ -279,7 +270,12 @@ public final class SendRun {
     }
     room.wordingFaults().stream().map(WordingFault::line).forEach(terminal::warn);
     room.unreadable().forEach(terminal::warn);
-    terminal.say(Count.of(room.mails().size(), "mail") + " in " + folder + " to send or look at");
+    terminal.say(
+        Count.of(room.mails().size(), "mail")
+            + " in "
+            + folder
+            + " to send or look at"
+            + (again ? ", those of documents issued before among them" : ""));
     if (room.printed() > 0) {
       terminal.say(Count.of(room.printed(), "owner") + " to print: " + PostRoom.PRINT_LIST);
     }

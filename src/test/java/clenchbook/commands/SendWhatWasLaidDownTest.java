@@ -176,6 +176,22 @@ class SendWhatWasLaidDownTest {
   }
 
   @Test
+  void what_a_payment_issues_is_told_of_and_its_sharer_too() throws IOException {
+    book.sheet("Horses", "Horse,Owner,Share %\nStar,Ruth,50\nStar,Zoe,50\n");
+    book.sheet("Visits", VISITS + "2026-10-09,,Star,Trim,,\n");
+    monthEnd();
+    book.payments("2026-11-01,Ruth,72,2026-0002,\n");
+    List<String> said = monthEnd().out().lines().toList();
+    assertEquals(
+        List.of(
+            "2026-0002 to Ruth: GBP 72.00, issued because a payment names it",
+            "2026-0003 to Zoe: GBP 24.00, issued with one that a payment names; see that it is"
+                + " sent"),
+        said.subList(1, said.size()));
+    assertFalse(monthEnd().all().contains("a payment names"), "once");
+  }
+
+  @Test
   void a_preview_lays_down_what_is_sent_and_says_in_its_record_that_it_is_one() throws IOException {
     Typed preview = send("--preview");
     assertEquals(0, preview.exit(), preview.all());
@@ -277,7 +293,8 @@ class SendWhatWasLaidDownTest {
     book.sheet("Visits", VISITS + "2026-10-20,Adam,Jet,Trim,,\n2026-10-21,Ruth,Bess,Full set,,\n");
     monthEnd();
     Typed again = sent();
-    assertTrue(again.out().contains("new post for: Adam, Ruth\n"), again.all());
+    assertTrue(
+        again.out().contains(", those of documents issued before among them\n"), again.all());
 
     MimeMessage mail = mails().get(0);
     assertEquals("Invoice 2026-0001, 2026-0003 from Anvil & Rasp, October 2026", mail.getSubject());
