@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.cli.Clenchbook;
+import clenchbook.print.pdf.ArchiveJudge;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,7 +24,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * The sample books' reports and page as printed, read back: every number on them stands in a file
  * of figures, rounded as people read it, and the tables of money cell by cell in their rows. No
- * report is longer than ten minutes at the kitchen table allow.
+ * report is longer than ten minutes at the kitchen table allow. Every document of the month,
+ * letters included, keeps to PDF/A-2b and PDF/UA-1 in the judgement of veraPDF.
  */
 class PrintedFiguresTest {
   /** Pages that a report may have; what is beyond goes to its annex. */
@@ -56,12 +59,24 @@ class PrintedFiguresTest {
     assertEquals("", String.join("\n", missing(run)));
     assertEquals("", String.join("\n", PrintedTables.faults(run)));
     assertEquals(Map.of(), tooLong(run));
+    assertEquals("", String.join("\n", ArchiveJudge.brokenRulesBelow(run)));
     change(run.resolve("figures/margins.csv"));
     change(run.resolve("figures/comparisons.csv"));
     assertFalse(PrintedTables.faults(run).isEmpty(), "a changed figure is noticed");
     Files.delete(run.resolve("figures/jobs.csv"));
     Files.delete(run.resolve("figures/margins.csv"));
     assertFalse(missing(run).isEmpty(), "a figure in no file is noticed");
+  }
+
+  /** The year's papers too; their figures have tests of their own. */
+  @Tag("demand")
+  @ParameterizedTest
+  @ValueSource(strings = {"thornfield-metric", "cedar-hollow-imperial"})
+  void the_years_documents_last(String book) throws Exception {
+    Path copy = folder.resolve(book + ".xlsx");
+    Files.copy(Path.of("sample-workbooks", book + ".xlsx"), copy);
+    Clenchbook.execute("year-end", copy.toString(), "--year", "2025", "--out", folder.toString());
+    assertEquals("", String.join("\n", ArchiveJudge.brokenRulesBelow(folder.resolve("2025"))));
   }
 
   private static List<String> missing(Path run) throws IOException {

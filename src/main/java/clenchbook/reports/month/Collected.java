@@ -22,6 +22,7 @@ import java.util.List;
  * @param problems problems of the whole book
  * @param held problems that hold a row back
  * @param open invoices of which something is open
+ * @param openSum what is open on them
  * @param waiting rows that wait to be pasted into Payments
  */
 record Collected(
@@ -34,6 +35,7 @@ record Collected(
     int problems,
     int held,
     int open,
+    BigDecimal openSum,
     WaitingPayments waiting) {
 
   static Collected of(MonthFindings month) {
@@ -45,6 +47,7 @@ record Collected(
         month.accounts().stream().filter(account -> account.balance().signum() > 0).toList();
     List<Account> late =
         month.accounts().stream().filter(account -> pastDue(account).signum() > 0).toList();
+    OpenInvoices open = new OpenInvoices(month);
     BigDecimal zero = month.jobs().index().book().settings().minorUnit().zero();
     return new Collected(
         drafts.size(),
@@ -55,7 +58,8 @@ record Collected(
         late.stream().map(Collected::pastDue).reduce(zero, BigDecimal::add),
         month.problems().size(),
         (int) month.problems().stream().filter(Collected::isHeld).count(),
-        new OpenInvoices(month).count(),
+        open.count(),
+        zero.add(open.sum()),
         month.waiting());
   }
 
@@ -97,6 +101,7 @@ record Collected(
             List.of("payments to be pasted, sure", Integer.toString(waiting.sure())),
             List.of(
                 "payments to be pasted, in all",
-                toCollect.subtract(toCollect).add(waiting.sum()).toPlainString())));
+                toCollect.subtract(toCollect).add(waiting.sum()).toPlainString()),
+            List.of("open invoices, in all", openSum.toPlainString())));
   }
 }

@@ -54,6 +54,11 @@ final class OpenInvoices {
     return open.size();
   }
 
+  /** What is open on all of them; without decimals for none. */
+  BigDecimal sum() {
+    return open.stream().map(Open::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
   private long daysPastDue(Open each) {
     return Math.max(0, ChronoUnit.DAYS.between(each.document().due(), last));
   }
@@ -82,7 +87,6 @@ final class OpenInvoices {
         open.size() == 1
             ? "1 open invoice, of " + since
             : "Open invoices: " + text.count(open.size()) + ", the oldest of " + since;
-    BigDecimal all = open.stream().map(Open::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
     return List.of(
         new Block.Folded(
             summary,
@@ -93,7 +97,7 @@ final class OpenInvoices {
                     .words("Number", 4, each -> each.document().number())
                     .words("Since", 4, each -> text.date(each.document().date()))
                     .number("Days past due", 4, each -> text.count(daysPastDue(each)))
-                    .total("All", text.money(all), "", "", "")
+                    .total("All", text.money(sum()), "", "", "")
                     .plain())));
   }
 }

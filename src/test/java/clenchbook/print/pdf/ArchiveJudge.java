@@ -2,9 +2,13 @@ package clenchbook.print.pdf;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.verapdf.core.EncryptedPdfException;
 import org.verapdf.core.ModelParsingException;
 import org.verapdf.core.ValidationException;
@@ -34,6 +38,30 @@ public final class ArchiveJudge {
     return brokenRules(pdf, PDFAFlavour.PDFA_2_B, PDFAFlavour.PDFUA_1);
   }
 
+  /**
+   * The rules that the documents of a folder break, on all processors.
+   *
+   * @param folder where they lie, or below
+   * @return each broken rule with its file, by file
+   */
+  public static List<String> brokenRulesBelow(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      List<Path> documents =
+          files.filter(file -> file.toString().endsWith(".pdf")).sorted().toList();
+      return documents.parallelStream()
+          .flatMap(file -> brokenRules(read(file)).stream().map(rule -> file + ": " + rule))
+          .toList();
+    }
+  }
+
+  private static byte[] read(Path file) {
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** As {@link #brokenRules(byte[])}, for these standards. */
   public static List<String> brokenRules(byte[] pdf, PDFAFlavour... standards) {
     List<String> broken = new ArrayList<>();
@@ -46,7 +74,7 @@ public final class ArchiveJudge {
       } catch (ModelParsingException | EncryptedPdfException | ValidationException e) {
         broken.add(standard + ": " + e.getMessage());
       } catch (IOException e) {
-        throw new java.io.UncheckedIOException(e);
+        throw new UncheckedIOException(e);
       }
     }
     return broken;
