@@ -53,7 +53,7 @@ final class LostShoesReading {
     return switch (lost.verdict()) {
       case A_LOWER -> "hot-fitted shoes were lost less often.";
       case A_HIGHER -> "hot-fitted shoes were lost more often.";
-      case NO_DIFFERENCE_SHOWN -> "that shows no difference yet.";
+      case NO_DIFFERENCE_SHOWN -> "which is lost less often, the book can't tell yet.";
       case NOT_ENOUGH_JOBS -> "that is too few to say anything.";
     };
   }

@@ -159,12 +159,12 @@ final class HorseSheet {
     return new Block.Table(
         "",
         List.of(
-            Column.words("Horse", 12),
-            Column.words("Owner", 20),
+            Column.words("Horse", 11),
+            Column.words("Owner", 19),
             Column.words("Last", 7),
-            Column.words("What it had on", 31),
-            Column.words("Extras and notes", 23),
-            Column.words("Due", 7)),
+            Column.words("What it had on", 30),
+            Column.words("Extras and notes", 27),
+            Column.words("Due", 6)),
         rows);
   }
 

@@ -115,21 +115,47 @@ final class OutlookSection {
     Estimate minutes =
         work.mixed().hotShapingMinutes().orElseThrow().map(each -> each * work.past().scale());
     double setUp = work.mixed().setUpSpent() * work.past().scale();
-    return "On your own jobs hot shaping takes "
-        + work.text().number(Math.abs(difference.minutesPerShoe()), 2)
-        + (difference.minutesPerShoe() < 0 ? " minutes a shoe less" : " minutes a shoe more")
-        + " than cold, like with like ("
-        + verdict(difference)
-        + "; see the comparisons). Over "
+    return perShoe(difference)
+        + " Over "
         + pastYear()
         + " that is "
-        + withInterval(minutes)
+        + (difference.shown() ? withInterval(minutes) : between(minutes))
         + " minutes a year on the steel shoes shaped hot (below 0: saved). Setting the forge up"
         + " took "
         + work.text().whole(setUp)
         + " minutes; both together: "
-        + withInterval(minutes.map(each -> each + setUp))
+        + (difference.shown()
+            ? withInterval(minutes.map(each -> each + setUp))
+            : between(minutes.map(each -> each + setUp)))
         + ".";
+  }
+
+  /** A gain is told only where its interval leaves none but gains. */
+  private String perShoe(ShapeDifference difference) {
+    if (!difference.shown()) {
+      return "The book can't tell yet whether hot shaping saves minutes: like with like, anything"
+          + " from "
+          + minutes(difference.low().orElse(difference.minutesPerShoe()))
+          + " to "
+          + minutes(difference.high().orElse(difference.minutesPerShoe()))
+          + " minutes a shoe against cold would fit your own jobs (see the comparisons).";
+    }
+    boolean less = difference.minutesPerShoe() < 0;
+    return "On your own jobs hot shaping takes "
+        + minutes(Math.abs(difference.minutesPerShoe()))
+        + (less ? " minutes a shoe less" : " minutes a shoe more")
+        + " than cold, like with like ("
+        + (less ? "hot is quicker" : "hot is slower")
+        + "; see the comparisons).";
+  }
+
+  private String minutes(double number) {
+    return work.text().number(number, 2);
+  }
+
+  private String between(Estimate estimate) {
+    String ends = interval(Optional.of(estimate), work.text()::whole);
+    return ends.isEmpty() ? work.text().whole(estimate.value()) : "anything from " + ends;
   }
 
   private String pastYear() {
@@ -138,14 +164,6 @@ final class OutlookSection {
         + " to "
         + work.text().date(past.to())
         + (past.whole() ? "" : ", scaled up to a year");
-  }
-
-  private static String verdict(ShapeDifference difference) {
-    return switch (difference.verdict()) {
-      case "a lower" -> "hot is quicker";
-      case "a higher" -> "hot is slower";
-      default -> difference.verdict();
-    };
   }
 
   private String withInterval(Estimate estimate) {

@@ -52,6 +52,30 @@ class OutlookTest {
   private static final Figures YEAR = Figures.of(evenYear(), "2026-12-31", HALF_A_MINUTE_QUICKER);
 
   @Test
+  void a_gain_is_told_only_where_its_interval_leaves_none_but_gains() {
+    assertTrue(annex(-0.9, -0.1, "a lower").contains("hot shaping takes 0.50 minutes a shoe less"));
+    String open = annex(-0.9, 0.3, "no difference shown");
+    assertFalse(open.contains("a shoe less"), open);
+    assertTrue(open.contains("The book can't tell yet whether hot shaping saves minutes"), open);
+    assertTrue(open.contains("anything from \u22120.90 to 0.30 minutes a shoe"), open);
+  }
+
+  private static String annex(double low, double high, String verdict) {
+    ShapeDifference found =
+        new ShapeDifference(-0.5, OptionalDouble.of(low), OptionalDouble.of(high), verdict);
+    WrittenBook book = evenYear();
+    return String.valueOf(
+        Workload.of(
+                book.book(),
+                book.jobs().all(),
+                LocalDate.of(2026, 1, 1),
+                LocalDate.of(2026, 12, 31),
+                Optional.of(found))
+            .report()
+            .annex());
+  }
+
+  @Test
   void blows_to_stop_age_follow_the_mix() {
     // 14 years to the end of 2040. A week: 4 x 80 + 8 x 110 + 2 x 400 = 2,000.
     assertEquals("14.00", YEAR.value("2026", "years to Stop age"));

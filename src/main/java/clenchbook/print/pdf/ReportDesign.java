@@ -105,6 +105,7 @@ final class ReportDesign {
             "tall",
             "section",
             "table",
+            "keep",
             "heading1",
             "heading2",
             "caption",
@@ -206,6 +207,12 @@ final class ReportDesign {
     for (int i = 0; i < layouts.size(); i++) {
       header(table, tableHead(i));
     }
+    keep();
+  }
+
+  /** Rows that stay on one page: a part's head with its first rows, a total with its last. */
+  private void keep() throws JRException {
+    group("keep").setKeepTogether(true);
   }
 
   private JRDesignGroup group(String name) throws JRException {

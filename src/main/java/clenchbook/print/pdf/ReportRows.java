@@ -16,6 +16,9 @@ public final class ReportRows {
   /** Key figures that stand side by side. */
   static final int KEYS_ACROSS = 4;
 
+  /** Rows that a head or a total keeps with it. */
+  private static final int KEPT = 2;
+
   private static final Block.Cell NO_CELL = Block.Cell.of("");
 
   private final List<Map<String, Object>> rows = new ArrayList<>();
@@ -140,7 +143,9 @@ public final class ReportRows {
     }
     int number = layouts.indexOf(layout);
     table++;
-    for (Block.Row line : block.rows().isEmpty() ? List.of(nothingIn(block)) : block.rows()) {
+    List<Block.Row> lines = block.rows().isEmpty() ? List.of(nothingIn(block)) : block.rows();
+    int first = rows.size();
+    for (Block.Row line : lines) {
       Map<String, Object> row =
           row(heads(line) ? "part" : (line.total() ? "total" : "row") + number);
       put(row, "text", line.cells().get(0).text());
@@ -154,6 +159,29 @@ public final class ReportRows {
         put(row, "cell" + i, cell.text());
         put(row, "mark" + i, cell.mark());
       }
+    }
+    keepTogether(lines, first);
+  }
+
+  /** A part's head keeps its first two rows on its page, a total the last two above it. */
+  private void keepTogether(List<Block.Row> lines, int first) {
+    for (int i = 0; i < lines.size(); i++) {
+      if (heads(lines.get(i))) {
+        int last = i;
+        while (last < i + KEPT && last + 1 < lines.size() && !heads(lines.get(last + 1))) {
+          last++;
+        }
+        keep(first + i, first + last);
+      } else if (lines.get(i).total()) {
+        keep(Math.max(first, first + i - KEPT), first + i);
+      }
+    }
+  }
+
+  private void keep(int from, int to) {
+    String block = (String) rows.get(from).get("keep");
+    for (int i = from; i <= to; i++) {
+      rows.get(i).put("keep", block);
     }
   }
 
@@ -187,6 +215,7 @@ public final class ReportRows {
     row.put("tall", "tall " + tall);
     row.put("section", "section " + section);
     row.put("table", "none " + rows.size());
+    row.put("keep", "row " + rows.size());
     rows.add(row);
     return row;
   }

@@ -4,6 +4,7 @@ import clenchbook.comparison.Comparisons;
 import clenchbook.comparison.questions.Comparison;
 import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
+import clenchbook.comparison.questions.Verdict;
 import clenchbook.statistics.Interval;
 import clenchbook.workload.hours.Estimate;
 import java.util.Optional;
@@ -43,6 +44,15 @@ public record ShapeDifference(
 
   private static OptionalDouble end(Optional<Double> end) {
     return end.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+  }
+
+  /**
+   * Whether the book shows a difference: its verdict rests on the wider interval.
+   *
+   * @return false where the interval holds zero
+   */
+  public boolean shown() {
+    return verdict.equals(Verdict.A_LOWER.word()) || verdict.equals(Verdict.A_HIGHER.word());
   }
 
   /** The difference with its interval. */

@@ -64,6 +64,41 @@ class ReportPdfTest {
   }
 
   @Test
+  void a_parts_head_keeps_two_rows_and_a_total_the_last_two() throws IOException {
+    for (int each = 1; each <= 7; each++) {
+      List<Block.Row> rows = new ArrayList<>();
+      for (int i = 0; i < 110; i++) {
+        if (i % each == 0) {
+          rows.add(Block.Row.total("part", ""));
+        }
+        rows.add(Block.Row.of("row", "1"));
+      }
+      rows.add(Block.Row.total("All", "110"));
+      Block table =
+          new Block.Table(
+              "", List.of(Block.Column.words("Horse", 1), Block.Column.number("Shoes", 1)), rows);
+      try (PDDocument document = Loader.loadPDF(print(of(List.of(table))))) {
+        int pages = document.getNumberOfPages();
+        assertTrue(pages > 1);
+        for (int page = 1; page <= pages; page++) {
+          var reader = new org.apache.pdfbox.text.PDFTextStripper();
+          reader.setSortByPosition(true);
+          reader.setStartPage(page);
+          reader.setEndPage(page);
+          List<String> kinds =
+              reader.getText(document).lines().filter(KINDS::contains).toList();
+          int last = kinds.lastIndexOf("part");
+          String said = each + " rows a part, page " + page + ": " + kinds;
+          assertTrue(last < 0 || kinds.size() - last > Math.min(2, each) || page == pages, said);
+          assertTrue(page < pages || kinds.size() >= 3, said);
+        }
+      }
+    }
+  }
+
+  private static final List<String> KINDS = List.of("part", "row 1", "All 110");
+
+  @Test
   void a_heading_and_a_tables_head_never_part_from_its_first_row() throws IOException {
     Block table =
         new Block.Table(
