@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.cli.Clenchbook;
 import clenchbook.print.pdf.ArchiveJudge;
+import clenchbook.print.pdf.Browser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,6 +61,7 @@ class PrintedFiguresTest {
     assertEquals("", String.join("\n", PrintedTables.faults(run)));
     assertEquals(Map.of(), tooLong(run));
     assertEquals("", String.join("\n", ArchiveJudge.brokenRulesBelow(run)));
+    assertEquals("390 wide, 0 parts scroll, 5 pictures", onAPhone(run.resolve("index.html")));
     change(run.resolve("figures/margins.csv"));
     change(run.resolve("figures/comparisons.csv"));
     assertFalse(PrintedTables.faults(run).isEmpty(), "a changed figure is noticed");
@@ -92,6 +94,21 @@ class PrintedFiguresTest {
           .forEach(fault -> missing.add(run.relativize(paper) + ": " + fault));
     }
     return missing;
+  }
+
+  /** On a screen 390 points wide nothing needs to be moved sideways, no amount and no picture. */
+  private static String onAPhone(Path page) throws Exception {
+    try (Browser browser = Browser.open(390, 844)) {
+      browser.go(page.toUri());
+      return browser
+          .ask(
+              "const wide = [...document.querySelectorAll('.scroll, svg')]"
+                  + ".filter(e => e.scrollWidth > e.clientWidth + 1"
+                  + " || e.getBoundingClientRect().right > innerWidth);"
+                  + "return document.documentElement.scrollWidth + ' wide, ' + wide.length"
+                  + " + ' parts scroll, ' + document.querySelectorAll('svg').length + ' pictures'")
+          .asText();
+    }
   }
 
   /** The reports, their annexes and the page; letters have tests of their own. */

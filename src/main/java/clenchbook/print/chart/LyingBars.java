@@ -20,7 +20,7 @@ final class LyingBars {
   private static final float SIZE = 8.5f;
   private static final double GAP = 7;
   private static final double THICKEST = 13;
-  private static final double WIDEST_NAME = 0.42;
+  private static final double WIDEST_NAME = 0.55;
 
   /** A page's own letters may be wider than those it was measured with. */
   private static final double ROOM = 1.1;

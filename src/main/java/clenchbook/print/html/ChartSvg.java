@@ -1,11 +1,15 @@
 package clenchbook.print.html;
 
 import clenchbook.print.chart.ChartPicture;
+import clenchbook.print.fonts.ScriptText;
+import clenchbook.print.fonts.Typefaces;
 import clenchbook.reports.blocks.Block;
 import java.awt.Dimension;
+import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -24,8 +28,14 @@ import org.w3c.dom.Text;
 /** Draws a picture as SVG that stands within a page: no script, no outside file, its own names. */
 final class ChartSvg {
   private static final String SVG = "http://www.w3.org/2000/svg";
-  private static final int WIDTH = 380;
-  private static final int HEIGHT = 225;
+
+  /** So wide that the letters are not too small on a phone. */
+  private static final int WIDTH = 340;
+
+  private static final int HEIGHT = 220;
+  private static final String NO_SIZE = "";
+  private static final Pattern SIZE = Pattern.compile("([0-9.]+)px");
+  private static final FontRenderContext MEASURED = new FontRenderContext(null, true, true);
   private static final Pattern LONG_FRACTION = Pattern.compile("(\\d+\\.\\d)\\d+");
 
   /** What Batik writes on every element though it is the rule anyway, or belongs to the page. */
@@ -63,7 +73,7 @@ final class ChartSvg {
             WIDTH,
             HEIGHT,
             Html.escaped(picture.title() + ". " + picture.inWords())));
-    svg.children(pen.getRoot());
+    svg.children(pen.getRoot(), NO_SIZE);
     return svg.out.append("</svg>").toString();
   }
 
@@ -90,32 +100,48 @@ final class ChartSvg {
     }
   }
 
-  private void children(Node parent) {
+  private void children(Node parent, String size) {
     for (Node node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (node instanceof Element element) {
-        element(element);
+        String own = element.getAttribute("font-size");
+        element(element, own.isEmpty() ? size : own);
       } else if (node instanceof Text text && !text.getData().isBlank()) {
         out.append(Html.escaped(text.getData()));
       }
     }
   }
 
-  private void element(Element element) {
+  private void element(Element element, String size) {
     boolean empty = !element.hasChildNodes();
     if (empty && Set.of("g", "defs").contains(element.getTagName())) {
       return;
     }
     out.append('<').append(element.getTagName());
-    attributes(element)
-        .forEach(
-            (name, value) -> out.append(' ').append(name).append("=\"").append(value).append('"'));
+    Map<String, String> attributes = attributes(element);
+    if (element.getTagName().equals("text")) {
+      fitted(element.getTextContent(), size).ifPresent(attributes::putAll);
+    }
+    attributes.forEach(
+        (name, value) -> out.append(' ').append(name).append("=\"").append(value).append('"'));
     if (empty) {
       out.append("/>");
       return;
     }
     out.append('>');
-    children(element);
+    children(element, size);
     out.append("</").append(element.getTagName()).append('>');
+  }
+
+  /** As wide as it was laid out, in whatever letters the reader's browser has. */
+  private static Optional<Map<String, String>> fitted(String text, String size) {
+    Matcher points = SIZE.matcher(size);
+    if (!points.matches() || text.length() < 2) {
+      return Optional.empty();
+    }
+    double width =
+        ScriptText.width(text, Typefaces.text(Float.parseFloat(points.group(1)), false), MEASURED);
+    String length = String.format(Locale.ROOT, "%.1f", width);
+    return Optional.of(Map.of("textLength", length, "lengthAdjust", "spacingAndGlyphs"));
   }
 
   private static Map<String, String> attributes(Element element) {

@@ -52,7 +52,16 @@ final class HtmlBlocks {
   private void answered(Block.Answered answered) {
     out.append("<div><dt>");
     link(answered.file(), answered.label());
-    out.append("</dt><dd>").append(Html.escaped(answered.answer())).append("</dd></div>\n");
+    out.append("</dt><dd>").append(Html.escaped(answered.answer())).append("</dd>");
+    answered
+        .picture()
+        .ifPresent(
+            picture -> {
+              out.append("<dd>");
+              picture(picture);
+              out.append("</dd>");
+            });
+    out.append("</div>\n");
   }
 
   private void link(String file, String words) {

@@ -78,8 +78,14 @@ public sealed interface Block {
    * @param label the words of the link to it
    * @param file its file, relative to the page
    * @param answer its answer
+   * @param picture its picture; empty for none
    */
-  record Answered(String label, String file, String answer) {}
+  record Answered(String label, String file, String answer, Optional<Picture> picture) {
+    /** An answer without a picture. */
+    public Answered(String label, String file, String answer) {
+      this(label, file, answer, Optional.empty());
+    }
+  }
 
   /** A new page; nothing on the web page. */
   record PageBreak() implements Block {}

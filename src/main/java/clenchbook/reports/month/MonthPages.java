@@ -8,7 +8,6 @@ import clenchbook.book.understood.Assumptions;
 import clenchbook.book.understood.Understood;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureText;
-import clenchbook.reports.blocks.FirstPage;
 import clenchbook.reports.blocks.MonthPage;
 import clenchbook.reports.blocks.MonthPage.FileGroup;
 import clenchbook.reports.blocks.MonthPage.FileLink;
@@ -138,9 +137,11 @@ public final class MonthPages {
     for (Report report : month.reports()) {
       report
           .first()
-          .map(FirstPage::answer)
           .ifPresent(
-              answer -> answers.add(new Block.Answered(report.label(), report.file(), answer)));
+              page ->
+                  answers.add(
+                      new Block.Answered(
+                          report.label(), report.file(), page.answer(), page.picture())));
     }
     return List.of(new Block.Answers(answers));
   }

@@ -110,6 +110,22 @@ class HtmlPageTest {
     assertEquals(4.54, contrast(0x767676, 0xFFFFFF), 0.005);
   }
 
+  @ParameterizedTest
+  @CsvSource({"ink,paper", "quiet,paper", "rust,paper", "ink,sand", "quiet,sand", "rust,sand"})
+  void so_it_does_in_the_dark(String text, String ground) {
+    String page = textOf(SamplePage.empty());
+    String dark = page.substring(page.indexOf("prefers-color-scheme: dark"));
+    double ratio = contrast(colour(dark, text), colour(dark, ground));
+    assertTrue(ratio >= 4.5, text + " on " + ground + ": " + ratio);
+  }
+
+  @Test
+  void pictures_keep_their_white_ground_in_the_dark_since_their_letters_are_dark() {
+    String page = textOf(SamplePage.empty());
+    String dark = page.substring(page.indexOf("prefers-color-scheme: dark"));
+    assertTrue(dark.contains("svg { background: #ffffff;"), dark);
+  }
+
   private static int colour(String page, String name) {
     Matcher found = Pattern.compile("--" + name + ": #([0-9a-f]{6})").matcher(page);
     assertTrue(found.find(), name);
@@ -146,7 +162,7 @@ class HtmlPageTest {
       browser.go(page.toUri());
       assertEquals(0, browser.complaints().size());
       int parts = browser.ask("return document.querySelectorAll('nav a').length").asInt();
-      assertEquals(4, parts);
+      assertEquals(5, parts);
       for (int i = 1; i <= parts; i++) {
         browser.click("nav li:nth-child(" + i + ") a");
         assertTrue(

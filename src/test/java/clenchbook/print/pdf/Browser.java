@@ -11,6 +11,8 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Base64;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -20,6 +22,9 @@ import java.util.regex.Pattern;
 public final class Browser implements AutoCloseable {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern PORT = Pattern.compile("on port (\\d+)");
+
+  /** No window gets narrower; a phone's screen does. */
+  private static final int NARROWEST_WINDOW = 500;
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final Process driver;
@@ -44,15 +49,20 @@ public final class Browser implements AutoCloseable {
         line = said.readLine();
       }
     }
-    Map<String, Object> options =
-        Map.of(
-            "args",
-            List.of(
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-dev-shm-usage",
-                "--window-size=" + width + "," + height));
+    Map<String, Object> options = new HashMap<>();
+    options.put(
+        "args",
+        List.of(
+            "--headless",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-dev-shm-usage",
+            "--window-size=" + width + "," + height));
+    if (width < NARROWEST_WINDOW) {
+      options.put(
+          "mobileEmulation",
+          Map.of("deviceMetrics", Map.of("width", width, "height", height, "pixelRatio", 2)));
+    }
     Map<String, Object> wishes =
         Map.of(
             "capabilities",
@@ -70,6 +80,13 @@ public final class Browser implements AutoCloseable {
 
   public void go(URI page) throws IOException, InterruptedException {
     post("/url", Map.of("url", page.toString()));
+  }
+
+  /** The screen as a PNG. */
+  public byte[] picture() throws IOException, InterruptedException {
+    String encoded =
+        call(HttpRequest.newBuilder(URI.create(address + "/screenshot")).GET()).asText();
+    return Base64.getDecoder().decode(encoded);
   }
 
   public String url() throws IOException, InterruptedException {

@@ -85,8 +85,7 @@ class ReportPdfTest {
           reader.setSortByPosition(true);
           reader.setStartPage(page);
           reader.setEndPage(page);
-          List<String> kinds =
-              reader.getText(document).lines().filter(KINDS::contains).toList();
+          List<String> kinds = reader.getText(document).lines().filter(KINDS::contains).toList();
           int last = kinds.lastIndexOf("part");
           String said = each + " rows a part, page " + page + ": " + kinds;
           assertTrue(last < 0 || kinds.size() - last > Math.min(2, each) || page == pages, said);

@@ -3,6 +3,7 @@ package clenchbook.print.pdf;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.MonthPage;
 import java.util.List;
+import java.util.Optional;
 
 /** An invented month's page with every kind of part. */
 public final class SamplePage {
@@ -30,7 +31,23 @@ public final class SamplePage {
                 "Comparisons",
                 "comparisons.pdf",
                 List.of(new Block.Paragraph("Too few jobs were measured to compare."))),
-            new MonthPage.Section("Workload", "", List.of())),
+            new MonthPage.Section("Workload", "", List.of()),
+            new MonthPage.Section(
+                "The reports",
+                "",
+                List.of(
+                    new Block.Answers(
+                        List.of(
+                            new Block.Answered(
+                                "Margins",
+                                "margins.pdf",
+                                "It earned <more> than the wage.",
+                                Optional.of(
+                                    new Block.Picture(
+                                        "Where it went",
+                                        "Most is <labour>.",
+                                        SampleReports.bars()))),
+                            new Block.Answered("Margins", "margins.pdf", "No picture.")))))),
         List.of(
             new MonthPage.FileGroup(
                 "Invoices",
