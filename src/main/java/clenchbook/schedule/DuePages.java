@@ -135,10 +135,10 @@ final class DuePages {
         .words("Last", 8, horse -> text.shortDay(horse.last()))
         .figure(
             "Weeks",
-            7,
+            9,
             horse -> horse.interval().weeks(),
             horse -> horse.interval().source().basis())
-        .words("Weeks from", 14, horse -> horse.interval().source().words())
+        .words("Weeks from", 12, horse -> horse.interval().source().words())
         .words("Due", 8, horse -> text.shortDay(horse.due()))
         .number("Days overdue", 8, DuePages::overdueDays)
         .captioned(caption);

@@ -19,6 +19,10 @@ import java.util.List;
 final class LyingBars {
   private static final float SIZE = 8.5f;
   private static final double GAP = 7;
+
+  /** How high figures and capitals stand, in parts of the size. */
+  private static final double FIGURE_HEIGHT = 0.714;
+
   private static final double THICKEST = 13;
   private static final double WIDEST_NAME = 0.55;
 
@@ -30,6 +34,7 @@ final class LyingBars {
   private final Chart.Columns chart;
   private final FontMetrics metrics;
   private final double names;
+  private final double before;
   private final double lowest;
   private final double pointsPerUnit;
 
@@ -41,13 +46,17 @@ final class LyingBars {
     this.metrics = pen.getFontMetrics();
     this.names = Math.min(widest(chart.categories()) * ROOM, area.getWidth() * WIDEST_NAME);
     double labels = 0;
+    double labelsBefore = 0;
     double low = 0;
     double high = 0;
     for (Chart.Series series : chart.series()) {
-      labels = Math.max(labels, widest(series.labels()) * ROOM);
-      for (double value : series.values()) {
+      for (int i = 0; i < series.values().size(); i++) {
+        double value = series.values().get(i);
         low = Math.min(low, value);
         high = Math.max(high, value);
+        double label = series.labels().isEmpty() ? 0 : width(series.labels().get(i)) * ROOM;
+        labels = Math.max(labels, value < 0 ? 0 : label);
+        labelsBefore = Math.max(labelsBefore, value < 0 ? label : 0);
       }
     }
     for (Chart.Limit limit : chart.limits()) {
@@ -55,7 +64,8 @@ final class LyingBars {
       high = Math.max(high, limit.value());
     }
     this.lowest = low;
-    double room = area.getWidth() - names - labels - 3 * GAP;
+    this.before = labelsBefore;
+    double room = area.getWidth() - names - before - labels - 3 * GAP;
     this.pointsPerUnit = high > low ? room / (high - low) : 0;
   }
 
@@ -81,7 +91,7 @@ final class LyingBars {
   }
 
   private double across(double value) {
-    return area.getX() + names + GAP + (value - lowest) * pointsPerUnit;
+    return area.getX() + names + GAP + before + (value - lowest) * pointsPerUnit;
   }
 
   /** A row's name and bars, or its figures, which lie over everything. */
@@ -102,23 +112,27 @@ final class LyingBars {
       if (!figures) {
         SeriesStyle.at(i).paint(pen, new Rectangle2D.Double(from, y, to - from, thick));
       } else if (!series.labels().isEmpty()) {
-        label(series.labels().get(at), to + GAP - 2, y + thick / 2);
+        String words = series.labels().get(at);
+        double x = value < 0 ? from - width(words) - GAP + 2 : to + GAP - 2;
+        label(words, x, y + thick / 2, thick);
       }
       y += thick;
     }
   }
 
-  /** On white, so that a limit does not strike it through. */
-  private void label(String words, double x, double middle) {
-    double height = metrics.getAscent() + metrics.getDescent();
-    pen.setColor(Color.WHITE);
-    pen.fill(new Rectangle2D.Double(x - 1, middle - height / 2 + 1, width(words) + 2, height - 2));
+  /** On white where there is a limit, so that this does not strike it through. */
+  private void label(String words, double x, double middle, double most) {
+    if (!chart.limits().isEmpty()) {
+      double height = Math.min(most, metrics.getAscent() + metrics.getDescent() - 2);
+      pen.setColor(Color.WHITE);
+      pen.fill(new Rectangle2D.Double(x - 1, middle - height / 2, width(words) + 2, height));
+    }
     pen.setColor(Palette.INK);
     text(words, x, middle);
   }
 
   private void text(String words, double x, double middle) {
-    double baseline = middle + (metrics.getAscent() - metrics.getDescent()) / 2.0;
+    double baseline = middle + FIGURE_HEIGHT * SIZE / 2;
     ScriptText.draw(pen, words, (float) x, (float) baseline);
   }
 
