@@ -1,7 +1,10 @@
 package clenchbook.tax;
 
+import clenchbook.book.Setting;
+import clenchbook.book.Settings;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryLine;
@@ -28,7 +31,12 @@ final class AnnexPages {
     this.pages = pages;
     this.ties = ties;
     this.rates = rates;
-    this.words = PageWords.of(PageWords.ENGLISH, Translations.NONE);
+    Settings settings = pages.figures().input().book().settings();
+    this.words =
+        PageWords.of(PageWords.ENGLISH, Translations.NONE)
+            .with(
+                new FigureText(
+                    PageWords.ENGLISH, settings.text(Setting.COUNTRY), settings.currency()));
   }
 
   List<Block> blocks() {

@@ -31,10 +31,18 @@ final class LineBlocks {
   }
 
   Block.Table table(List<SummaryLine> lines) {
+    if (lines.stream().allMatch(LineBlocks::isCalledByItsName)) {
+      return rows(TableOf.rows(lines).words(words.say("Line"), 32, this::named));
+    }
     int longest = lines.stream().mapToInt(line -> marked(line).length()).max().orElse(0);
-    return TableOf.rows(lines)
-        .words(words.say("Line"), longest > WORD ? 10 : 5, LineBlocks::marked)
-        .words(words.say("Name"), 27, line -> words.say(line.head().name()))
+    return rows(
+        TableOf.rows(lines)
+            .words(words.say("Line"), longest > WORD ? 10 : 5, line -> words.say(marked(line)))
+            .words(words.say("Name"), 27, line -> words.say(line.head().name())));
+  }
+
+  private Block.Table rows(TableOf<SummaryLine> named) {
+    return named
         .number(words.say("Amount"), 6, line -> words.amount(line.amount()))
         .number(words.say("Rows"), 4, LineBlocks::rows)
         .words(words.say("Basis"), 10, this::basis)
@@ -66,6 +74,15 @@ final class LineBlocks {
 
   private static boolean isCarriedOver(SummaryLine line) {
     return line.head().mark().equals(Standing.CARRIED_OVER.mark());
+  }
+
+  /** Whether a form has no number for the line but its name, which need not be told twice. */
+  private static boolean isCalledByItsName(SummaryLine line) {
+    return line.head().line().equalsIgnoreCase(line.head().name());
+  }
+
+  private String named(SummaryLine line) {
+    return words.say(line.head().name()) + (isCarriedOver(line) ? " *" : "");
   }
 
   /** The number of a line, starred where it or a rate in it is carried over. */

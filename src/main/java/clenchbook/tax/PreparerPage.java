@@ -71,9 +71,8 @@ final class PreparerPage {
    * @param name the file's name without extension
    * @param look what to look at
    * @param missing what the rate tables lack
-   * @param annex what stands in a file of its own
    */
-  Report report(String name, List<Sentence> look, List<MissingRate> missing, List<Block> annex) {
+  Report report(String name, List<Sentence> look, List<MissingRate> missing) {
     List<String> cautions = new ArrayList<>();
     coverage(cautions);
     for (Sentence error : MissingRate.said(missing)) {
@@ -93,8 +92,13 @@ final class PreparerPage {
     vehicle();
     assets();
     beside();
-    return new Report(
-        name, title(), title(), subtitle(), words.say(FOOT), Optional.empty(), blocks, annex);
+    return new Report(name, title(), subtitle(), words.say(FOOT), blocks).in(words.language());
+  }
+
+  /** The evidence, in a file of its own under this page's title. */
+  Report annex(String name, List<Block> evidence) {
+    String title = title() + ": annex";
+    return new Report("annex/" + name, title, subtitle(), words.say(FOOT), evidence);
   }
 
   private String title() {
@@ -229,7 +233,7 @@ final class PreparerPage {
     blocks.add(
         TableOf.rows(rows)
             .words(words.say("Measure"), 9, row -> words.say(row.get(0)))
-            .number(words.say("Value"), 4, row -> words.say(row.get(1)))
+            .number(words.say("Value"), 4, row -> words.inColumn(row.get(1)))
             .words(words.say("Unit"), 3, row -> words.say(row.get(2)))
             .words(words.say("Basis"), 8, row -> words.say(row.get(3)))
             .plain());
@@ -237,7 +241,7 @@ final class PreparerPage {
 
   private List<String> allowance(MileageAllowance.Step step) {
     Rate rate = step.rate();
-    String unit = rate.unit() == RateUnit.PER_KM ? "km" : "mile";
+    String unit = rate.unit() == RateUnit.PER_KM ? "km" : "miles";
     String distance = YearTables.text(YearTables.rounded(step.distance()));
     String mark = rate.standing().mark();
     String basis =

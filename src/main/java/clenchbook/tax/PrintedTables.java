@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 final class PrintedTables {
   private static final List<String> NAMES =
-      List.of("box", "line", "instalment", "row", "class", "province");
+      List.of("box", "line", "instalment", "row", "class", "province", "year");
   private static final int NARROW = 5;
   private static final int WIDE = 28;
 
@@ -47,8 +47,19 @@ final class PrintedTables {
             .toList();
     List<Block.Column> columns = kept.stream().map(at -> column(table, at)).toList();
     List<Block.Row> rows =
-        table.rows().stream().map(row -> row(kept.stream().map(row::get).toList())).toList();
+        table.rows().stream()
+            .map(row -> row(kept.stream().map(at -> cell(table, at, row.get(at))).toList()))
+            .toList();
     return new Block.Table("", columns, rows);
+  }
+
+  private String cell(FigureTable table, int at, String cell) {
+    return isNumeric(table, at) ? words.inColumn(cell) : words.say(cell);
+  }
+
+  private static boolean isNumeric(FigureTable table, int at) {
+    return !NAMES.contains(table.columns().get(at))
+        && table.rows().stream().allMatch(row -> isNumber(row.get(at)));
   }
 
   private Block.Column column(FigureTable table, int at) {
@@ -57,17 +68,15 @@ final class PrintedTables {
     List<String> cells = table.rows().stream().map(row -> words.say(row.get(at))).toList();
     int longest = cells.stream().mapToInt(String::length).max().orElse(0);
     int weight = Math.min(Math.max(Math.max(longest, longestWord(header)), NARROW), WIDE);
-    boolean number =
-        !NAMES.contains(name) && table.rows().stream().allMatch(row -> isNumber(row.get(at)));
-    return new Block.Column(header, number, weight);
+    return new Block.Column(header, isNumeric(table, at), weight);
   }
 
   private static int longestWord(String header) {
     return List.of(header.split(" ")).stream().mapToInt(String::length).max().orElse(0);
   }
 
-  private Block.Row row(List<String> cells) {
-    return new Block.Row(cells.stream().map(words::say).map(Block.Cell::of).toList(), false);
+  private static Block.Row row(List<String> cells) {
+    return new Block.Row(cells.stream().map(Block.Cell::of).toList(), false);
   }
 
   private static String sentence(String column) {
@@ -117,7 +126,7 @@ final class PrintedTables {
               .map(row -> row.get(6))
               .findFirst()
               .orElse("");
-      cells.add(Block.Cell.of(words.say(amount)));
+      cells.add(Block.Cell.of(words.inColumn(amount)));
     }
     return new Block.Row(cells, false);
   }
@@ -133,8 +142,8 @@ final class PrintedTables {
     List<Block.Row> rows = new ArrayList<>();
     for (List<String> key :
         table.rows().stream().map(row -> row.subList(1, 3)).distinct().toList()) {
-      List<String> cells = new ArrayList<>(key);
-      boxes.forEach(box -> cells.add(box(table, key, box)));
+      List<String> cells = new ArrayList<>(key.stream().map(words::say).toList());
+      boxes.forEach(box -> cells.add(words.inColumn(box(table, key, box))));
       rows.add(row(cells));
     }
     return new Block.Table("", columns, rows);

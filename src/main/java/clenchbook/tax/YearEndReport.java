@@ -119,22 +119,26 @@ final class YearEndReport {
     return new FigureTable("what-to-look-at", List.of("kind", "sentence"), rows);
   }
 
-  /** In the farrier's own language where the country's page speaks it, then in its others. */
+  /**
+   * In the farrier's own language where the country's page speaks it, then in its others, then the
+   * evidence, which is in English alone.
+   */
   private List<Report> reports(YearPages pages, List<Sentence> look, List<MissingRate> missing) {
     String own = figures.input().book().settings().text(Setting.LANGUAGE);
     List<String> spoken = jurisdiction.languages();
     String first = spoken.contains(own) ? own : PageWords.ENGLISH;
     List<Report> reports = new ArrayList<>();
-    reports.add(
-        new PreparerPage(pages, first)
-            .report(FILE, look, missing, new AnnexPages(pages, ties, rates).blocks()));
+    reports.add(new PreparerPage(pages, first).report(FILE, look, missing));
     spoken.stream()
         .filter(language -> !language.equals(first))
         .forEach(
             language ->
                 reports.add(
                     new PreparerPage(pages, language)
-                        .report(FILE + "." + language, look, missing, List.of())));
+                        .report(FILE + "." + language, look, missing)));
+    reports.add(
+        new PreparerPage(pages, PageWords.ENGLISH)
+            .annex(FILE, new AnnexPages(pages, ties, rates).blocks()));
     return reports;
   }
 }

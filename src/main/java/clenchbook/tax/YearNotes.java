@@ -150,7 +150,7 @@ final class YearNotes {
               "On days with visits but no business trip in the log about {0} {1} must have been"
                   + " driven, as reconstructed from Places. It is not counted: mileage is proved by"
                   + " a record made at the time.",
-              distance, figures.distanceUnit().word()));
+              distance, figures.distanceUnit().plural()));
     }
   }
 

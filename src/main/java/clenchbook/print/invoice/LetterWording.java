@@ -64,6 +64,11 @@ public final class LetterWording {
     return language;
   }
 
+  /** The word before a page's number. */
+  public String page() {
+    return say("page");
+  }
+
   Map<String, String> words() {
     return Map.copyOf(words);
   }

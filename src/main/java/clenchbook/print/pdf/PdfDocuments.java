@@ -150,18 +150,33 @@ public final class PdfDocuments {
     parts.put("legend", rows.hasBases() ? REPORT_LEGEND : "");
     try {
       JasperDesign design =
-          ReportDesign.of(PaperSize.of(settings.locale()), rows.layouts(), report.caution());
+          ReportDesign.of(
+              PaperSize.of(settings.locale()),
+              rows.layouts(),
+              report.caution(),
+              pageWord(report.language()));
       JasperReport compiled = new TemplateCompiler(usual).compileReport(design);
       JasperReportsContext context = context(parts, rows.rows());
       JasperPrint filled =
           JasperFillManager.getInstance(context).fill(compiled, parts, new PrintRows(rows.rows()));
       FixedPdfExporter.About about =
           new FixedPdfExporter.About(
-              report.title(), settings.business(), "en", settings.asAt(), ArchiveForm.PLAIN, true);
+              report.title(),
+              settings.business(),
+              report.language(),
+              settings.asAt(),
+              ArchiveForm.PLAIN,
+              true);
       return export(context, filled, about, new TagNotes(Map.of(), Optional.empty()));
     } catch (JRException e) {
       throw new IllegalStateException("the pages of " + report.name(), e);
     }
+  }
+
+  /** The page's number and, after it, how many there are: {@code Page 1 of 3}. */
+  private static String pageWord(String language) {
+    String word = LetterWording.of(language).page() + " $V{PAGE_NUMBER} ";
+    return word + (language.equals("en") ? "of" : "/");
   }
 
   private byte[] letter(String template, DocumentHead head, PrintedPage page, ArchiveForm form) {

@@ -71,13 +71,14 @@ final class ReportDesign {
    * @param paper the sheet, laid across where a table has many columns
    * @param layouts the layouts of the tables
    * @param foot what stands at the foot of each page; empty for nothing
+   * @param number the words of the page's number up to how many there are
    * @return the design, ready to compile
    */
-  static JasperDesign of(PaperSize paper, List<TableLayout> layouts, String foot)
+  static JasperDesign of(PaperSize paper, List<TableLayout> layouts, String foot, String number)
       throws JRException {
     ReportDesign drawn = new ReportDesign(paper, layouts, foot);
     drawn.declare();
-    drawn.frame();
+    drawn.frame(number);
     drawn.groups();
     drawn.details();
     return drawn.design;
@@ -155,7 +156,7 @@ final class ReportDesign {
     design.addField(field);
   }
 
-  private void frame() {
+  private void frame(String number) {
     BandSketch title = new BandSketch(design, 74);
     title.block(0, 0, 34, 4, Palette.RUST);
     JRDesignTextField business =
@@ -177,7 +178,7 @@ final class ReportDesign {
     JRDesignTextField name =
         foot.text("$P{title}", small.toTheRight(), width - side, words + 7, side - 74, 11);
     name.setTextAdjust(TextAdjustEnum.CUT_TEXT);
-    foot.line("Page $V{PAGE_NUMBER} of", small.toTheRight(), width - 70, words + 7, 55, 11);
+    foot.line(number, small.toTheRight(), width - 70, words + 7, 55, 11);
     foot.total("$V{PAGE_NUMBER}", small, width - 13, words + 7, 16, 11);
     design.setPageFooter(foot.band());
   }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param first the first page; empty for an annex
  * @param evidence the pages behind it, in reading order
  * @param annex what stands in a file of its own; empty for none
+ * @param language the two-letter code of the language that it is written in
  */
 public record Report(
     String name,
@@ -26,15 +27,31 @@ public record Report(
     String caution,
     Optional<FirstPage> first,
     List<Block> evidence,
-    List<Block> annex) {
+    List<Block> annex,
+    String language) {
+  private static final String ENGLISH = "en";
+
   /** Copies its lists. */
   public Report {
     evidence = List.copyOf(evidence);
     annex = List.copyOf(annex);
   }
 
+  /** A report in English. */
+  public Report(
+      String name,
+      String label,
+      String title,
+      String subtitle,
+      String caution,
+      Optional<FirstPage> first,
+      List<Block> evidence,
+      List<Block> annex) {
+    this(name, label, title, subtitle, caution, first, evidence, annex, ENGLISH);
+  }
+
   /**
-   * Pages without a first page, such as an annex.
+   * Pages in English without a first page, such as an annex.
    *
    * @param name the file's name without extension
    * @param title the title, which is the label too
@@ -44,6 +61,11 @@ public record Report(
    */
   public Report(String name, String title, String subtitle, String caution, List<Block> blocks) {
     this(name, title, title, subtitle, caution, Optional.empty(), blocks, List.of());
+  }
+
+  /** The same pages, said to be in the language that they are written in. */
+  public Report in(String other) {
+    return new Report(name, label, title, subtitle, caution, first, evidence, annex, other);
   }
 
   /**
@@ -79,6 +101,8 @@ public record Report(
     if (annex.isEmpty()) {
       return List.of(this);
     }
-    return List.of(this, new Report("annex/" + name, title + ": annex", subtitle, caution, annex));
+    return List.of(
+        this,
+        new Report("annex/" + name, title + ": annex", subtitle, caution, annex).in(language));
   }
 }

@@ -62,15 +62,29 @@ public final class PageWords {
     return number(amount.toPlainString());
   }
 
+  /**
+   * A cell of a column of numbers, all of which are grouped alike; in a text of its own a whole
+   * number of four digits is not, because it may be a year.
+   */
+  public String inColumn(String cell) {
+    return isNumber(cell) && figures.isPresent() ? grouped(figures.get(), cell) : say(cell);
+  }
+
+  private static String grouped(FigureText text, String number) {
+    BigDecimal value = new BigDecimal(number);
+    return text.number(value, value.scale());
+  }
+
+  private static boolean isNumber(String text) {
+    return text.matches("-?\\d+(\\.\\d+)?");
+  }
+
   /** A text that is a plain number, as this language writes it; any other text as it is. */
   private String number(String text) {
-    if (figures.isEmpty() || !text.matches("-?\\d+(\\.\\d+)?")) {
+    if (figures.isEmpty() || !isNumber(text)) {
       return text;
     }
-    BigDecimal number = new BigDecimal(text);
-    boolean whole = number.scale() == 0;
-    return whole && text.length() < LONG && number.signum() >= 0
-        ? text
-        : figures.get().number(number, number.scale());
+    boolean maybeYear = text.matches("\\d{1," + (LONG - 1) + "}");
+    return maybeYear ? text : grouped(figures.get(), text);
   }
 }

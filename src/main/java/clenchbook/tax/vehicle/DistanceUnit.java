@@ -33,6 +33,12 @@ public enum DistanceUnit {
     return this == KM ? distance : distance.multiply(KM_PER_MILE);
   }
 
+  /** More than one of them. */
+  public String plural() {
+    return this == MILE ? "miles" : word;
+  }
+
+  /** One of them, as the setting has it. */
   public String word() {
     return word;
   }

@@ -114,7 +114,7 @@ final class AuAssets {
         yield new DepreciatedAsset(
             asset,
             AT_ONCE,
-            "at once",
+            "",
             vehicle,
             basis,
             now ? zero : basis,
