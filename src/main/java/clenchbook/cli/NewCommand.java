@@ -6,6 +6,7 @@ import clenchbook.commands.opening.StartedAs;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.reading.starter.StarterPlan;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -37,11 +38,11 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Machine machine = Machine.here(Optional.empty());
     String wanted =
-        language
-            .map(this::known)
-            .orElseGet(() -> StarterPlan.languageOf(Machine.here(Optional.empty()).locale()));
-    return NewBook.write(book, wanted, StartedAs.ofProcess(), Terminal.ofProcess());
+        language.map(this::known).orElseGet(() -> StarterPlan.languageOf(machine.locale()));
+    YearMonth month = YearMonth.from(machine.today());
+    return NewBook.write(book, wanted, StartedAs.ofProcess(), month, Terminal.ofProcess());
   }
 
   private String known(String given) {

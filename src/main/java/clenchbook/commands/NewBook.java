@@ -11,6 +11,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.YearMonth;
 import java.util.Locale;
 
 /** The command {@code new}: a starter workbook; an existing file is never overwritten. */
@@ -23,11 +24,13 @@ public final class NewBook {
    * @param file where to; must not exist
    * @param language in which it speaks: one that there is a starter in, ISO 639-1
    * @param started how the person starts the program
+   * @param month the month that is under way
    * @param terminal where it says what to do next
    * @return 0
    * @throws RunFault when the file exists or can't be written
    */
-  public static int write(Path file, String language, StartedAs started, Terminal terminal) {
+  public static int write(
+      Path file, String language, StartedAs started, YearMonth month, Terminal terminal) {
     String name = String.valueOf(file.getFileName());
     if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw new RunFault(name + ": a new workbook is an .xlsx file; give it that ending");
@@ -45,7 +48,7 @@ public final class NewBook {
             + " is ready: open it, read the first sheet, write your own rows over the examples,"
             + " which count for nothing as they stand. Then:");
     terminal.say("  " + started.line("check", file.toString()));
-    terminal.say("  " + started.line("month-end", file.toString()));
+    terminal.say("  " + started.line("month-end", file.toString()) + " --month " + month);
     return 0;
   }
 }

@@ -165,6 +165,17 @@ class LauncherIT {
   }
 
   @Test
+  void new_names_how_to_start_the_program_as_it_was_started()
+      throws IOException, InterruptedException {
+    Outcome launched = launched(Map.of(), List.of("new", "mine.xlsx", "--language", "en"));
+    String quoted = place.toString().contains(" ") ? "\"" + launcher + "\"" : launcher.toString();
+    assertTrue(launched.said().contains(quoted + " check mine.xlsx"), launched.said());
+    Outcome byHand = byHand(List.of("new", "yours.xlsx", "--language", "en"));
+    assertTrue(byHand.said().contains("java -jar "), byHand.said());
+    assertTrue(byHand.said().contains("clenchbook.jar"), byHand.said());
+  }
+
+  @Test
   void other_commands_make_no_archive() throws Exception {
     Path notes = folder.resolve("check.log");
     Outcome check =

@@ -36,6 +36,15 @@ import java.util.stream.Collectors;
 
 /** The book while it is read. */
 public final class BookDraft {
+  private static final Set<SheetKind> LISTS =
+      EnumSet.of(
+          SheetKind.WORK,
+          SheetKind.MATERIALS,
+          SheetKind.OWNERS,
+          SheetKind.HORSES,
+          SheetKind.PLACES,
+          SheetKind.TAX);
+
   private final List<String> sheets;
   private final List<Problem> problems = new ArrayList<>();
   private final TreeMap<Integer, SheetControl> controls = new TreeMap<>();
@@ -64,12 +73,12 @@ public final class BookDraft {
   }
 
   /**
-   * Notes that a sheet was read, and what its tables are. A list of examples alone is none as yet,
-   * so that no name is unknown to it.
+   * Notes that a sheet was read, and what its tables are. A list of names that holds examples alone
+   * is none as yet, so that no name is unknown to it.
    */
   public void add(int index, SheetControl control, List<SheetRows> tables) {
     tables.stream()
-        .filter(table -> table.layout().kind() == SheetKind.VISITS || !table.holdsExamplesAlone())
+        .filter(table -> !(LISTS.contains(table.layout().kind()) && table.holdsExamplesAlone()))
         .forEach(table -> present.add(table.layout().kind()));
     controls.put(index, control);
     String rows =
