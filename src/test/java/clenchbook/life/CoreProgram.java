@@ -111,29 +111,53 @@ final class CoreProgram implements LifeProgram {
   }
 
   @Override
-  public void killed(Path book, YearMonth month) {
-    monthEnd(book, month, false, Optional.empty());
+  public void killed(Path book, YearMonth month, boolean recorded) {
+    if (recorded) {
+      monthEnd(book, month, false, Optional.empty());
+    }
   }
 
   @Override
   public int send(Path book, YearMonth month) {
-    OpenBook open = open(book);
-    BillingDecision decision =
-        MonthBilling.decide(
-            open.jobs(), documents, LastAsked.of(open.jobs(), documents, month, open.visitsHeld()));
-    if (!Unprepared.of(documents, decision).isEmpty()) {
-      return COULD_NOT_RUN;
-    }
-    record(decision);
-    documents =
-        documents.stream()
-            .map(
-                document ->
-                    document.month().equals(month) && document.state() == DocumentState.DRAFT
-                        ? document.in(DocumentState.ISSUED)
-                        : document)
-            .toList();
+    Optional<BillingDecision> decision = sound(book, month);
+    decision.ifPresent(this::record);
+    decision.ifPresent(unused -> documents = issued(documents, month));
+    return decision.isPresent() ? 0 : COULD_NOT_RUN;
+  }
+
+  @Override
+  public Optional<List<BilledDocument>> ifSent(Path book, YearMonth month) {
+    return sound(book, month).map(decision -> issued(decision.documents(), month));
+  }
+
+  @Override
+  public int preview(Path book, YearMonth month) {
+    record(asLastAsked(book, month));
     return 0;
+  }
+
+  private BillingDecision asLastAsked(Path book, YearMonth month) {
+    OpenBook open = open(book);
+    return MonthBilling.decide(
+        open.jobs(), documents, LastAsked.of(open.jobs(), documents, month, open.visitsHeld()));
+  }
+
+  /** The month as it would go out; empty where it is not as it was last laid down. */
+  private Optional<BillingDecision> sound(Path book, YearMonth month) {
+    BillingDecision decision = asLastAsked(book, month);
+    return Unprepared.of(documents, decision).isEmpty()
+        ? Optional.of(decision)
+        : Optional.empty();
+  }
+
+  private static List<BilledDocument> issued(List<BilledDocument> documents, YearMonth month) {
+    return documents.stream()
+        .map(
+            document ->
+                document.month().equals(month) && document.state() == DocumentState.DRAFT
+                    ? document.in(DocumentState.ISSUED)
+                    : document)
+        .toList();
   }
 
   @Override

@@ -13,11 +13,17 @@ interface LifeProgram {
   /** Month-end; gives its exit code. */
   int monthEnd(Path book, YearMonth month, boolean includeEarlier, Optional<String> correct);
 
-  /** Month-end cut short once its documents are recorded. */
-  void killed(Path book, YearMonth month);
+  /** Month-end cut short, before its documents are recorded or just after. */
+  void killed(Path book, YearMonth month, boolean recorded);
 
   /** Send without delivery; gives its exit code. */
   int send(Path book, YearMonth month);
+
+  /** Send that marks nothing; gives its exit code. */
+  int preview(Path book, YearMonth month);
+
+  /** What the register would hold if a month were sent now; empty where that would be refused. */
+  Optional<List<BilledDocument>> ifSent(Path book, YearMonth month);
 
   /** All documents of the register. */
   List<BilledDocument> documents();

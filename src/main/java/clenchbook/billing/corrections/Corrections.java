@@ -71,11 +71,14 @@ public final class Corrections {
     billed.visits().forEach(this::compare);
   }
 
-  /** Billed visits without a row; those that a draft of another month names are left to it. */
+  /**
+   * Billed visits without a row. What has become of one that a draft of another month names is found
+   * too, lest it be billed here as if it were new.
+   */
   private Map<VisitKey, List<Bearing>> missing() {
     Map<VisitKey, List<Bearing>> missing = new LinkedHashMap<>();
     for (VisitKey visit : billed.visits()) {
-      if (matching.row(visit).isEmpty() && billed.reserved(visit).isEmpty()) {
+      if (matching.row(visit).isEmpty() && !billed.of(visit).isEmpty()) {
         missing.put(visit, billed.of(visit));
       }
     }

@@ -1,6 +1,7 @@
 package clenchbook.billing.corrections;
 
 import clenchbook.billing.corrections.BilledVisits.Bearing;
+import clenchbook.billing.documents.LineMaker;
 import clenchbook.billing.documents.VisitKey;
 import clenchbook.book.Names;
 import clenchbook.jobs.BookIndex;
@@ -24,7 +25,7 @@ import java.util.function.Predicate;
  *
  * <p>A row counts as moved when no document names it, one who is billed for the visit pays for it
  * too, and it has, in this order of preference, the same horse and Work within 31 days, the same
- * date and horse, or the same date and Work.
+ * date and horse, or the same date and Work; of each, one that is charged alike comes first.
  */
 final class MovedRows {
   private static final long MOST_DAYS = 31;
@@ -51,22 +52,42 @@ final class MovedRows {
             .thenComparingInt(VisitKey::occurrence));
     List<Predicate<Pair>> likenesses =
         List.of(
-            pair -> pair.sameHorse() && pair.sameWork() && pair.days() <= MOST_DAYS,
-            pair -> pair.days() == 0 && pair.sameHorse(),
-            pair -> pair.days() == 0 && pair.sameWork());
+            pair -> pair.otherDay() && pair.sameOwn(),
+            pair -> pair.otherWork() && pair.sameOwn(),
+            Pair::otherDay,
+            Pair::otherWork,
+            pair -> pair.otherHorse() && pair.sameOwn(),
+            Pair::otherHorse);
     for (Predicate<Pair> likeness : likenesses) {
       visits.forEach(
           visit -> find(visit, missing.getOrDefault(visit, List.of()), unknown, likeness));
     }
   }
 
-  private record Pair(VisitKey visit, Job job) {
-    boolean sameHorse() {
+  /** A visit as billed, by what decided its charge, and a row that it may have become. */
+  private record Pair(VisitKey visit, String own, Job job) {
+    private boolean sameHorse() {
       return visit.horse().equals(Names.key(job.visit().horse()));
     }
 
-    boolean sameWork() {
+    private boolean sameWork() {
       return visit.work().equals(Names.key(job.visit().work()));
+    }
+
+    boolean sameOwn() {
+      return own.equals(LineMaker.own(job));
+    }
+
+    boolean otherDay() {
+      return sameHorse() && sameWork() && days() <= MOST_DAYS;
+    }
+
+    boolean otherWork() {
+      return days() == 0 && sameHorse();
+    }
+
+    boolean otherHorse() {
+      return days() == 0 && sameWork();
     }
 
     long days() {
@@ -79,9 +100,10 @@ final class MovedRows {
     if (moved.containsKey(visit)) {
       return;
     }
+    String own = bearings.get(0).lines().get(0).own();
     unknown.stream()
         .filter(job -> !taken.contains(job))
-        .map(job -> new Pair(visit, job))
+        .map(job -> new Pair(visit, own, job))
         .filter(likeness)
         .filter(pair -> samePayer(bearings, pair.job()))
         .min(Comparator.comparingLong(Pair::days).thenComparing(Pair::job, Job.ORDER))
