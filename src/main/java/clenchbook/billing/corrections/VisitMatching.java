@@ -48,6 +48,10 @@ public final class VisitMatching {
   /** How much alike a row and a visit on documents have to be; the likest are paired first. */
   private interface Likeness {
     boolean holds(Billed billed, Row row);
+
+    default Likeness and(Likeness other) {
+      return (billed, row) -> holds(billed, row) && other.holds(billed, row);
+    }
   }
 
   private VisitMatching(Jobs jobs, BilledVisits billed) {
@@ -122,16 +126,25 @@ public final class VisitMatching {
     keys.put(row.job(), row.key().at(occurrence));
   }
 
+  /** Who is billed says more than the Owner of the row that was billed once: it may have changed. */
   private List<Likeness> likenesses() {
+    Likeness owner = this::sameOwner;
+    Likeness payer = this::samePayer;
+    Likeness own = VisitMatching::sameOwn;
+    Likeness turn = VisitMatching::sameTurn;
+    Likeness horse = (billed, row) -> sameHorse(billed, row.job());
     return List.of(
-        (billed, row) -> sameOwner(billed, row) && sameOwn(billed, row) && sameTurn(billed, row),
-        (billed, row) -> sameOwner(billed, row) && sameOwn(billed, row),
-        (billed, row) -> sameOwner(billed, row) && sameTurn(billed, row),
-        this::sameOwner,
-        (billed, row) -> samePayer(billed, row) && sameOwn(billed, row),
-        this::samePayer,
-        (billed, row) -> sameHorse(billed, row.job()) && sameOwn(billed, row),
-        (billed, row) -> sameHorse(billed, row.job()));
+        owner.and(payer).and(own).and(turn),
+        owner.and(payer).and(own),
+        payer.and(own),
+        owner.and(own),
+        owner.and(payer).and(turn),
+        owner.and(payer),
+        payer,
+        owner.and(turn),
+        owner,
+        horse.and(own),
+        horse);
   }
 
   private boolean sameOwner(Billed billed, Row row) {
