@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
 /**
  * What a month's run decided about documents.
@@ -57,6 +58,23 @@ public record BillingDecision(
                     difference.concerns(run)
                         || told.getOrDefault(difference.line(), run).equals(run))
             .toList(),
+        unbilled,
+        included,
+        openingDate);
+  }
+
+  /**
+   * The decision as it is told: with every owner as they are called now. What is recorded keeps the
+   * name that a document was issued under.
+   *
+   * @param current the name of now for each
+   * @return the decision
+   */
+  public BillingDecision naming(UnaryOperator<String> current) {
+    return new BillingDecision(
+        month.stream().map(each -> each.ownedBy(current.apply(each.owner()))).toList(),
+        documents.stream().map(each -> each.ownedBy(current.apply(each.owner()))).toList(),
+        differences.stream().map(each -> each.ownedBy(current.apply(each.owner()))).toList(),
         unbilled,
         included,
         openingDate);

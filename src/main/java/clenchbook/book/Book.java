@@ -78,4 +78,34 @@ public record Book(
         .forEach(others::add);
     return others;
   }
+
+  /**
+   * The same book with other rows that name owners.
+   *
+   * @param visitRows for Visits
+   * @param horseRows for Horses
+   * @param paymentRows for Payments
+   * @return the book
+   */
+  public Book with(
+      List<Visit> visitRows, List<HorseRow> horseRows, List<Payment> paymentRows) {
+    return new Book(
+        sheets,
+        settings,
+        visitRows,
+        work,
+        materials,
+        owners,
+        horseRows,
+        places,
+        trips,
+        purchases,
+        paymentRows,
+        assets,
+        counts,
+        taxRates,
+        strain,
+        controls,
+        present);
+  }
 }

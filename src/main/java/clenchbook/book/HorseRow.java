@@ -28,4 +28,25 @@ public record HorseRow(
     Optional<BigDecimal> intervalWeeks,
     Optional<LocalDate> from,
     Optional<LocalDate> until,
-    String notes) {}
+    String notes) {
+  /**
+   * The same row naming others.
+   *
+   * @param ownerName the owner
+   * @param payerName who is billed instead; empty = the owner
+   * @return the row
+   */
+  public HorseRow ownedBy(String ownerName, String payerName) {
+    return new HorseRow(
+        source,
+        horse,
+        ownerName,
+        sharePercent,
+        payerName,
+        place,
+        intervalWeeks,
+        from,
+        until,
+        notes);
+  }
+}

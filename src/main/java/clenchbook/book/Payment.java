@@ -29,4 +29,14 @@ public record Payment(
   public Payment {
     amount = amount.abs();
   }
+
+  /**
+   * The same row naming another owner.
+   *
+   * @param name the owner
+   * @return the row
+   */
+  public Payment by(String name) {
+    return new Payment(source, date, name, amount, invoice, kind, how, reference);
+  }
 }

@@ -83,4 +83,43 @@ public record Visit(
   public boolean cancelled() {
     return reason == Reason.CANCELLED;
   }
+
+  /**
+   * The same row naming another owner.
+   *
+   * @param name the owner; empty = the horse's owner or sharers
+   * @return the row
+   */
+  public Visit ownedBy(String name) {
+    return new Visit(
+        source,
+        date,
+        place,
+        name,
+        horse,
+        work,
+        shoe,
+        size,
+        shoes,
+        newShoes,
+        shaping,
+        nail,
+        nails,
+        extras,
+        trimMin,
+        shapeMin,
+        nailMin,
+        grindMin,
+        forgeMin,
+        totalMin,
+        helperMin,
+        charge,
+        paid,
+        paidInFull,
+        how,
+        reason,
+        lost,
+        vet,
+        notes);
+  }
 }

@@ -15,6 +15,7 @@ import clenchbook.register.RegisterFault;
 import clenchbook.register.RegisterFile;
 import clenchbook.reports.month.BookFigures;
 import clenchbook.reports.month.PaymentRules;
+import clenchbook.reports.month.RenamedOwners;
 import clenchbook.writing.MarkedCopyWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -70,6 +71,7 @@ public final class BookCheck {
     List<BilledDocument> documents = documents(open);
     List<Problem> problems = new ArrayList<>(open.problems());
     problems.addAll(payments(open, documents));
+    problems.addAll(RenamedOwners.problems(open.jobs().index(), documents));
     List<Problem> sorted = tell(open, problems);
     marked.ifPresent(copy -> write(copy, sorted));
     open.withVisits();

@@ -21,6 +21,7 @@ import clenchbook.reports.blocks.Report;
 import clenchbook.reports.month.BilledMonth;
 import clenchbook.reports.month.MonthFindings;
 import clenchbook.reports.month.PaymentRules;
+import clenchbook.reports.month.RenamedOwners;
 import clenchbook.reports.month.ReferenceRules;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -102,6 +103,8 @@ final class MadeMonth {
     problems.addAll(
         PaymentRules.problems(
             open.book().payments(), billed.billing().documents(), billed.billing().openingDate()));
+    problems.addAll(
+        RenamedOwners.problems(open.jobs().index(), billed.billing().documents()));
     problems.addAll(ReferenceRules.problems(open.book().settings(), billed.references(), problems));
     return problems;
   }

@@ -34,7 +34,9 @@ final class RegisterNews {
     fresh.removeAll(seen);
     List<SeenPayment> changed = new ArrayList<>();
     for (SeenPayment payment : seen) {
-      if (!now.contains(payment)) {
+      if (fresh.remove(payment.asOfNow(month.jobs().index()::ownerName))) {
+        changed.add(payment);
+      } else if (!now.contains(payment)) {
         Optional<SeenPayment> other = likest(payment, fresh);
         other.ifPresent(fresh::remove);
         other.ifPresent(unused -> changed.add(payment));

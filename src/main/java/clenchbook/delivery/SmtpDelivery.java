@@ -102,7 +102,7 @@ public final class SmtpDelivery {
     private Optional<String> noLine = Optional.empty();
 
     Run(List<QueuedMail> mails, MailLedger ledger, DeliveryListener listener) {
-      this.mails = List.copyOf(mails);
+      this.mails = mails.stream().map(mail -> mail.knownTo(ledger)).toList();
       this.ledger = ledger;
       this.listener = listener;
     }

@@ -24,7 +24,8 @@ import java.util.Optional;
  * @param horses Horses by name
  * @param owners Owners by key
  * @param places Places by key
- * @param ownerSpelling owners' one spelling by key
+ * @param former owners by the key of each earlier name
+ * @param ownerSpelling owners' one spelling by key, earlier names leading to the one of now
  * @param placeSpelling places' one spelling by key
  */
 public record BookIndex(
@@ -35,16 +36,19 @@ public record BookIndex(
     HorseIndex horses,
     Map<String, Owner> owners,
     Map<String, Place> places,
+    Map<String, Owner> former,
     Map<String, String> ownerSpelling,
     Map<String, String> placeSpelling) {
 
   /**
    * Indexes a book.
    *
-   * @param book the book
-   * @return its index
+   * @param written the book; its rows may name owners as they were called earlier
+   * @return its index, whose book names them as they are called now
    */
-  public static BookIndex of(Book book) {
+  public static BookIndex of(Book written) {
+    FormerNames former = FormerNames.of(written);
+    Book book = former.current(written);
     Map<String, Owner> owners = new LinkedHashMap<>();
     book.owners().forEach(owner -> owners.putIfAbsent(Names.key(owner.name()), owner));
     Map<String, Place> places = new LinkedHashMap<>();
@@ -57,13 +61,15 @@ public record BookIndex(
         new HorseIndex(book.horses()),
         owners,
         places,
-        ownerNames(book),
+        former.owners(),
+        ownerNames(book, former),
         placeNames(book));
   }
 
-  private static Map<String, String> ownerNames(Book book) {
+  private static Map<String, String> ownerNames(Book book, FormerNames former) {
     Map<String, String> names = new LinkedHashMap<>();
     book.owners().forEach(owner -> spell(names, owner.name()));
+    former.owners().forEach((key, owner) -> names.putIfAbsent(key, ownName(names, owner)));
     for (HorseRow row : book.horses()) {
       spell(names, row.owner());
       spell(names, row.billTo());
@@ -75,6 +81,10 @@ public record BookIndex(
       spell(names, payment.owner());
     }
     return names;
+  }
+
+  private static String ownName(Map<String, String> names, Owner owner) {
+    return names.getOrDefault(Names.key(owner.name()), owner.name());
   }
 
   private static Map<String, String> placeNames(Book book) {
@@ -94,7 +104,7 @@ public record BookIndex(
   /**
    * The one spelling of an owner.
    *
-   * @param name as written
+   * @param name as written, or an earlier name of theirs
    * @return as Owners spells it, else as first met
    */
   public String ownerName(String name) {
@@ -114,11 +124,11 @@ public record BookIndex(
   /**
    * An owner's row.
    *
-   * @param name the name
+   * @param name the name, or an earlier one
    * @return its first row; empty when Owners does not know it
    */
   public Optional<Owner> owner(String name) {
-    return Optional.ofNullable(owners.get(Names.key(name)));
+    return Optional.ofNullable(owners.get(Names.key(ownerName(name))));
   }
 
   /**

@@ -38,11 +38,12 @@ public final class JobResolver {
   /**
    * Resolves a whole book.
    *
-   * @param book the book
+   * @param written the book
    * @return its jobs and problems
    */
-  public static Jobs resolve(Book book) {
-    BookIndex index = BookIndex.of(book);
+  public static Jobs resolve(Book written) {
+    BookIndex index = BookIndex.of(written);
+    Book book = index.book();
     JobResolver resolver = new JobResolver(index);
     List<Job> jobs = new ArrayList<>();
     book.visits().stream()

@@ -3,6 +3,7 @@ package clenchbook.jobs;
 import clenchbook.book.HorseRow;
 import clenchbook.book.Material;
 import clenchbook.book.Names;
+import clenchbook.book.Owner;
 import clenchbook.book.Payment;
 import clenchbook.book.Purchase;
 import clenchbook.book.SheetKind;
@@ -35,6 +36,7 @@ final class SheetRules {
     SheetRules rules = new SheetRules(index);
     rules.pricesFromOneDate();
     rules.namesTwice();
+    rules.formerNames();
     rules.shares();
     rules.workRows();
     rules.bars();
@@ -79,6 +81,31 @@ final class SheetRules {
         heading,
         name + " stands twice; the upper row counts",
         "one row for each name",
+        name);
+  }
+
+  private void formerNames() {
+    for (Owner owner : index.book().owners()) {
+      for (String name : owner.formerly()) {
+        Optional<Owner> other = Optional.ofNullable(index.owners().get(Names.key(name)));
+        Optional<Owner> first = Optional.ofNullable(index.former().get(Names.key(name)));
+        if (other.isPresent() && !Names.same(name, owner.name())) {
+          notFormer(owner, name, name + " has a row of its own, which counts");
+        } else if (first.filter(each -> !each.equals(owner)).isPresent()) {
+          notFormer(
+              owner, name, name + " is " + first.get().name() + "'s earlier name already");
+        }
+      }
+    }
+  }
+
+  private void notFormer(Owner owner, String name, String problem) {
+    warn(
+        ProblemKind.NAME_TWICE,
+        owner.source(),
+        "Formerly",
+        problem,
+        "an earlier name that is nobody else's",
         name);
   }
 

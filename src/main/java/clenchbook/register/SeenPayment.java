@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * A payment that a run has seen in the book.
@@ -55,5 +56,17 @@ public record SeenPayment(
 
   private SeenPayment at(int time) {
     return new SeenPayment(date, owner, amount, invoice, kind, reference, time);
+  }
+
+  /**
+   * The payment as it is written now: owners go by their name of now, and a size has no sign.
+   *
+   * @param current the name of now for each
+   * @return the payment
+   */
+  public SeenPayment asOfNow(UnaryOperator<String> current) {
+    String size = amount.startsWith("-") ? amount.substring(1) : amount;
+    return new SeenPayment(
+        date, current.apply(owner), size, invoice, kind, reference, occurrence);
   }
 }

@@ -203,4 +203,11 @@ public final class Ledger {
             .map(BigDecimal::toPlainString)
             .toList());
   }
+
+  /** Who has an account. */
+  List<String> accounts(YearMonth month) {
+    return Accounts.of(jobs, last, month.atDay(1), month.atEndOfMonth()).stream()
+        .map(Account::owner)
+        .toList();
+  }
 }

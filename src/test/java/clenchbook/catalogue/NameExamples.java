@@ -38,6 +38,15 @@ final class NameExamples extends ExampleBooks {
             .sheet("Horses", "Horse|Owner")
             .row("Horses", "Bramble", "Ann"));
     add(
+        ProblemKind.OWNER_RENAMED,
+        "An owner who was billed has no row any more, and a similar one is new",
+        "If both are one owner, put the earlier name under Formerly in the new row: invoices,"
+            + " payments and balance are then theirs. Else nothing. The example was billed as Ann"
+            + " Archer.",
+        visit(VISITS, DAY, "Ann Archer-Bell", "Bramble", "Trim", 45)
+            .sheet("Owners", "Owner|Address")
+            .row("Owners", "Ann Archer-Bell", "1 Example Road"));
+    add(
         ProblemKind.PLACE_UNKNOWN,
         "A place is not in Places",
         "Mend the name, or list the place, so that the way there can be reckoned.",

@@ -11,6 +11,7 @@ import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reports.month.PaymentRules;
+import clenchbook.reports.month.RenamedOwners;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -22,6 +23,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +49,7 @@ class ProblemCatalogueTest {
     List<Problem> problems = new ArrayList<>(open.problems());
     problems.addAll(
         PaymentRules.problems(open.book().payments(), List.of(), LocalDate.of(2026, 1, 1)));
+    problems.addAll(RenamedOwners.problems(open.jobs().index(), Set.of("Ann Archer")));
     return problems;
   }
 

@@ -68,6 +68,21 @@ class SmtpDeliveryTest extends LoopbackDelivery {
   }
 
   @Test
+  void what_went_off_under_an_earlier_name_of_the_owner_does_not_go_again() {
+    OutgoingMail mail = SampleMail.to("Anna", "anna@stable.example");
+    MailId then = new MailId("Anna", "2026-10", "2026-0007");
+    MailId now = new MailId("Anna Bell", "2026-10", "2026-0007");
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, Script.NONE)) {
+      deliver(server, List.of(new QueuedMail(then, mail, false)));
+      DeliveryReport second =
+          secondRun(server, List.of(new QueuedMail(now, mail, false, List.of("An", "Anna"))));
+
+      assertEquals(1, second.count(Result.DELIVERED_BEFORE), second::toString);
+      assertEquals(1, server.taken().size());
+    }
+  }
+
+  @Test
   void an_owner_refused_for_good_is_reported_and_the_others_get_theirs() {
     Script script = Script.at("RCPT", 2, Act.say("550 5.1.1 no such mailbox"));
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {

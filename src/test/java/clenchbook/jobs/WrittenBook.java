@@ -282,7 +282,7 @@ public final class WrittenBook {
                 row.choice(EInvoiceForm.class, "E-invoice"),
                 row.text("Buyer reference"),
                 row.text("E-invoice address")),
-            List.of()));
+            row.text("Formerly").isEmpty() ? List.of() : List.of(row.text("Formerly").split("; "))));
     return this;
   }
 

@@ -102,7 +102,7 @@ public final class Corrections {
     if (kept.size() < bearings.size()) {
       twice(bearings, kept);
     }
-    VisitChange change = rules.of(visit, kept, row, cancelled.contains(visit.at(1)));
+    VisitChange change = rules.of(visit, kept, row, cancelled.contains(current(visit)));
     if (!change.own().isEmpty()) {
       changed(change);
       return;
@@ -113,6 +113,12 @@ public final class Corrections {
     if (billed.reserved(visit).isEmpty()) {
       row.ifPresent(job -> rest.put(job, UnbilledVisits.rest(jobs, job, kept)));
     }
+  }
+
+  /** The first key of its kind, with the owner as they are called now. */
+  private VisitKey current(VisitKey visit) {
+    return new VisitKey(
+        visit.date(), visit.horse(), visit.work(), Names.key(index.ownerName(visit.owner())), 1);
   }
 
   /** Of two invoices that bill one payer for one visit, the one that says what the row says. */

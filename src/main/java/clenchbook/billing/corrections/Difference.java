@@ -35,6 +35,17 @@ public record Difference(
     changes = List.copyOf(changes);
   }
 
+  /**
+   * The same difference under another name of the owner.
+   *
+   * @param name as the owner is called now
+   * @return the difference
+   */
+  public Difference ownedBy(String name) {
+    return new Difference(
+        kind, number, month, name, visit, horse, work, billed, now, changes);
+  }
+
   /** What follows from a difference. */
   public enum Kind {
     /** The visit's own row changed; a credit note takes it back in this run. */

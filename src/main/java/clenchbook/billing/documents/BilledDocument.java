@@ -109,6 +109,31 @@ public record BilledDocument(
     return equals(other.with(state, lines));
   }
 
+  /**
+   * The same document under another name of its owner.
+   *
+   * @param name as the owner is called now
+   * @return the document
+   */
+  public BilledDocument ownedBy(String name) {
+    return new BilledDocument(
+        number,
+        series,
+        sequence,
+        kind,
+        name,
+        month,
+        date,
+        due,
+        corrects,
+        state,
+        lines,
+        taxes,
+        net,
+        tax,
+        gross);
+  }
+
   private BilledDocument with(DocumentState otherState, List<DocumentLine> otherLines) {
     return new BilledDocument(
         number,

@@ -92,6 +92,7 @@ public final class MonthPost {
       String owner, List<BilledDocument> own, boolean statement, Map<String, byte[]> files) {
     return new OwnerPost(
         owner,
+        month.jobs().index().owner(owner).map(Owner::formerly).orElse(List.of()),
         month.jobs().index().owner(owner).map(Owner::email).orElse(""),
         month.month(),
         own.stream()

@@ -15,6 +15,7 @@ import java.util.Optional;
  * All that one owner gets for a month.
  *
  * @param owner the owner's name as the book has it
+ * @param formerly names that the owner had earlier
  * @param email the cell of their mail address; empty where there is none
  * @param month the month
  * @param invoices the month's invoices, by number: mostly one
@@ -24,6 +25,7 @@ import java.util.Optional;
  */
 record OwnerPost(
     String owner,
+    List<String> formerly,
     String email,
     YearMonth month,
     List<InvoiceDocument> invoices,
@@ -31,6 +33,7 @@ record OwnerPost(
     Optional<StatementDocument> statement,
     List<Attachment> files) {
   OwnerPost {
+    formerly = List.copyOf(formerly);
     invoices = List.copyOf(invoices);
     creditNotes = List.copyOf(creditNotes);
     files = List.copyOf(files);

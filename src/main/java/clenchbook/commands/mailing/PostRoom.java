@@ -64,7 +64,8 @@ public final class PostRoom {
       List<MailAddress> to = MailAddress.parseAll(post.email());
       if (!to.isEmpty() && from.isPresent()) {
         OutgoingMail mail = mail(post, from.get(), to);
-        mails.add(new QueuedMail(post.id(), mail, again.isAsked(post.owner())));
+        mails.add(
+            new QueuedMail(post.id(), mail, again.isAsked(post.owner()), post.formerly()));
       } else {
         toPrint.add(printLine(post));
         if (!post.email().isBlank()) {

@@ -47,11 +47,12 @@ public record BilledMonth(
    * A month that has been decided.
    *
    * @param jobs the book's jobs
-   * @param billing what was decided
+   * @param decided what was decided
    * @param month the month
    * @return the month, billed
    */
-  public static BilledMonth of(Jobs jobs, BillingDecision billing, YearMonth month) {
+  public static BilledMonth of(Jobs jobs, BillingDecision decided, YearMonth month) {
+    BillingDecision billing = decided.naming(jobs.index()::ownerName);
     return new BilledMonth(
         month,
         jobs,

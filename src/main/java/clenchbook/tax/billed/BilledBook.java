@@ -70,7 +70,8 @@ public final class BilledBook {
     }
     Billed.Standing standing =
         document.invoice() ? Billed.Standing.INVOICE : Billed.Standing.CREDIT_NOTE;
-    return new Billed(standing, document.number(), document.date(), document.owner(), lines);
+    String owner = jobs.index().ownerName(document.owner());
+    return new Billed(standing, document.number(), document.date(), owner, lines);
   }
 
   private BilledLine line(DocumentLine line, BigDecimal tax) {
