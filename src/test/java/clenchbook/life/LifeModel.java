@@ -34,11 +34,20 @@ final class LifeModel {
     }
   }
 
-  /** Where a row stood: another day and another Work in one step make another visit of it. */
-  private record Place(LocalDate date, String work) {
+  /**
+   * Where a row stood, and who was to pay: where two of day, Work and payers change in one step, it
+   * is another visit.
+   */
+  private record Place(LocalDate date, String work, Set<String> payers) {
+    static Place of(LifeRow row, LifeRow.Terms terms) {
+      return new Place(row.date, row.work, row.parts(terms).keySet());
+    }
+
     boolean like(Place other) {
       boolean near = Math.abs(ChronoUnit.DAYS.between(date, other.date)) <= 31;
-      return date.equals(other.date) || (work.equals(other.work) && near);
+      boolean moved = date.equals(other.date) || (work.equals(other.work) && near);
+      boolean stayed = date.equals(other.date) && work.equals(other.work);
+      return stayed || (moved && payers.stream().anyMatch(other.payers::contains));
     }
   }
 
@@ -55,7 +64,7 @@ final class LifeModel {
         places
             .computeIfAbsent(row.group().horse(), unused -> new HashMap<>())
             .computeIfAbsent(row.name, unused -> new HashSet<>())
-            .add(new Place(row.date, row.work));
+            .add(Place.of(row, book.terms()));
         dearest.merge(row.group().horse(), amount, Math::max);
       }
     }
