@@ -8,12 +8,9 @@ import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.commands.mailing.Dispatch;
-import clenchbook.commands.mailing.MonthPost;
-import clenchbook.commands.mailing.PostRoom;
 import clenchbook.commands.mailing.RepeatedMail;
 import clenchbook.commands.mailing.SendRequest;
 import clenchbook.commands.opening.Count;
-import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
@@ -23,20 +20,15 @@ import clenchbook.commands.opening.Terminal;
 import clenchbook.commands.printing.Printing;
 import clenchbook.delivery.CredentialReader;
 import clenchbook.delivery.message.MailAddress;
-import clenchbook.delivery.wording.WordingFault;
-import clenchbook.print.files.OutputFolder;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Sends a month's documents: names them, asks, writes them with each owner's mail and the list of
@@ -48,8 +40,6 @@ import java.util.stream.Collectors;
  * anywhere, the next run ends the same.
  */
 public final class SendRun {
-  private static final String OUTBOX = "outbox";
-
   private final SendRequest request;
   private final Machine machine;
   private final CredentialReader passwords;
@@ -89,13 +79,13 @@ public final class SendRun {
           request.deliver()
               ? Optional.of(dispatch(open.book().settings(), from))
               : Optional.empty();
-      PostRoom room = new PostRoom(from, OpenBook.folder(request.book()));
+      Outbox outbox = new Outbox(from, OpenBook.folder(request.book()), folder(), terminal);
       Path registerFile = request.register().in(open, reports());
-      MadeMonth month = send(open, room, registerFile, printing);
+      MadeMonth month = send(open, outbox, registerFile, printing);
       boolean allGone = true;
       if (dispatch.isPresent()) {
-        allGone = dispatch.get().send(room.mails(), registerFile, terminal);
-        afterDelivery(open, room, month, registerFile);
+        allGone = dispatch.get().send(outbox.mails(), registerFile, terminal);
+        afterDelivery(open, outbox, month, registerFile);
       }
       return allGone && !rowsHeld(open) ? MonthEndRun.DONE : MonthEndRun.ROWS_HELD;
     } finally {
@@ -124,7 +114,7 @@ public final class SendRun {
     return held;
   }
 
-  private MadeMonth send(OpenBook open, PostRoom room, Path registerFile, Printing printing) {
+  private MadeMonth send(OpenBook open, Outbox outbox, Path registerFile, Printing printing) {
     MonthSum sum = new MonthSum(open.book().settings().currency(), List.of());
     if (!request.preview() && !Files.exists(registerFile)) {
       // Nothing was ever laid down; no register is begun only to say so.
@@ -154,16 +144,14 @@ public final class SendRun {
       if (before.isEmpty()) {
         RegisterChoice.tellBeginning(open, registerFile, reports(), request.month(), terminal);
       }
-      room.sort(
-          new MonthPost(month.findings().billed()).posts(month.letters()),
-          new RepeatedMail(request.again()));
+      outbox.sort(month, new RepeatedMail(request.again()));
       month.findings().differencesInWords().forEach(terminal::warn);
       ShownByPayments.tell(before, decision, open.book().payments(), sum, terminal);
       List<BilledDocument> drafts = drafts(decision);
       name(drafts, sum);
       return request.preview()
-          ? preview(open, room, month, decision, register)
-          : issue(open, room, month, decision, drafts, register);
+          ? preview(open, outbox, month, decision, register)
+          : issue(open, outbox, month, decision, drafts, register);
     }
   }
 
@@ -190,17 +178,17 @@ public final class SendRun {
   }
 
   private MadeMonth preview(
-      OpenBook open, PostRoom room, MadeMonth month, BillingDecision decision, Register register) {
+      OpenBook open, Outbox outbox, MadeMonth month, BillingDecision decision, Register register) {
     month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
-    writeMonth(open, room, month, "nothing was sent");
-    writeOutbox(open, room, sentBefore(decision));
+    writeMonth(open, outbox, month, "nothing was sent");
+    outbox.write(facts(open), sentBefore(decision));
     terminal.say("Preview: nothing was marked and nothing was sent.");
     return month;
   }
 
   private MadeMonth issue(
       OpenBook open,
-      PostRoom room,
+      Outbox outbox,
       MadeMonth month,
       BillingDecision decision,
       List<BilledDocument> drafts,
@@ -208,8 +196,8 @@ public final class SendRun {
     if (!drafts.isEmpty() && !request.yes() && !terminal.agrees(question(drafts))) {
       throw new RunFault("nothing was issued, as you said no");
     }
-    writeMonth(open, room, month, "nothing was sent");
-    writeOutbox(open, room, sentBefore(decision));
+    writeMonth(open, outbox, month, "nothing was sent");
+    outbox.write(facts(open), sentBefore(decision));
     List<BilledDocument> issued =
         decision.documents().stream()
             .map(each -> drafts.contains(each) ? each.in(DocumentState.ISSUED) : each)
@@ -221,7 +209,7 @@ public final class SendRun {
     terminal.say(
         Count.of(drafts.size(), "document")
             + " issued: from now on a change in the book makes a credit note");
-    return movedOn(open, room, month, register);
+    return movedOn(open, outbox, month, register);
   }
 
   private static boolean sentBefore(BillingDecision decision) {
@@ -235,15 +223,15 @@ public final class SendRun {
   }
 
   /** Brings page and figures up to what the register says now. */
-  private MadeMonth movedOn(OpenBook open, PostRoom room, MadeMonth month, Register register) {
+  private MadeMonth movedOn(OpenBook open, Outbox outbox, MadeMonth month, Register register) {
     MadeMonth now = month.movedOn(decide(open, register.documents()), register);
-    writeMonth(open, room, now, "the documents are issued, and nothing is lost");
+    writeMonth(open, outbox, now, "the documents are issued, and nothing is lost");
     return now;
   }
 
-  private void afterDelivery(OpenBook open, PostRoom room, MadeMonth month, Path registerFile) {
+  private void afterDelivery(OpenBook open, Outbox outbox, MadeMonth month, Path registerFile) {
     try (Register register = Register.open(registerFile)) {
-      movedOn(open, room, month, register);
+      movedOn(open, outbox, month, register);
     }
   }
 
@@ -255,30 +243,8 @@ public final class SendRun {
     return reports().resolve(request.month().toString());
   }
 
-  private void writeMonth(OpenBook open, PostRoom room, MadeMonth month, String refused) {
-    Set<String> outbox =
-        room.files().keySet().stream().map(name -> OUTBOX + "/" + name).collect(Collectors.toSet());
-    month.write(folder(), month.files(outbox), facts(open), refused);
-  }
-
-  private void writeOutbox(OpenBook open, PostRoom room, boolean again) {
-    Path folder = folder().resolve(OUTBOX);
-    try {
-      OutputFolder.write(folder, room.files(), facts(open));
-    } catch (IOException e) {
-      throw DiskTrouble.writing("the mails", folder, e, "nothing was sent");
-    }
-    room.wordingFaults().stream().map(WordingFault::line).forEach(terminal::warn);
-    room.unreadable().forEach(terminal::warn);
-    terminal.say(
-        Count.of(room.mails().size(), "mail")
-            + " in "
-            + folder
-            + " to send or look at"
-            + (again ? ", those of documents issued before among them" : ""));
-    if (room.printed() > 0) {
-      terminal.say(Count.of(room.printed(), "owner") + " to print: " + PostRoom.PRINT_LIST);
-    }
+  private void writeMonth(OpenBook open, Outbox outbox, MadeMonth month, String refused) {
+    month.write(folder(), month.files(outbox.paths()), facts(open), refused);
   }
 
   private Map<String, Object> facts(OpenBook open) {
