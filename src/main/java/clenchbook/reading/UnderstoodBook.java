@@ -173,7 +173,7 @@ final class UnderstoodBook {
             ProblemKind.COLUMN_NOT_READ,
             at(layout, heading),
             column + " holds " + holds + " and is not read",
-            "a heading of the guide, a row in Headings (also 'not read'), or check --propose",
+            "a heading of the guide, or a row in Headings (also 'not read')",
             shown));
   }
 

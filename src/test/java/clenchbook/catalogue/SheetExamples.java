@@ -54,7 +54,7 @@ final class SheetExamples extends ExampleBooks {
         ProblemKind.COLUMN_NOT_READ,
         "A column of money or minutes is not read",
         "Give the column a heading from the guide, or say in the sheet Headings what it means;"
-            + " Means 'not read' leaves it out without a word. check --propose guesses it.",
+            + " Means 'not read' leaves it out without a word.",
         visit("Date|Owner|Horse|Work|Quid", DAY, "Ann", "Bramble", "Trim", 45)
             .sheet("Work", "Work|Price")
             .row("Work", "Trim", 40));

@@ -183,6 +183,6 @@ public final class SheetPlan {
             CellRef.ofSheet(""),
             "no sheet holds visits",
             "a sheet with the headings Date, Horse, Work and Owner; your own words go into the"
-                + " sheet Headings, and check --propose guesses them"));
+                + " sheet Headings"));
   }
 }

@@ -55,7 +55,12 @@ class DateTextTest {
   void two_readings_without_an_order_are_both_given_and_none_is_guessed() {
     List<LocalDate> both = List.of(LocalDate.of(2026, 3, 4), LocalDate.of(2026, 4, 3));
     assertEquals(both, plain("03/04/2026").days());
-    assertEquals(both, plain("3.4.26").days());
+    assertEquals(both, plain("3-4-26").days());
+  }
+
+  @Test
+  void a_dotted_date_is_day_first() {
+    assertEquals(List.of(LocalDate.of(2026, 4, 3)), plain("3.4.26").days());
   }
 
   @Test

@@ -24,7 +24,7 @@ class WordsPageTest {
         What sheets, headings, settings and cells may be called in German, French, Spanish and Dutch, beside the English
         words of [your workbook](workbook-guide.md). Made from the program's own lists; the first word of a line is the usual
         one. Case, accents, spaces and punctuation don't matter. A word behind ~ counts only where no other column of the sheet
-        has its meaning. Your own words go into the sheet Headings, or `check --propose` guesses them.
+        has its meaning. Your own words go into the sheet Headings.
         """);
     for (String language : WordLists.FOREIGN) {
       Locale locale = Locale.forLanguageTag(language);
