@@ -87,8 +87,7 @@ public record Book(
    * @param paymentRows for Payments
    * @return the book
    */
-  public Book with(
-      List<Visit> visitRows, List<HorseRow> horseRows, List<Payment> paymentRows) {
+  public Book with(List<Visit> visitRows, List<HorseRow> horseRows, List<Payment> paymentRows) {
     return new Book(
         sheets,
         settings,

@@ -2,14 +2,22 @@ package clenchbook.cli;
 
 import clenchbook.commands.MonthEndRequest;
 import clenchbook.commands.MonthEndRun;
+import clenchbook.commands.opening.Browser;
+import clenchbook.commands.opening.LastFullMonth;
+import clenchbook.commands.opening.OnlyBook;
+import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** The command {@code month-end}. */
 @Command(
@@ -17,11 +25,24 @@ import picocli.CommandLine.Option;
         "Costs, invoices, statements, margins, comparisons, workload, stock, due list, problems.",
     mixinStandardHelpOptions = true)
 final class MonthEndCommand implements Callable<Integer> {
-  @Mixin private final BookOptions book = new BookOptions();
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "BOOK",
+      description = "The workbook; may be left out where the folder holds just one.")
+  private Optional<Path> named = Optional.empty();
 
-  @Option(names = "--month", paramLabel = "YYYY-MM", required = true, description = "The month.")
+  @Mixin private final RunOptions run = new RunOptions();
+
+  @Spec
   @SuppressWarnings("NullAway.Init") // set by the command line
-  private YearMonth month;
+  private CommandSpec spec;
+
+  @Option(
+      names = "--month",
+      paramLabel = "YYYY-MM",
+      description = "The month; default: the last full one before the day of the run.")
+  private Optional<YearMonth> month = Optional.empty();
 
   @Option(
       names = "--include-earlier",
@@ -40,11 +61,32 @@ final class MonthEndCommand implements Callable<Integer> {
       description = "Write the whole register as CSV to a folder, and verify it.")
   private Optional<Path> exportRegister = Optional.empty();
 
+  @Option(names = "--open", description = "Open the month's page in the browser afterwards.")
+  private boolean open;
+
   @Override
   public Integer call() {
+    Terminal terminal = Terminal.ofProcess();
+    Path book = named.orElseGet(() -> only(terminal));
+    YearMonth asked = LastFullMonth.of(month, run.machine().today(), terminal);
     MonthEndRequest request =
         new MonthEndRequest(
-            book.book, month, book.out, book.register(), includeEarlier, correct, exportRegister);
-    return new MonthEndRun(request, book.machine(), Terminal.ofProcess()).run();
+            book, asked, run.out, run.register(), includeEarlier, correct, exportRegister);
+    int code = new MonthEndRun(request, run.machine(), terminal).run();
+    if (open) {
+      new Browser(terminal)
+          .open(Places.reports(book, run.out).resolve(asked.toString()).resolve("index.html"));
+    }
+    return code;
+  }
+
+  private Path only(Terminal terminal) {
+    OnlyBook.Found found = OnlyBook.in(Path.of(""));
+    Path book =
+        found
+            .book()
+            .orElseThrow(() -> new CommandLine.ParameterException(spec.commandLine(), found.why()));
+    terminal.say(book + ", the only workbook in this folder");
+    return book;
   }
 }

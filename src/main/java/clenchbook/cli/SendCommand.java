@@ -2,6 +2,7 @@ package clenchbook.cli;
 
 import clenchbook.commands.SendRun;
 import clenchbook.commands.mailing.SendRequest;
+import clenchbook.commands.opening.LastFullMonth;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.delivery.SmtpServer.Protection;
@@ -9,6 +10,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.YearMonth;
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -41,9 +43,11 @@ final class SendCommand implements Callable<Integer> {
 
   @Mixin private final BookOptions book = new BookOptions();
 
-  @Option(names = "--month", paramLabel = "YYYY-MM", required = true, description = "The month.")
-  @SuppressWarnings("NullAway.Init") // set by the command line
-  private YearMonth month;
+  @Option(
+      names = "--month",
+      paramLabel = "YYYY-MM",
+      description = "The month; default: the last full one before the day of the run.")
+  private Optional<YearMonth> month = Optional.empty();
 
   @Option(names = "--preview", description = "Write the mails and mark nothing.")
   private boolean preview;
@@ -86,10 +90,11 @@ final class SendCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     refuseContradictions();
+    Terminal terminal = Terminal.ofProcess();
     SendRequest request =
         new SendRequest(
             book.book,
-            month,
+            LastFullMonth.of(month, book.machine().today(), terminal),
             book.out,
             book.register(),
             preview,
@@ -98,8 +103,7 @@ final class SendCommand implements Callable<Integer> {
             again,
             protection(),
             Duration.ofMillis(pause.multiply(BigDecimal.valueOf(MILLIS)).longValue()));
-    return new SendRun(request, book.machine(), Machine.mailPasswords(), Terminal.ofProcess())
-        .run();
+    return new SendRun(request, book.machine(), Machine.mailPasswords(), terminal).run();
   }
 
   private void refuseContradictions() {

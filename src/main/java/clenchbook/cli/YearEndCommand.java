@@ -28,9 +28,10 @@ final class YearEndCommand implements Callable<Integer> {
   @Option(
       names = "--year",
       paramLabel = "YYYY",
-      required = true,
-      description = "The year in which the tax year starts.")
-  private int year;
+      description =
+          "The year in which the tax year starts; default: the last one that ended before the day"
+              + " of the run.")
+  private Optional<Integer> year = Optional.empty();
 
   @Option(names = "--quarter", paramLabel = "N", description = "Only this quarter of it, 1 to 4.")
   private Optional<Integer> quarter = Optional.empty();
@@ -50,7 +51,8 @@ final class YearEndCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (year < 1900 || year > 9998 || quarter.filter(n -> n < 1 || n > 4).isPresent()) {
+    if (year.filter(n -> n < 1900 || n > 9998).isPresent()
+        || quarter.filter(n -> n < 1 || n > 4).isPresent()) {
       throw new CommandLine.ParameterException(
           spec.commandLine(), "--year is four digits such as 2026, --quarter is 1, 2, 3 or 4");
     }

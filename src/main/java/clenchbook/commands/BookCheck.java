@@ -4,6 +4,7 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Setting;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
@@ -75,7 +76,11 @@ public final class BookCheck {
     List<Problem> sorted = tell(open, problems);
     marked.ifPresent(copy -> write(copy, sorted));
     open.withVisits();
-    return sorted.stream().anyMatch(problem -> problem.severity() == Severity.HELD) ? 1 : 0;
+    boolean held = sorted.stream().anyMatch(problem -> problem.severity() == Severity.HELD);
+    String monthEnd = NextStep.command("month-end", book);
+    terminal.say(
+        NextStep.of(held ? "put the rows right that are held back; then " + monthEnd : monthEnd));
+    return held ? 1 : 0;
   }
 
   private List<Problem> tell(OpenBook open, List<Problem> problems) {

@@ -3,6 +3,7 @@ package clenchbook.commands;
 import clenchbook.book.Setting;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RunFault;
@@ -84,7 +85,9 @@ public final class CompareRun {
             last,
             ComparedJobs.rates(open.book().settings()));
     write(open, comparisons, first, last);
-    return outcome(open);
+    int code = outcome(open);
+    terminal.say(NextStep.of("look at comparisons.pdf; what it can't tell yet, more jobs will"));
+    return code;
   }
 
   private static YearMonth lastMonth(OpenBook open) {

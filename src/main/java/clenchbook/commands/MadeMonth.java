@@ -21,8 +21,8 @@ import clenchbook.reports.blocks.Report;
 import clenchbook.reports.month.BilledMonth;
 import clenchbook.reports.month.MonthFindings;
 import clenchbook.reports.month.PaymentRules;
-import clenchbook.reports.month.RenamedOwners;
 import clenchbook.reports.month.ReferenceRules;
+import clenchbook.reports.month.RenamedOwners;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -103,8 +103,7 @@ final class MadeMonth {
     problems.addAll(
         PaymentRules.problems(
             open.book().payments(), billed.billing().documents(), billed.billing().openingDate()));
-    problems.addAll(
-        RenamedOwners.problems(open.jobs().index(), billed.billing().documents()));
+    problems.addAll(RenamedOwners.problems(open.jobs().index(), billed.billing().documents()));
     problems.addAll(ReferenceRules.problems(open.book().settings(), billed.references(), problems));
     return problems;
   }

@@ -4,7 +4,9 @@ import clenchbook.billing.BillingDecision;
 import clenchbook.billing.MonthBilling;
 import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.billing.documents.DocumentState;
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RegisterChoice;
@@ -103,7 +105,9 @@ public final class MonthEndRun {
       if (request.exportRegister().isPresent()) {
         new RegisterExport(register).writeTo(request.exportRegister().get(), terminal);
       }
-      return outcome(month.findings().problems());
+      int code = outcome(month.findings().problems());
+      terminal.say(NextStep.of(next(month, decision, folder.resolve("index.html"), code)));
+      return code;
     }
   }
 
@@ -116,6 +120,23 @@ public final class MonthEndRun {
         .correct()
         .ifPresent(number -> CorrectionAsked.check(number, before, decision, request.month()));
     return decision;
+  }
+
+  private String next(MadeMonth month, BillingDecision decision, Path page, int code) {
+    if (code == ROWS_HELD) {
+      return "put the rows right that are held back, and run month-end again";
+    }
+    if (month.findings().waiting().count() > 0) {
+      return "paste " + WaitingFile.PATH + " into Payments, and run month-end again";
+    }
+    boolean drafts =
+        decision.month().stream().anyMatch(each -> each.state() == DocumentState.DRAFT);
+    return "look at "
+        + page
+        + (drafts
+            ? "; if it is right, "
+                + NextStep.command("send", request.book(), "--month", request.month().toString())
+            : "; nothing is left to send");
   }
 
   private void tellWaiting(WaitingPayments waiting) {

@@ -30,7 +30,8 @@ final class MonthExtras {
     }
     Set<String> all = new TreeSet<>(files);
     all.addAll(extras.keySet());
-    byte[] page = HtmlPage.of(MonthPages.of(month, open.understood(), documents, all));
+    byte[] page =
+        HtmlPage.of(MonthPages.of(month, open.understood(), documents, all), RunFacts.version());
     extras.put("index.html", OutputFile.of(page));
     return extras;
   }

@@ -10,6 +10,7 @@ import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RegisterChoice;
@@ -93,7 +94,9 @@ public final class PaymentsRun {
       MatchResult result = Matching.of(ledger, intake.statements(), intake.entries());
       write(open, ledger, intake, result);
       say(ledger, intake, result);
-      return checked(StatementCheck.of(intake.statements(), intake.entries()));
+      int code = checked(StatementCheck.of(intake.statements(), intake.entries()));
+      terminal.say(NextStep.of(next(result)));
+      return code;
     } catch (OutOfMemoryError tooLarge) {
       throw new RunFault("the statements need more memory than the program has");
     } finally {
@@ -177,6 +180,13 @@ public final class PaymentsRun {
             + result.alreadyThere().size()
             + " there already; open "
             + folder().resolve("payments-to-add.csv"));
+  }
+
+  private String next(MatchResult result) {
+    return result.toAdd().isEmpty()
+        ? "nothing is to be pasted; " + NextStep.command("month-end", book)
+        : "read the column why, paste the rows that are right into Payments, then "
+            + NextStep.command("month-end", book);
   }
 
   private int checked(StatementCheck check) {

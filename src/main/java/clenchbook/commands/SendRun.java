@@ -12,6 +12,7 @@ import clenchbook.commands.mailing.RepeatedMail;
 import clenchbook.commands.mailing.SendRequest;
 import clenchbook.commands.opening.Count;
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RegisterChoice;
@@ -87,10 +88,26 @@ public final class SendRun {
         allGone = dispatch.get().send(outbox.mails(), registerFile, terminal);
         afterDelivery(open, outbox, month, registerFile);
       }
-      return allGone && !rowsHeld(open) ? MonthEndRun.DONE : MonthEndRun.ROWS_HELD;
+      boolean held = rowsHeld(open);
+      terminal.say(NextStep.of(next(outbox, allGone)));
+      return allGone && !held ? MonthEndRun.DONE : MonthEndRun.ROWS_HELD;
     } finally {
       terminal.clear();
     }
+  }
+
+  private String next(Outbox outbox, boolean allGone) {
+    String[] month = {"--month", request.month().toString()};
+    String again = NextStep.command("send", request.book(), month);
+    if (request.preview()) {
+      return "look at the mails; if they are right, " + again;
+    }
+    if (!request.deliver() && !outbox.mails().isEmpty()) {
+      return "send the mails in the folder outbox yourself, or let " + again + " --deliver do it";
+    }
+    return allGone
+        ? "when money comes in, " + NextStep.command("payments", request.book(), "--statement FILE")
+        : "what has not gone is tried again by the same command";
   }
 
   private Dispatch dispatch(Settings settings, Optional<MailAddress> from) {

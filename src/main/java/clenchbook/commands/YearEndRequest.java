@@ -8,7 +8,8 @@ import java.util.Optional;
  * What year-end was asked.
  *
  * @param book the workbook
- * @param year the calendar year in which the tax year starts
+ * @param year the calendar year in which the tax year starts; empty for the last one that ended
+ *     before the day of the run
  * @param quarter only this quarter of it, 1 to 4
  * @param calendarQuarters whether quarters begin on the first of a month although the year does not
  * @param out the folder of reports; empty for the one beside the book
@@ -18,7 +19,7 @@ import java.util.Optional;
  */
 public record YearEndRequest(
     Path book,
-    int year,
+    Optional<Integer> year,
     Optional<Integer> quarter,
     boolean calendarQuarters,
     Optional<Path> out,

@@ -5,6 +5,7 @@ import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
 import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RunFault;
@@ -30,9 +31,11 @@ import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.tax.year.YearStart;
+import clenchbook.values.Period;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +50,7 @@ public final class YearEndRun {
   private final YearEndRequest request;
   private final Machine machine;
   private final Terminal terminal;
+  private int starts;
 
   /**
    * Makes the run.
@@ -71,14 +75,19 @@ public final class YearEndRun {
     try {
       RateTables rates = rates();
       OpenBook open = OpenBook.read(request.book(), machine, terminal).withVisits();
+      starts = request.year().isPresent() ? request.year().get() : lastEnded(open, rates);
       List<BilledDocument> register = register(open);
       open.warnOfLaterDates(machine.today(), terminal);
       open.tellAssumptions(terminal);
       terminal.progress("working out " + name());
-      YearEndFindings year = YearEnd.of(input(open, register, rates));
-      YearReports reports = YearReports.of(open, year, taxYear(open, rates));
-      write(open, year, reports);
-      return outcome(open, year);
+      YearEndFindings found = YearEnd.of(input(open, register, rates));
+      YearReports reports = YearReports.of(open, found, taxYear(open, rates));
+      write(open, found, reports);
+      int code = outcome(open, found);
+      terminal.say(
+          NextStep.of(
+              "look at tax-summary.pdf, then give it and the folder accountant to your preparer"));
+      return code;
     } finally {
       terminal.clear();
     }
@@ -92,7 +101,7 @@ public final class YearEndRun {
   }
 
   private String name() {
-    return request.year() + request.quarter().map(quarter -> "-Q" + quarter).orElse("");
+    return starts + request.quarter().map(quarter -> "-Q" + quarter).orElse("");
   }
 
   private RateTables rates() {
@@ -104,10 +113,43 @@ public final class YearEndRun {
     }
   }
 
+  /** The last year, or the last time of the quarter asked for, that was over before today. */
+  private int lastEnded(OpenBook open, RateTables rates) {
+    int candidate = machine.today().getYear() + 1;
+    while (!lastDay(taxYear(open, rates, candidate)).isBefore(machine.today())) {
+      candidate--;
+    }
+    Period days = period(taxYear(open, rates, candidate));
+    terminal.say(
+        "The tax year "
+            + taxYear(open, rates, candidate).label()
+            + request.quarter().map(quarter -> ", quarter " + quarter).orElse("")
+            + " ("
+            + days.first()
+            + " to "
+            + days.last()
+            + "), the last one over before "
+            + machine.today()
+            + " (--year YYYY takes another)");
+    return candidate;
+  }
+
+  private LocalDate lastDay(TaxYear year) {
+    return period(year).last();
+  }
+
+  private Period period(TaxYear year) {
+    return request.quarter().map(year::quarter).orElse(year.days());
+  }
+
   private TaxYear taxYear(OpenBook open, RateTables rates) {
+    return taxYear(open, rates, starts);
+  }
+
+  private TaxYear taxYear(OpenBook open, RateTables rates, int first) {
     Settings settings = open.book().settings();
     Regime regime = regime(settings);
-    TaxYear year = TaxYear.of(regime, request.year(), YearStart.of(regime, settings, rates));
+    TaxYear year = TaxYear.of(regime, first, YearStart.of(regime, settings, rates));
     return request.calendarQuarters() ? year.withCalendarQuarters() : year;
   }
 
@@ -188,7 +230,7 @@ public final class YearEndRun {
 
   private Map<String, Object> asked(YearEndFindings year) {
     Map<String, Object> asked = new LinkedHashMap<>();
-    asked.put("year", request.year());
+    asked.put("year", starts);
     asked.put("quarter", request.quarter().map(String::valueOf).orElse(""));
     if (request.calendarQuarters()) {
       asked.put("calendar_quarters", true);

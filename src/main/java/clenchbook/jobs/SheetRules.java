@@ -92,8 +92,7 @@ final class SheetRules {
         if (other.isPresent() && !Names.same(name, owner.name())) {
           notFormer(owner, name, name + " has a row of its own, which counts");
         } else if (first.filter(each -> !each.equals(owner)).isPresent()) {
-          notFormer(
-              owner, name, name + " is " + first.get().name() + "'s earlier name already");
+          notFormer(owner, name, name + " is " + first.get().name() + "'s earlier name already");
         }
       }
     }

@@ -66,7 +66,6 @@ public record SeenPayment(
    */
   public SeenPayment asOfNow(UnaryOperator<String> current) {
     String size = amount.startsWith("-") ? amount.substring(1) : amount;
-    return new SeenPayment(
-        date, current.apply(owner), size, invoice, kind, reference, occurrence);
+    return new SeenPayment(date, current.apply(owner), size, invoice, kind, reference, occurrence);
   }
 }

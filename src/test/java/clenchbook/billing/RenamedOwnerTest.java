@@ -83,8 +83,7 @@ class RenamedOwnerTest {
   @Test
   void an_earlier_visit_joins_the_invoice_under_the_new_name() {
     Ledger ledger = new Ledger().run(before(), "2026-09").sendMonth("2026-09");
-    WrittenBook changed =
-        after().visit("Date: 2026-09-09, Horse: Jet, Work: Shoe, Charge: 5");
+    WrittenBook changed = after().visit("Date: 2026-09-09, Horse: Jet, Work: Shoe, Charge: 5");
     ledger.includingEarlier(changed, "2026-10");
     assertEquals("2026-0003 Ruth Finch 75.00 draft", ledger.documents().get(2));
   }

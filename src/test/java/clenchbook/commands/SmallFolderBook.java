@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 
 /** A small book as a folder of CSV files, and runs over it in this process. */
 public final class SmallFolderBook {
-  static final String SETTINGS =
+  public static final String SETTINGS =
       "Setting,Value\nBusiness name,Anvil & Rasp\nCountry,GB\nCurrency,GBP\nLanguage,en\n"
           + "Tax number,GB 000 0000 00\nHourly wage,30\nTerms days,14\n";
   static final String WORK =
@@ -69,7 +69,7 @@ public final class SmallFolderBook {
     return folder.resolveSibling("book.register.db");
   }
 
-  Path reports() {
+  public Path reports() {
     return folder.resolveSibling("book reports");
   }
 

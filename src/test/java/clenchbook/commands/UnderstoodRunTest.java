@@ -94,7 +94,8 @@ class UnderstoodRunTest {
     assertTrue(
         lines.contains(
             "Visits!E1: the column 'Quid' holds numbers that may be money or minutes and is not"
-                + " read; expected a heading of the guide, or a row in Headings (also 'not read')"));
+                + " read; expected a heading of the guide, or a row in Headings (also 'not"
+                + " read')"));
     assertTrue(lines.contains("  Country GB, from this machine's locale"));
     assertTrue(lines.contains("  Currency GBP, from this machine's locale"));
     assertTrue(lines.contains("  Units metric"));

@@ -66,7 +66,7 @@ class YearEndRunTest {
     YearEndRequest request =
         new YearEndRequest(
             book,
-            year,
+            Optional.of(year),
             quarter,
             false,
             Optional.of(folder.resolve("out")),

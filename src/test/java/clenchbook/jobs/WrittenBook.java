@@ -282,7 +282,9 @@ public final class WrittenBook {
                 row.choice(EInvoiceForm.class, "E-invoice"),
                 row.text("Buyer reference"),
                 row.text("E-invoice address")),
-            row.text("Formerly").isEmpty() ? List.of() : List.of(row.text("Formerly").split("; "))));
+            row.text("Formerly").isEmpty()
+                ? List.of()
+                : List.of(row.text("Formerly").split("; "))));
     return this;
   }
 

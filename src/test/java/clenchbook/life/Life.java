@@ -65,8 +65,7 @@ final class Life {
   }
 
   private void happen(LifeEvent event) {
-    YearMonth month =
-        LifeBook.MONTHS.get(event.month(book.touchedMonth(), LifeBook.MONTHS.size()));
+    YearMonth month = LifeBook.MONTHS.get(event.month(book.touchedMonth(), LifeBook.MONTHS.size()));
     switch (event.kind()) {
       case MONTH_END -> monthEnd(month, false, Optional.empty());
       case EARLIER -> monthEnd(month, true, Optional.empty());

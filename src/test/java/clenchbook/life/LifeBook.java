@@ -74,8 +74,7 @@ final class LifeBook {
       case CHARGE -> one(event, row -> true, row -> row.cents = cents(event.two(), event.three()));
       case DATE -> one(event, row -> true, row -> row.date = date(event.two(), event.three()));
       case WORK -> one(event, row -> true, row -> row.work = WORKS.get(event.two() % WORKS.size()));
-      case OWNER ->
-          one(event, LifeRow::ownerMayChange, row -> row.owner = owner(row, event.two()));
+      case OWNER -> one(event, LifeRow::ownerMayChange, row -> row.owner = owner(row, event.two()));
       case SHARE -> ruthsShare = 10 + event.one() % 81;
       case PRICE -> prices[event.one() % 2] = 20_00 + event.two() % 10 * 10_00;
       case CANCEL -> one(event, row -> true, row -> row.cancelled = !row.cancelled);
@@ -109,7 +108,9 @@ final class LifeBook {
     }
     boolean twin = event.two() % 3 == 0 && !rows.isEmpty();
     List<Named> horses =
-        twin ? HORSES.stream().filter(each -> each.horse().equals(rows.get(0).horse)).toList() : HORSES;
+        twin
+            ? HORSES.stream().filter(each -> each.horse().equals(rows.get(0).horse)).toList()
+            : HORSES;
     Named horse = horses.get(event.one() % horses.size());
     LifeRow row = new LifeRow(names++, horse.horse(), horse.owner(), event.three() % 4 == 0);
     row.date = twin ? rows.get(0).date : date(event.two(), event.three());
@@ -131,7 +132,9 @@ final class LifeBook {
   /** Bess is shared: a row of hers may name a sharer or nobody. */
   private static String owner(LifeRow row, int two) {
     List<String> shares = List.of("", "Adam", "Ruth");
-    return row.horse.equals("Bess") ? shares.get(two % shares.size()) : OWNERS.get(two % OWNERS.size());
+    return row.horse.equals("Bess")
+        ? shares.get(two % shares.size())
+        : OWNERS.get(two % OWNERS.size());
   }
 
   private void pay(LifeEvent event, List<String> numbers) {
@@ -167,8 +170,7 @@ final class LifeBook {
         .forEach(
             money -> {
               int size = Math.abs(money.cents());
-              paid.merge(
-                  money.owner(), money.kind().equals("refund") ? -size : size, Integer::sum);
+              paid.merge(money.owner(), money.kind().equals("refund") ? -size : size, Integer::sum);
             });
     return paid;
   }

@@ -6,7 +6,8 @@ import java.util.SplittableRandom;
 
 /**
  * Something that happens in a book's life. Its three numbers say what it happens to, by what there
- * is to choose from at that moment, so that an event stays sound when others before it are left out.
+ * is to choose from at that moment, so that an event stays sound when others before it are left
+ * out.
  */
 record LifeEvent(Kind kind, int one, int two, int three) {
   private static final int RANGE = 1000;
@@ -77,8 +78,7 @@ record LifeEvent(Kind kind, int one, int two, int three) {
   }
 
   private static LifeEvent drawn(Kind kind, SplittableRandom random) {
-    return new LifeEvent(
-        kind, random.nextInt(RANGE), random.nextInt(RANGE), random.nextInt(RANGE));
+    return new LifeEvent(kind, random.nextInt(RANGE), random.nextInt(RANGE), random.nextInt(RANGE));
   }
 
   /**

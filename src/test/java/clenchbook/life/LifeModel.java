@@ -17,9 +17,9 @@ import java.util.TreeMap;
 
 /**
  * A plain model of what each owner owes. It knows nothing of numbers, drafts and credit notes: it
- * remembers, at each command, what every row asked of whom. In the end a row has to be billed as one
- * like it asked at one of the commands, since prices, shares and owners that
- * changed afterwards touch drafts only.
+ * remembers, at each command, what every row asked of whom. In the end a row has to be billed as
+ * one like it asked at one of the commands, since prices, shares and owners that changed afterwards
+ * touch drafts only.
  */
 final class LifeModel {
   private final Map<Asking, Set<Map<String, Integer>>> asked = new HashMap<>();
@@ -27,7 +27,9 @@ final class LifeModel {
   private final Map<String, Map<Integer, Set<Place>>> places = new HashMap<>();
   private final Map<String, Integer> dearest = new HashMap<>();
 
-  /** What a row itself says: rows that are alike are one to the program, whoever typed them when. */
+  /**
+   * What a row itself says: rows that are alike are one to the program, whoever typed them when.
+   */
   private record Asking(String horse, Own own) {
     static Asking of(LifeRow row) {
       return new Asking(row.horse, row.own());
@@ -91,9 +93,9 @@ final class LifeModel {
   }
 
   /**
-   * More than rows ever asked for, or less than nothing, for a day, horse and Work, or more than the
-   * visits of a horse in all, which may have moved to other days; empty when all is well. What was
-   * asked for at most counts, since only a later month takes back what has changed.
+   * More than rows ever asked for, or less than nothing, for a day, horse and Work, or more than
+   * the visits of a horse in all, which may have moved to other days; empty when all is well. What
+   * was asked for at most counts, since only a later month takes back what has changed.
    */
   Optional<String> tooMuch(List<BilledDocument> documents) {
     Map<String, Integer> left = new TreeMap<>();
@@ -148,8 +150,7 @@ final class LifeModel {
     Map<Group, Set<Map<String, Integer>>> owed = new HashMap<>();
     for (LifeRow row : book.rows()) {
       if (row.counts()) {
-        owed.merge(
-            row.group(), asked.getOrDefault(Asking.of(row), Set.of()), LifeModel::together);
+        owed.merge(row.group(), asked.getOrDefault(Asking.of(row), Set.of()), LifeModel::together);
       }
     }
     Set<Group> groups = new HashSet<>(billed.keySet());

@@ -101,7 +101,9 @@ final class LifeRow {
     return parts(amount(terms), terms);
   }
 
-  /** Whose the money is that was taken at the truck: the sharer's whom the row names, else all's. */
+  /**
+   * Whose the money is that was taken at the truck: the sharer's whom the row names, else all's.
+   */
   Map<String, Integer> handedOver(Terms terms) {
     return horse.equals("Bess") && !owner.isEmpty() ? Map.of(owner, paid) : parts(paid, terms);
   }

@@ -72,8 +72,8 @@ public final class Corrections {
   }
 
   /**
-   * Billed visits without a row. What has become of one that a draft of another month names is found
-   * too, lest it be billed here as if it were new.
+   * Billed visits without a row. What has become of one that a draft of another month names is
+   * found too, lest it be billed here as if it were new.
    */
   private Map<VisitKey, List<Bearing>> missing() {
     Map<VisitKey, List<Bearing>> missing = new LinkedHashMap<>();

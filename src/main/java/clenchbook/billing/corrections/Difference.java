@@ -42,8 +42,7 @@ public record Difference(
    * @return the difference
    */
   public Difference ownedBy(String name) {
-    return new Difference(
-        kind, number, month, name, visit, horse, work, billed, now, changes);
+    return new Difference(kind, number, month, name, visit, horse, work, billed, now, changes);
   }
 
   /** What follows from a difference. */

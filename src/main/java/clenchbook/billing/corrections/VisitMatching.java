@@ -126,7 +126,9 @@ public final class VisitMatching {
     keys.put(row.job(), row.key().at(occurrence));
   }
 
-  /** Who is billed says more than the Owner of the row that was billed once: it may have changed. */
+  /**
+   * Who is billed says more than the Owner of the row that was billed once: it may have changed.
+   */
   private List<Likeness> likenesses() {
     Likeness owner = this::sameOwner;
     Likeness payer = this::samePayer;

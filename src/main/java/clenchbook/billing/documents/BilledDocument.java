@@ -117,21 +117,8 @@ public record BilledDocument(
    */
   public BilledDocument ownedBy(String name) {
     return new BilledDocument(
-        number,
-        series,
-        sequence,
-        kind,
-        name,
-        month,
-        date,
-        due,
-        corrects,
-        state,
-        lines,
-        taxes,
-        net,
-        tax,
-        gross);
+        number, series, sequence, kind, name, month, date, due, corrects, state, lines, taxes, net,
+        tax, gross);
   }
 
   private BilledDocument with(DocumentState otherState, List<DocumentLine> otherLines) {

@@ -64,8 +64,7 @@ public final class PostRoom {
       List<MailAddress> to = MailAddress.parseAll(post.email());
       if (!to.isEmpty() && from.isPresent()) {
         OutgoingMail mail = mail(post, from.get(), to);
-        mails.add(
-            new QueuedMail(post.id(), mail, again.isAsked(post.owner()), post.formerly()));
+        mails.add(new QueuedMail(post.id(), mail, again.isAsked(post.owner()), post.formerly()));
       } else {
         toPrint.add(printLine(post));
         if (!post.email().isBlank()) {

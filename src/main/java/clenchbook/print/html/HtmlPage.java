@@ -15,20 +15,23 @@ public final class HtmlPage {
   private final StringBuilder out = new StringBuilder(64 * 1024);
   private final HtmlBlocks blocks = new HtmlBlocks(out);
   private final MonthPage page;
+  private final String version;
 
-  private HtmlPage(MonthPage page) {
+  private HtmlPage(MonthPage page, String version) {
     this.page = page;
+    this.version = version;
   }
 
   /**
    * The page as a file.
    *
    * @param page what it says
+   * @param version of the program, for the page's foot; empty for one that is not packaged
    * @return HTML in UTF-8
    */
-  public static byte[] of(MonthPage page) {
+  public static byte[] of(MonthPage page, String version) {
     Typefaces.prepare();
-    return new HtmlPage(page).write().getBytes(StandardCharsets.UTF_8);
+    return new HtmlPage(page, version).write().getBytes(StandardCharsets.UTF_8);
   }
 
   private String write() {
@@ -146,6 +149,11 @@ public final class HtmlPage {
       out.append("<p>Behind a figure that was not measured or paid: s the standard of the Work");
       out.append(" sheet or a list price, d a default of the program.</p>\n");
     }
+    out.append("<p>Made by Clenchbook");
+    out.append(version.isEmpty() ? "" : " " + Html.escaped(version));
+    out.append(
+        ". What is new in each version is told in changes.md, which comes with the program;");
+    out.append(" it never asks for it over a network.</p>\n");
     out.append("</footer>\n</body>\n</html>\n");
   }
 

@@ -27,21 +27,21 @@ class HtmlPageTest {
 
   private Path write(MonthPage page) throws IOException {
     Path file = folder.resolve("index.html");
-    Files.write(file, HtmlPage.of(page));
+    Files.write(file, HtmlPage.of(page, "1.0.0"));
     return file;
   }
 
   private static String textOf(MonthPage page) {
-    return new String(HtmlPage.of(page), StandardCharsets.UTF_8);
+    return new String(HtmlPage.of(page, "1.0.0"), StandardCharsets.UTF_8);
   }
 
   @Test
   void the_same_page_gives_the_same_bytes_in_another_locale() {
-    byte[] once = HtmlPage.of(SamplePage.full());
+    byte[] once = HtmlPage.of(SamplePage.full(), "1.0.0");
     Locale locale = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      assertArrayEquals(once, HtmlPage.of(SamplePage.full()));
+      assertArrayEquals(once, HtmlPage.of(SamplePage.full(), "1.0.0"));
     } finally {
       Locale.setDefault(locale);
     }
@@ -51,7 +51,7 @@ class HtmlPageTest {
   void the_validator_of_the_w3c_finds_nothing_wrong() throws Exception {
     Path full = write(SamplePage.full());
     Path empty = folder.resolve("empty.html");
-    Files.write(empty, HtmlPage.of(SamplePage.empty()));
+    Files.write(empty, HtmlPage.of(SamplePage.empty(), "1.0.0"));
     File validator = new File("target/html-validator");
     assertTrue(validator.isDirectory(), "the build lays the validator there before the tests");
     Process check =

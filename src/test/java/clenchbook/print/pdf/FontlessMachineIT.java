@@ -52,7 +52,7 @@ class FontlessMachineIT {
       Files.write(
           to.resolve("invoice.pdf"), documents.invoice(SampleDocuments.invoice("de", "DE", "EUR")));
       Files.write(to.resolve("margins.pdf"), documents.report(SampleReports.margins()));
-      Files.write(to.resolve("index.html"), HtmlPage.of(SamplePage.full()));
+      Files.write(to.resolve("index.html"), HtmlPage.of(SamplePage.full(), "1.0.0"));
     }
   }
 
