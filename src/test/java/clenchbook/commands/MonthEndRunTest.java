@@ -146,8 +146,17 @@ class MonthEndRunTest {
             + " day typed as text is read where it can mean only one day, with dots day first\n"
             + "a register is begun: book.register.db; its first number is 2026-0001\n"
             + "2026-10: 4 invoices, GBP 282.00 in all; open "
-            + book.reports().resolve("2026-10/index.html"),
-        said(book));
+            + book.reports().resolve("2026-10/index.html")
+            + "\nNext: look at "
+            + book.reports().resolve("2026-10/index.html")
+            + "; if it is right, ",
+        before(said(book), "java -jar "));
+  }
+
+  /** How the program is started depends on who starts it; the rest does not. */
+  private static String before(String said, String started) {
+    assertTrue(said.contains(started), said);
+    return said.substring(0, said.indexOf(started));
   }
 
   @Test

@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,6 +19,21 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A whole run of the program on the small books: the tables it writes against plain arithmetic. */
 class WrittenFiguresTest {
   @TempDir Path folder;
+
+  private final Locale machine = Locale.getDefault();
+
+  /**
+   * The bare book has no Settings: without a country of the machine's it would have no currency.
+   */
+  @BeforeEach
+  void in_a_country() {
+    Locale.setDefault(Locale.UK);
+  }
+
+  @AfterEach
+  void as_before() {
+    Locale.setDefault(machine);
+  }
 
   @ParameterizedTest
   @ValueSource(strings = {"alder-metric", "birch-imperial", "crux", "bare"})
