@@ -21,7 +21,7 @@ import java.util.Optional;
  * stay out. Whether the business may and did choose these rules is the preparer's to say.
  */
 final class AuAssets {
-  static final String AT_ONCE = "written off at once";
+  static final String AT_ONCE = "written off";
   static final String POOL = "small business pool";
 
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
@@ -114,7 +114,7 @@ final class AuAssets {
         yield new DepreciatedAsset(
             asset,
             AT_ONCE,
-            "",
+            "at once",
             vehicle,
             basis,
             now ? zero : basis,
