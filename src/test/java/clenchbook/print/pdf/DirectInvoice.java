@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import net.sf.jasperreports.engine.JRPrintElement;
+import net.sf.jasperreports.engine.JRPrintFrame;
 import net.sf.jasperreports.engine.JRPrintImage;
 import net.sf.jasperreports.engine.JRPrintLine;
 import net.sf.jasperreports.engine.JRPrintRectangle;
@@ -52,12 +53,16 @@ final class DirectInvoice {
     this.height = filled.getPageHeight();
     this.jpeg = jpeg.clone();
     this.packing = packing;
-    filled.getPages().get(0).getElements().forEach(this::take);
+    filled.getPages().get(0).getElements().forEach(element -> take(element, 0, height));
   }
 
-  private void take(JRPrintElement element) {
-    float x = element.getX();
-    float top = height - element.getY();
+  private void take(JRPrintElement element, float left, float high) {
+    float x = left + element.getX();
+    float top = high - element.getY();
+    if (element instanceof JRPrintFrame frame) {
+      frame.getElements().forEach(inner -> take(inner, x, top));
+      return;
+    }
     Color colour = element.getForecolor();
     if (element instanceof JRPrintText text) {
       take(text, x, top);
