@@ -49,6 +49,9 @@ final class SmallBooks {
       day.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd"));
       for (String sheet : SHEETS) {
         if (!Files.exists(FOLDER.resolve(name).resolve(sheet + ".csv"))) {
+          if (sheet.equals("Settings") && !settings.isEmpty()) {
+            fill(book.createSheet(sheet), onlyThese(settings), day);
+          }
           continue;
         }
         fill(book.createSheet(sheet), rows(name, sheet, settings), day);
@@ -56,6 +59,13 @@ final class SmallBooks {
       book.write(out);
     }
     return target;
+  }
+
+  private static List<List<String>> onlyThese(Map<String, String> settings) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("Setting", "Value"));
+    settings.forEach((setting, value) -> rows.add(List.of(setting, value)));
+    return rows;
   }
 
   private static List<List<String>> rows(String name, String sheet, Map<String, String> settings)
