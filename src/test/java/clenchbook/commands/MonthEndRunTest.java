@@ -150,13 +150,14 @@ class MonthEndRunTest {
             + "\nNext: look at "
             + book.reports().resolve("2026-10/index.html")
             + "; if it is right, ",
-        before(said(book), "java -jar "));
+        upTo("; if it is right, ", said(book)));
   }
 
-  /** How the program is started depends on who starts it; the rest does not. */
-  private static String before(String said, String started) {
-    assertTrue(said.contains(started), said);
-    return said.substring(0, said.indexOf(started));
+  /** How the program is started depends on who starts it; what stands before does not. */
+  private static String upTo(String end, String said) {
+    assertTrue(said.contains(end), said);
+    assertTrue(said.endsWith(" --month 2026-10"), said);
+    return said.substring(0, said.indexOf(end) + end.length());
   }
 
   @Test
