@@ -38,7 +38,14 @@ class LauncherIT {
   private Path launcher = Path.of("");
   private Path cache = Path.of("");
 
-  private record Outcome(int exit, String said) {}
+  private record Outcome(int exit, String said) {
+    /** The last line names the program as it was called, which the rest does not. */
+    Outcome butForTheNextStep() {
+      int next = said.lastIndexOf("\nNext: ");
+      assertTrue(next > 0, said);
+      return new Outcome(exit, said.substring(0, next));
+    }
+  }
 
   @BeforeEach
   void the_program_lies_in_a_folder_of_the_farriers() throws IOException {
@@ -206,7 +213,7 @@ class LauncherIT {
     List<String> check = List.of("check", book.toString());
     Outcome plain = byHand(check);
     assertEquals(1, plain.exit(), plain.said());
-    assertEquals(plain, launched(Map.of(), check));
+    assertEquals(plain.butForTheNextStep(), launched(Map.of(), check).butForTheNextStep());
   }
 
   @Test
@@ -226,8 +233,8 @@ class LauncherIT {
     List<String> check = List.of("check", place.resolve("thornfield-metric.xlsx").toString());
     Outcome direct = launched(Map.of(), check);
     assertEquals(0, direct.exit(), direct.said());
-    assertEquals(direct, launched(near, Map.of(), check));
-    assertEquals(direct, launched(far, Map.of(), check));
+    assertEquals(direct.butForTheNextStep(), launched(near, Map.of(), check).butForTheNextStep());
+    assertEquals(direct.butForTheNextStep(), launched(far, Map.of(), check).butForTheNextStep());
   }
 
   /** As cron starts programs: no locale is set, and yet files bear the letters of their owners. */
