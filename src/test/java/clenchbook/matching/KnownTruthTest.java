@@ -46,7 +46,7 @@ class KnownTruthTest {
     assertTrue(page.replace("\r\n", "\n").contains(measured), measured);
   }
 
-  /** Months that nobody looked at while the weights were chosen. */
+  /** Unseen while the weights were chosen; two rules were learned from them afterwards. */
   @Test
   @Tag("demand")
   void in_four_thousand_other_months_none_is_proposed_wrongly() {
