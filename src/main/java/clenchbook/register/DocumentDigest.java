@@ -6,7 +6,9 @@ import clenchbook.billing.documents.TaxTotal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 
 /** The digest of a stored document: of all that it says and of its PDF, its state left out. */
 final class DocumentDigest {
@@ -31,57 +33,22 @@ final class DocumentDigest {
   }
 
   private void head(BilledDocument document) {
-    add(
-        document.number(),
-        document.series(),
-        document.sequence(),
-        document.kind(),
-        document.owner(),
-        document.month(),
-        document.date(),
-        document.due(),
-        document.corrects(),
-        document.net().toPlainString(),
-        document.tax().toPlainString(),
-        document.gross().toPlainString());
+    List<Object> values = new ArrayList<>(DocumentValues.head(document));
+    values.addAll(DocumentValues.sums(document));
+    add(values);
   }
 
   private void line(DocumentLine line) {
-    add(
-        line.visit().line(),
-        line.formerly(),
-        line.own(),
-        line.sheet(),
-        line.row(),
-        line.horse(),
-        line.work(),
-        line.kind(),
-        line.part(),
-        line.item(),
-        line.count(),
-        line.shoeing(),
-        line.reason(),
-        line.sharePercent().toPlainString(),
-        line.discountPercent().toPlainString(),
-        line.amount().toPlainString(),
-        line.net().toPlainString(),
-        line.tax().code(),
-        line.tax().name(),
-        line.tax().ratePercent().toPlainString(),
-        line.tax().exempt(),
-        line.tax().included());
+    List<Object> values = new ArrayList<>(List.of(line.visit().line(), line.formerly()));
+    values.addAll(DocumentValues.line(line));
+    add(values);
   }
 
   private void total(TaxTotal total) {
-    add(
-        total.code(),
-        total.name(),
-        total.ratePercent().toPlainString(),
-        total.net().toPlainString(),
-        total.tax().toPlainString());
+    add(DocumentValues.total(total));
   }
 
-  private void add(Object... values) {
+  private void add(List<Object> values) {
     for (Object value : values) {
       digest.update(value.toString().getBytes(StandardCharsets.UTF_8));
       digest.update((byte) 0);

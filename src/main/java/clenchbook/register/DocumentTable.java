@@ -201,19 +201,10 @@ final class DocumentTable {
     try (PreparedStatement insert =
         connection.prepareStatement(
             "INSERT INTO document VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 1, ?, '')")) {
-      insert.setString(1, document.number());
-      insert.setString(2, document.series());
-      insert.setInt(3, document.sequence());
-      insert.setString(4, document.kind().name());
-      insert.setString(5, document.owner());
-      insert.setString(6, document.month().toString());
-      insert.setString(7, document.date().toString());
-      insert.setString(8, document.due().toString());
-      insert.setString(9, document.corrects());
-      insert.setString(10, document.state().name());
-      insert.setString(11, document.net().toPlainString());
-      insert.setString(12, document.tax().toPlainString());
-      insert.setString(13, document.gross().toPlainString());
+      List<Object> values = new ArrayList<>(DocumentValues.head(document));
+      values.add(document.state().name());
+      values.addAll(DocumentValues.sums(document));
+      DocumentValues.bind(insert, values);
       insert.setBytes(14, pdf.orElse(null));
       insert.executeUpdate();
     }
@@ -271,16 +262,10 @@ final class DocumentTable {
             "INSERT INTO tax_total VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
       int position = 1;
       for (TaxTotal total : document.taxes()) {
-        insert.setString(1, document.number());
-        insert.setInt(2, version);
-        insert.setInt(3, position++);
-        insert.setString(4, total.code());
-        insert.setString(5, total.name());
-        insert.setString(6, total.ratePercent().toPlainString());
-        insert.setString(7, total.net().toPlainString());
-        insert.setString(8, total.tax().toPlainString());
-        insert.setString(9, total.category().name());
-        insert.setString(10, total.reason());
+        List<Object> values = new ArrayList<>(List.of(document.number(), version, position++));
+        values.addAll(DocumentValues.total(total));
+        values.addAll(List.of(total.category().name(), total.reason()));
+        DocumentValues.bind(insert, values);
         insert.addBatch();
       }
       insert.executeBatch();
@@ -290,42 +275,24 @@ final class DocumentTable {
   private static void bind(
       PreparedStatement insert, String number, int version, int position, DocumentLine line)
       throws SQLException {
-    Object[] values = {
-      number,
-      version,
-      position,
-      line.visit().date().toString(),
-      line.visit().horse(),
-      line.visit().work(),
-      line.visit().occurrence(),
-      line.own(),
-      line.sheet(),
-      line.row(),
-      line.horse(),
-      line.work(),
-      line.kind().name(),
-      line.part().name(),
-      line.item(),
-      line.count(),
-      line.shoeing(),
-      line.reason(),
-      line.sharePercent().toPlainString(),
-      line.discountPercent().toPlainString(),
-      line.amount().toPlainString(),
-      line.net().toPlainString(),
-      line.tax().code(),
-      line.tax().name(),
-      line.tax().ratePercent().toPlainString(),
-      line.tax().exempt(),
-      line.tax().included(),
-      line.visit().owner(),
-      line.formerly(),
-      line.tax().kind().name(),
-      line.tax().reason()
-    };
-    for (int index = 0; index < values.length; index++) {
-      insert.setObject(index + 1, values[index]);
-    }
+    List<Object> values =
+        new ArrayList<>(
+            List.of(
+                number,
+                version,
+                position,
+                line.visit().date().toString(),
+                line.visit().horse(),
+                line.visit().work(),
+                line.visit().occurrence()));
+    values.addAll(DocumentValues.line(line));
+    values.addAll(
+        List.of(
+            line.visit().owner(),
+            line.formerly(),
+            line.tax().kind().name(),
+            line.tax().reason()));
+    DocumentValues.bind(insert, values);
   }
 
   /** Moves a state on: draft, issued, delivered; never back, never out of void. */

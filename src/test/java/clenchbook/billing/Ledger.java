@@ -3,9 +3,8 @@ package clenchbook.billing;
 import clenchbook.billing.accounts.Account;
 import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.documents.BilledDocument;
-import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.DocumentState;
-import clenchbook.billing.documents.VisitKey;
+import clenchbook.billing.documents.WrittenDocument;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
 import java.math.BigDecimal;
@@ -82,50 +81,8 @@ public final class Ledger {
 
   /** As an older version left a register: without the owner that the row named. */
   public Ledger withoutOwnersOfVisits() {
-    documents = documents.stream().map(Ledger::withoutOwners).toList();
+    documents = documents.stream().map(WrittenDocument::withoutOwnersOfVisits).toList();
     return this;
-  }
-
-  private static BilledDocument withoutOwners(BilledDocument d) {
-    return new BilledDocument(
-        d.number(),
-        d.series(),
-        d.sequence(),
-        d.kind(),
-        d.owner(),
-        d.month(),
-        d.date(),
-        d.due(),
-        d.corrects(),
-        d.state(),
-        d.lines().stream().map(Ledger::withoutOwner).toList(),
-        d.taxes(),
-        d.net(),
-        d.tax(),
-        d.gross());
-  }
-
-  private static DocumentLine withoutOwner(DocumentLine line) {
-    VisitKey visit = line.visit();
-    return new DocumentLine(
-        new VisitKey(visit.date(), visit.horse(), visit.work(), "", visit.occurrence()),
-        line.formerly(),
-        line.own(),
-        line.sheet(),
-        line.row(),
-        line.horse(),
-        line.work(),
-        line.kind(),
-        line.part(),
-        line.item(),
-        line.count(),
-        line.shoeing(),
-        line.reason(),
-        line.sharePercent(),
-        line.discountPercent(),
-        line.amount(),
-        line.net(),
-        line.tax());
   }
 
   /**

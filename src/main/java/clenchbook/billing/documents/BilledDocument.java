@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * An invoice or a credit note.
@@ -62,7 +63,7 @@ public record BilledDocument(
    * @return the document
    */
   public BilledDocument in(DocumentState next) {
-    return with(next, lines);
+    return with(owner, next, lines, taxes, UnaryOperator.identity());
   }
 
   /**
@@ -72,22 +73,7 @@ public record BilledDocument(
    */
   public BilledDocument voided() {
     BigDecimal zero = net.subtract(net);
-    return new BilledDocument(
-        number,
-        series,
-        sequence,
-        kind,
-        owner,
-        month,
-        date,
-        due,
-        corrects,
-        DocumentState.VOID,
-        List.of(),
-        List.of(),
-        zero,
-        zero,
-        zero);
+    return with(owner, DocumentState.VOID, List.of(), List.of(), amount -> zero);
   }
 
   /**
@@ -106,7 +92,7 @@ public record BilledDocument(
         return false;
       }
     }
-    return equals(other.with(state, lines));
+    return equals(other.in(state).bearing(lines));
   }
 
   /**
@@ -116,28 +102,36 @@ public record BilledDocument(
    * @return the document
    */
   public BilledDocument ownedBy(String name) {
-    return new BilledDocument(
-        number, series, sequence, kind, name, month, date, due, corrects, state, lines, taxes, net,
-        tax, gross);
+    return with(name, state, lines, taxes, UnaryOperator.identity());
   }
 
-  private BilledDocument with(DocumentState otherState, List<DocumentLine> otherLines) {
+  /** The same document with other lines under its sums. */
+  BilledDocument bearing(List<DocumentLine> otherLines) {
+    return with(owner, state, otherLines, taxes, UnaryOperator.identity());
+  }
+
+  private BilledDocument with(
+      String name,
+      DocumentState next,
+      List<DocumentLine> otherLines,
+      List<TaxTotal> otherTaxes,
+      UnaryOperator<BigDecimal> sums) {
     return new BilledDocument(
         number,
         series,
         sequence,
         kind,
-        owner,
+        name,
         month,
         date,
         due,
         corrects,
-        otherState,
+        next,
         otherLines,
-        taxes,
-        net,
-        tax,
-        gross);
+        otherTaxes,
+        sums.apply(net),
+        sums.apply(tax),
+        sums.apply(gross));
   }
 
   /**

@@ -53,7 +53,7 @@ public record DocumentLine(
    * @return with amount and net negated
    */
   public DocumentLine takenBack() {
-    return with("", amount.negate(), net.negate());
+    return with(visit, "", place(), amount.negate(), net.negate());
   }
 
   /**
@@ -63,7 +63,7 @@ public record DocumentLine(
    * @return the line
    */
   public DocumentLine withNet(BigDecimal share) {
-    return with(formerly, amount, share);
+    return with(visit, formerly, place(), amount, share);
   }
 
   /**
@@ -73,7 +73,7 @@ public record DocumentLine(
    * @return the line
    */
   public DocumentLine billedBefore(String other) {
-    return with(other, amount, net);
+    return with(visit, other, place(), amount, net);
   }
 
   /**
@@ -84,38 +84,29 @@ public record DocumentLine(
    * @return true where only sheet and row may differ
    */
   public boolean saysTheSame(DocumentLine other) {
-    return equals(other.movedTo(sheet, row));
+    return equals(other.with(other.visit, other.formerly, place(), other.amount, other.net));
   }
 
-  private DocumentLine movedTo(String otherSheet, int otherRow) {
-    return new DocumentLine(
-        visit,
-        formerly,
-        own,
-        otherSheet,
-        otherRow,
-        horse,
-        work,
-        kind,
-        part,
-        item,
-        count,
-        shoeing,
-        reason,
-        sharePercent,
-        discountPercent,
-        amount,
-        net,
-        tax);
+  /** The same line of a visit that is known by another key. */
+  DocumentLine of(VisitKey other) {
+    return with(other, formerly, place(), amount, net);
   }
 
-  private DocumentLine with(String before, BigDecimal newAmount, BigDecimal newNet) {
+  private Place place() {
+    return new Place(sheet, row);
+  }
+
+  /** Where the row stands. */
+  private record Place(String sheet, int row) {}
+
+  private DocumentLine with(
+      VisitKey key, String before, Place place, BigDecimal newAmount, BigDecimal newNet) {
     return new DocumentLine(
-        visit,
+        key,
         before,
         own,
-        sheet,
-        row,
+        place.sheet(),
+        place.row(),
         horse,
         work,
         kind,

@@ -23,8 +23,8 @@ public final class WrittenDocument {
     BigDecimal gross = row.number("Gross").orElse(BigDecimal.ZERO);
     return new BilledDocument(
         number,
-        number.substring(0, 4),
-        Integer.parseInt(number.substring(5)),
+        row.text("Series").isEmpty() ? number.substring(0, 4) : row.text("Series"),
+        row.number("Sequence").map(BigDecimal::intValue).orElse(Integer.valueOf(number.substring(5))),
         row.text("Corrects").isEmpty() ? Kind.INVOICE : Kind.CREDIT_NOTE,
         row.text("Owner").isEmpty() ? "Ruth" : row.text("Owner"),
         month,
@@ -37,5 +37,17 @@ public final class WrittenDocument {
         gross,
         BigDecimal.ZERO,
         gross);
+  }
+
+  /** The document as a version before owners stood in a visit's key left it. */
+  public static BilledDocument withoutOwnersOfVisits(BilledDocument document) {
+    return document.bearing(
+        document.lines().stream()
+            .map(line -> line.of(withoutOwner(line.visit())))
+            .toList());
+  }
+
+  private static VisitKey withoutOwner(VisitKey visit) {
+    return new VisitKey(visit.date(), visit.horse(), visit.work(), "", visit.occurrence());
   }
 }
