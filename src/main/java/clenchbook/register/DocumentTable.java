@@ -288,10 +288,7 @@ final class DocumentTable {
     values.addAll(DocumentValues.line(line));
     values.addAll(
         List.of(
-            line.visit().owner(),
-            line.formerly(),
-            line.tax().kind().name(),
-            line.tax().reason()));
+            line.visit().owner(), line.formerly(), line.tax().kind().name(), line.tax().reason()));
     DocumentValues.bind(insert, values);
   }
 

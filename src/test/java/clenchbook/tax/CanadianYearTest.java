@@ -1,14 +1,12 @@
 package clenchbook.tax;
 
 import static clenchbook.tax.YearBook.amount;
-import static clenchbook.tax.YearBook.column;
 import static clenchbook.tax.YearBook.end;
-import static clenchbook.tax.YearBook.run;
+import static clenchbook.tax.YearBook.says;
 import static clenchbook.tax.YearBook.table;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
 import clenchbook.tax.year.StockValue;
@@ -23,6 +21,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A Canadian year by hand, 2026, of a farrier in Ontario who also works in Nova Scotia. */
 class CanadianYearTest {
+  static final CountryYear YEAR =
+      new CountryYear(
+          "ca",
+          2026,
+          List.of("2026-01", "2026-02", "2026-03"),
+          new StockValue(new BigDecimal("40"), new BigDecimal("25"), true),
+          CanadianYearTest::book);
 
   private static WrittenBook canadian() {
     return new WrittenBook()
@@ -63,30 +68,13 @@ class CanadianYearTest {
         .asset("Asset: Tongs, Bought: 2026-05-01, Cost: 499, Class: tool");
   }
 
-  private static List<BilledDocument> register(WrittenBook book) {
-    List<BilledDocument> register = List.of();
-    for (String month : List.of("2026-01", "2026-02", "2026-03")) {
-      register = run(book, register, month);
-    }
-    return register;
-  }
-
-  static YearEndFindings year(String basis) {
-    StockValue stock = new StockValue(new BigDecimal("40"), new BigDecimal("25"), true);
-    return end(book(basis), register(book(basis)), 2026, stock, Optional.empty());
-  }
-
-  private static boolean says(YearEndFindings findings, String words) {
-    return findings.notes().stream().anyMatch(note -> note.contains(words));
-  }
-
   /**
    * By hand, by invoices: 200 + 300 + 200; goods 40 + 100 − 25, helper 150; fuel 80 at 60 % and
    * parking 5; half of 60.
    */
   @Test
   void the_invoiced_year_by_its_four_digit_lines() {
-    YearEndFindings findings = year("invoiced");
+    YearEndFindings findings = YEAR.of("invoiced");
     Map<String, String> expected = new TreeMap<>();
     expected.putAll(Map.of("8000", "700.00", "8299", "700.00", "8300", "40.00"));
     expected.putAll(Map.of("8320", "100.00", "8360", "150.00", "8500", "25.00"));
@@ -99,7 +87,7 @@ class CanadianYearTest {
   /** Received without tax: 200 and 300; no stock; the note says what the form wants. */
   @Test
   void cash_counts_what_came_and_says_what_the_form_wants() {
-    YearEndFindings findings = year("cash");
+    YearEndFindings findings = YEAR.of("cash");
     assertEquals(Optional.of("500.00"), amount(findings, "8000"));
     assertEquals(Optional.of("250.00"), amount(findings, "8518"));
     assertTrue(says(findings, "By invoices the sales come to 700.00"));
@@ -118,13 +106,13 @@ class CanadianYearTest {
     "109,62.15"
   })
   void lines_of_the_tax_return(String line, String sum) {
-    assertEquals(Optional.of(sum), amount(year("invoiced"), "GST/HST " + line));
+    assertEquals(Optional.of(sum), amount(YEAR.of("invoiced"), "GST/HST " + line));
   }
 
   /** Where the horse stood decides: the third visit should bear 14 % and bears 13. */
   @Test
   void the_province_of_the_work_decides_the_rate() {
-    YearEndFindings findings = year("invoiced");
+    YearEndFindings findings = YEAR.of("invoiced");
     List<List<String>> rows = table(findings, "gst-by-province").rows();
     assertEquals(
         List.of("NS", "the place's address", "13", "14", "200.00", "26.00", "28.00", "yes"),
@@ -140,7 +128,7 @@ class CanadianYearTest {
   /** By hand: truck 24,000 at 30 %; anvil 2,000 of 2023 at 20 %, 150 % in the first year. */
   @Test
   void classes_of_capital_cost_stand_beside_as_an_estimate() {
-    YearEndFindings findings = year("invoiced");
+    YearEndFindings findings = YEAR.of("invoiced");
     Map<String, String> most = new TreeMap<>();
     table(findings, "cca").rows().forEach(row -> most.put(row.get(0), row.get(6)));
     assertEquals(Map.of("class 10", "7200.00", "class 12", "499.00", "class 8", "179.20"), most);
@@ -176,24 +164,6 @@ class CanadianYearTest {
   @ParameterizedTest
   @CsvSource({"cash,0", "invoiced,0", "cash,1", "invoiced,1"})
   void every_line_opens_to_its_rows_and_the_journal_balances(String basis, int quarter) {
-    WrittenBook book = book(basis);
-    YearEndFindings findings =
-        quarter == 0
-            ? year(basis)
-            : end(book, register(book), 2026, StockValue.NONE, Optional.of(quarter));
-    Map<String, BigDecimal> sums = new TreeMap<>();
-    table(findings, "lines")
-        .rows()
-        .forEach(row -> sums.merge(row.get(0), new BigDecimal(row.get(5)), BigDecimal::add));
-    for (List<String> line : table(findings, "tax-summary").rows()) {
-      assertEquals("ca", line.get(0));
-      BigDecimal rows = sums.getOrDefault(line.get(1), BigDecimal.ZERO);
-      assertEquals(0, rows.compareTo(new BigDecimal(line.get(3))), line.toString());
-    }
-    assertTrue(table(findings, "journal").rows().size() > 5);
-    assertEquals(
-        0,
-        column(table(findings, "journal"), "debit")
-            .compareTo(column(table(findings, "journal"), "credit")));
+    YEAR.assertAddsUp(basis, quarter);
   }
 }

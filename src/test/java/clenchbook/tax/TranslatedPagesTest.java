@@ -23,7 +23,9 @@ class TranslatedPagesTest {
       Set.of("Net", "Trips", "Province", "unmapped", "EUR", "CAD", "km", "estimation");
 
   private static YearEndFindings findings(String country) {
-    return country.equals("de") ? GermanYearTest.year("cash") : CanadianYearTest.year("invoiced");
+    return country.equals("de")
+        ? GermanYearTest.YEAR.of("cash")
+        : CanadianYearTest.YEAR.of("invoiced");
   }
 
   @ParameterizedTest

@@ -1,5 +1,9 @@
 package clenchbook.tax;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import clenchbook.billing.MonthBilling;
 import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.documents.BilledDocument;
@@ -20,7 +24,10 @@ import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** A year's end over a book written in a test, with a register filled by running its months. */
 public final class YearBook {
@@ -41,6 +48,15 @@ public final class YearBook {
           document.state() == DocumentState.DRAFT ? document.in(DocumentState.ISSUED) : document);
     }
     return after;
+  }
+
+  /** Runs some months over the book, one after the other, and issues everything. */
+  public static List<BilledDocument> run(WrittenBook book, List<String> months) {
+    List<BilledDocument> register = List.of();
+    for (String month : months) {
+      register = run(book, register, month);
+    }
+    return register;
   }
 
   public static YearEndFindings end(WrittenBook book, List<BilledDocument> register, int year) {
@@ -66,8 +82,7 @@ public final class YearBook {
   }
 
   public static FigureTable table(YearEndFindings findings, String name) {
-    return java.util.stream.Stream.concat(
-            findings.figures().stream(), findings.accountant().stream())
+    return Stream.concat(findings.figures().stream(), findings.accountant().stream())
         .filter(table -> table.name().equals(name))
         .findFirst()
         .orElseThrow();
@@ -88,5 +103,31 @@ public final class YearBook {
         .filter(cell -> !cell.isEmpty())
         .map(BigDecimal::new)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** Whether one of the notes holds some words. */
+  public static boolean says(YearEndFindings findings, String words) {
+    return findings.notes().stream().anyMatch(note -> note.contains(words));
+  }
+
+  /** Fails where the rows under a line of the summary do not add to it. */
+  static void assertEveryLineOpens(YearEndFindings findings) {
+    Map<String, BigDecimal> sums = new TreeMap<>();
+    table(findings, "lines")
+        .rows()
+        .forEach(row -> sums.merge(row.get(0), new BigDecimal(row.get(5)), BigDecimal::add));
+    List<List<String>> lines = table(findings, "tax-summary").rows();
+    assertFalse(lines.isEmpty());
+    for (List<String> line : lines) {
+      BigDecimal rows = sums.getOrDefault(line.get(1), BigDecimal.ZERO);
+      assertEquals(0, rows.compareTo(new BigDecimal(line.get(3))), line.toString());
+    }
+  }
+
+  /** Fails where the journal is short or does not balance. */
+  static void assertJournalBalances(YearEndFindings findings, int atLeast) {
+    FigureTable journal = table(findings, "journal");
+    assertTrue(journal.rows().size() >= atLeast);
+    assertEquals(0, column(journal, "debit").compareTo(column(journal, "credit")));
   }
 }

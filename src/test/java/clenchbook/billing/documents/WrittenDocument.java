@@ -24,7 +24,9 @@ public final class WrittenDocument {
     return new BilledDocument(
         number,
         row.text("Series").isEmpty() ? number.substring(0, 4) : row.text("Series"),
-        row.number("Sequence").map(BigDecimal::intValue).orElse(Integer.valueOf(number.substring(5))),
+        row.number("Sequence")
+            .map(BigDecimal::intValue)
+            .orElse(Integer.valueOf(number.substring(5))),
         row.text("Corrects").isEmpty() ? Kind.INVOICE : Kind.CREDIT_NOTE,
         row.text("Owner").isEmpty() ? "Ruth" : row.text("Owner"),
         month,
@@ -42,9 +44,7 @@ public final class WrittenDocument {
   /** The document as a version before owners stood in a visit's key left it. */
   public static BilledDocument withoutOwnersOfVisits(BilledDocument document) {
     return document.bearing(
-        document.lines().stream()
-            .map(line -> line.of(withoutOwner(line.visit())))
-            .toList());
+        document.lines().stream().map(line -> line.of(withoutOwner(line.visit()))).toList());
   }
 
   private static VisitKey withoutOwner(VisitKey visit) {

@@ -1,13 +1,13 @@
 package clenchbook.tax.jurisdiction.au;
 
+import static clenchbook.tax.Published.number;
+import static clenchbook.tax.Published.rate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import clenchbook.reading.rates.RateFiles;
-import clenchbook.tax.rates.RateTables;
+import clenchbook.tax.Published;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,17 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Published examples of Australian law and its tax office, by their sources. */
 class AustralianExamplesTest {
-  private static final RateTables TABLES = RateFiles.bundled();
   private static final MinorUnit CENT = MinorUnit.of("AUD");
   private static final BigDecimal CAP = rate("au/vehicle", "cap", "2025-07-01");
-
-  private static BigDecimal rate(String table, String code, String day) {
-    return TABLES.find(table, code, LocalDate.parse(day)).orElseThrow().amount();
-  }
-
-  private static BigDecimal number(String text) {
-    return new BigDecimal(text);
-  }
 
   /** ITAA 1997 s.28-25(2), example: 5,085 km driven, 5,000 count, 85 are lost. */
   @Test
@@ -132,7 +123,7 @@ class AustralianExamplesTest {
 
   @Test
   void no_limit_is_known_for_a_year_that_nobody_looked_up() {
-    assertTrue(TABLES.find("au/depreciation", "limit", LocalDate.of(2027, 7, 1)).isEmpty());
-    assertTrue(TABLES.find("au/vehicle", "business", LocalDate.of(2027, 7, 1)).isEmpty());
+    assertFalse(Published.isKnown("au/depreciation", "limit", "2027-07-01"));
+    assertFalse(Published.isKnown("au/vehicle", "business", "2027-07-01"));
   }
 }

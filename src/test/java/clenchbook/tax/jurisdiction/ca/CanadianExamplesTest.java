@@ -1,16 +1,15 @@
 package clenchbook.tax.jurisdiction.ca;
 
+import static clenchbook.tax.Published.number;
+import static clenchbook.tax.Published.rate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
-import clenchbook.reading.rates.RateFiles;
 import clenchbook.tax.YearBook;
 import clenchbook.tax.YearEndFindings;
-import clenchbook.tax.rates.RateTables;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -19,12 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Published examples of Canadian law, by their sources. */
 class CanadianExamplesTest {
-  private static final RateTables TABLES = RateFiles.bundled();
   private static final MinorUnit CENT = MinorUnit.of("CAD");
-
-  private static BigDecimal number(String text) {
-    return new BigDecimal(text);
-  }
 
   private static WrittenBook canadian() {
     return new WrittenBook()
@@ -96,8 +90,7 @@ class CanadianExamplesTest {
   }
 
   private static CcaYear year(String opening, String added, String disposed, String rate) {
-    BigDecimal half =
-        TABLES.find("ca/cca", "first year", LocalDate.of(2017, 12, 31)).orElseThrow().factor();
+    BigDecimal half = rate("ca/cca", "first year", "2017-12-31").movePointLeft(2);
     return CcaYear.of(
         number(opening), number(added), number(disposed), number(rate), half, true, CENT);
   }
@@ -131,8 +124,7 @@ class CanadianExamplesTest {
     "ab,2026-01-01,5"
   })
   void rates_by_province_and_day(String province, String day, BigDecimal rate) {
-    assertEquals(
-        rate, TABLES.find("ca/gst", province, LocalDate.parse(day)).orElseThrow().amount());
+    assertEquals(rate, rate("ca/gst", province, day));
   }
 
   /** First letters of Canadian postcodes, and names in both languages: from memory. */

@@ -1,13 +1,13 @@
 package clenchbook.tax.jurisdiction.de;
 
+import static clenchbook.tax.Published.number;
+import static clenchbook.tax.Published.rate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
-import clenchbook.reading.rates.RateFiles;
 import clenchbook.tax.YearBook;
 import clenchbook.tax.YearEndFindings;
-import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.year.StockValue;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
@@ -20,16 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Published examples of German law, by their sources. */
 class GermanExamplesTest {
-  private static final RateTables TABLES = RateFiles.bundled();
   private static final MinorUnit CENT = MinorUnit.of("EUR");
-
-  private static BigDecimal rate(String table, String code, String day) {
-    return TABLES.find(table, code, LocalDate.parse(day)).orElseThrow().amount();
-  }
-
-  private static BigDecimal number(String text) {
-    return new BigDecimal(text);
-  }
 
   private static WrittenBook german() {
     return new WrittenBook()

@@ -1,5 +1,6 @@
 package clenchbook.tax.jurisdiction.uk;
 
+import static clenchbook.tax.YearBook.says;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -26,10 +27,6 @@ class UkYearTest {
     return new WrittenBook()
         .setting(Setting.TAX_REGIME, "uk")
         .setting(Setting.DISTANCE_UNIT, "mile");
-  }
-
-  private static boolean says(YearEndFindings findings, String words) {
-    return findings.notes().stream().anyMatch(note -> note.contains(words));
   }
 
   /** ITTOIA 2005 s.45 and s.47; HMRC BIM45065 and BIM45070. */

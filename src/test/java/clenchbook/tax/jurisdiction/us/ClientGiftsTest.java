@@ -1,5 +1,6 @@
 package clenchbook.tax.jurisdiction.us;
 
+import static clenchbook.tax.YearBook.says;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -26,7 +27,7 @@ class ClientGiftsTest {
     assertEquals(
         Optional.of("165.00"),
         YearBook.amount(findings, "not counted: client gifts above the limit"));
-    assertTrue(findings.notes().stream().anyMatch(note -> note.contains("up to 25 a person")));
+    assertTrue(says(findings, "up to 25 a person"));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package clenchbook.tax.jurisdiction.us;
 
+import static clenchbook.tax.YearBook.says;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -104,10 +105,7 @@ class SoldVehicleTest {
     YearEndFindings findings = YearBook.end(book, List.of(), 2026);
     assertEquals("", asset(findings, "gain"));
     assertEquals("", asset(findings, "remaining"));
-    assertTrue(
-        findings.notes().stream()
-            .anyMatch(note -> note.contains("does not reach back to 2022-03-01")),
-        findings.notes().toString());
+    assertTrue(says(findings, "does not reach back to 2022-03-01"), findings.notes().toString());
   }
 
   @Test
