@@ -161,7 +161,8 @@ final class DocumentTable {
   }
 
   /**
-   * Stores a document: new, or a draft's next version, or only its state.
+   * Stores a document: new, or a draft's next version, or only its state. Its digest is written
+   * down by who stores its other files.
    *
    * @param before the document as it is stored; empty for a new one
    */
@@ -209,7 +210,6 @@ final class DocumentTable {
       insert.executeUpdate();
     }
     insertParts(document, 1);
-    StoredCheck.digest(connection, document, pdf.orElse(new byte[0]));
     change(document.number(), 1, document.state());
   }
 
@@ -241,7 +241,6 @@ final class DocumentTable {
     if (!sameContent) {
       insertParts(document, version);
     }
-    StoredCheck.digest(connection, document, pdf.orElse(stored.pdf()));
     if (before.state() != document.state() || !sameContent) {
       change(document.number(), version, document.state());
     }

@@ -233,10 +233,15 @@ public final class Register implements AutoCloseable {
       table.all().forEach(document -> before.put(document.number(), document));
       for (BilledDocument document : documents) {
         Optional<BilledDocument> earlier = Optional.ofNullable(before.get(document.number()));
+        boolean printed = pdfs.containsKey(document.number());
         table.store(document, Optional.ofNullable(pdfs.get(document.number())), earlier);
-        boolean fixed = earlier.filter(stored -> stored.state().fixed()).isPresent();
-        if (!fixed && pdfs.containsKey(document.number())) {
-          files.store(document.number(), Optional.ofNullable(eInvoices.get(document.number())));
+        if (earlier.filter(stored -> stored.state().fixed()).isEmpty()) {
+          if (printed) {
+            files.store(document.number(), Optional.ofNullable(eInvoices.get(document.number())));
+          }
+          if (printed || !earlier.equals(Optional.of(document))) {
+            StoredCheck.digest(connection, document);
+          }
         }
       }
       new PaymentTable(connection).add(payments);

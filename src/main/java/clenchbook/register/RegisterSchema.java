@@ -11,14 +11,18 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 
 /** The register's versions: each is the one before it and a script. */
 final class RegisterSchema {
   /** The version this program writes. */
-  static final int VERSION = 4;
+  static final int VERSION = 5;
 
   /** The first version that keeps a digest of each document. */
   private static final int DIGESTS = 3;
+
+  /** The first version whose digest covers all that is stored of a document. */
+  private static final int WHOLE_DIGESTS = 5;
 
   /** Marks the file as a register of this program; the letters "Clnc". */
   static final int APPLICATION = 0x436c6e63;
@@ -44,21 +48,51 @@ final class RegisterSchema {
     int version = version(connection);
     refuse(connection, version, file);
     if (version < VERSION) {
-      copy(file, version);
-      upgrade(connection, file);
+      Path copy = copy(file, version);
+      try {
+        upgrade(connection, file);
+      } catch (RegisterFault damaged) {
+        // Nothing was changed: a copy beside the damaged register would be taken for a sound one.
+        withdraw(copy);
+        throw damaged;
+      }
     }
     return version < VERSION;
   }
 
-  /** Runs the scripts that a register still lacks; no copy is made. */
+  private static void withdraw(Path copy) {
+    try {
+      Files.deleteIfExists(copy);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Runs the scripts that a register still lacks; no copy is made. Before new digests are made,
+   * the old ones are looked at.
+   *
+   * @throws RegisterFault also where a document is not as it was stored
+   */
   static void upgrade(Connection connection, Path file) throws SQLException {
     int version = version(connection);
     refuse(connection, version, file);
     for (int step = version + 1; step <= VERSION; step++) {
+      if (step == WHOLE_DIGESTS && version >= DIGESTS) {
+        checkOlder(connection, file);
+      }
       run(connection, step);
     }
-    if (version < DIGESTS) {
+    if (version < WHOLE_DIGESTS) {
       StoredCheck.digestAll(connection, new DocumentTable(connection).all());
+    }
+  }
+
+  private static void checkOlder(Connection connection, Path file) throws SQLException {
+    List<String> faults =
+        StoredCheck.faultsUntilVersion4(connection, new DocumentTable(connection).all());
+    if (!faults.isEmpty()) {
+      throw RegisterTrouble.damaged(file, faults);
     }
   }
 
@@ -75,11 +109,12 @@ final class RegisterSchema {
     }
   }
 
-  private static void copy(Path file, int version) {
+  private static Path copy(Path file, int version) {
     Path copy = file.resolveSibling(file.getFileName() + ".version-" + version + "-copy");
     try {
       Files.copy(
           file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+      return copy;
     } catch (IOException e) {
       throw new RegisterFault(
           "no copy of the register could be made before bringing it up to date ("

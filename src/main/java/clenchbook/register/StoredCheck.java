@@ -10,10 +10,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Compares what a register stores with what it wrote down about it: each document and its PDF with
+ * Compares what a register stores with what it wrote down about it: each document and its files with
  * their digest, its state with the last change of it, and the numbers with those that ever had one.
  */
 final class StoredCheck {
@@ -30,42 +31,65 @@ final class StoredCheck {
   static List<String> faults(Connection connection, List<BilledDocument> documents)
       throws SQLException {
     StoredCheck check = new StoredCheck(connection);
-    check.digests(documents);
+    check.digests(documents, Stored::isAsStored);
     check.states(documents);
     check.changes();
     return check.faults;
   }
 
+  /** Documents that are not as versions 3 and 4 stored them, one line each. */
+  static List<String> faultsUntilVersion4(Connection connection, List<BilledDocument> documents)
+      throws SQLException {
+    StoredCheck check = new StoredCheck(connection);
+    check.digests(documents, Stored::isAsStoredUntilVersion4);
+    return check.faults;
+  }
+
   /** A document as it is stored now, and the digest it was stored with. */
-  private record Stored(BilledDocument document, byte[] pdf, @Nullable String digest) {
+  private record Stored(BilledDocument document, DocumentDigest.Files files, String digest) {
     boolean isAsStored() {
-      return DocumentDigest.of(document, pdf).equals(digest);
+      return DocumentDigest.of(document, files).equals(digest);
+    }
+
+    boolean isAsStoredUntilVersion4() {
+      return DocumentDigest.untilVersion4(document, files.pdf()).contains(digest);
     }
   }
 
   /** A working life's PDFs are hundreds of megabytes: some at a time, on all processors. */
-  private void digests(List<BilledDocument> documents) throws SQLException {
+  private void digests(List<BilledDocument> documents, Predicate<Stored> sound)
+      throws SQLException {
+    for (int from = 0; from < documents.size(); from += AT_A_TIME) {
+      int to = Math.min(documents.size(), from + AT_A_TIME);
+      List<Stored> some = new ArrayList<>(AT_A_TIME);
+      for (BilledDocument document : documents.subList(from, to)) {
+        some.add(stored(connection, document));
+      }
+      some.parallelStream()
+          .filter(sound.negate())
+          .map(stored -> stored.document().number() + " is not as it was stored")
+          .forEachOrdered(faults::add);
+    }
+  }
+
+  private static Stored stored(Connection connection, BilledDocument document)
+      throws SQLException {
     try (PreparedStatement query =
-        connection.prepareStatement("SELECT pdf, digest FROM document WHERE number = ?")) {
-      for (int from = 0; from < documents.size(); from += AT_A_TIME) {
-        int to = Math.min(documents.size(), from + AT_A_TIME);
-        List<Stored> some = new ArrayList<>(AT_A_TIME);
-        for (BilledDocument document : documents.subList(from, to)) {
-          query.setString(1, document.number());
-          try (ResultSet row = query.executeQuery()) {
-            row.next();
-            some.add(new Stored(document, pdf(row.getBytes(1)), row.getString(2)));
-          }
-        }
-        some.parallelStream()
-            .filter(stored -> !stored.isAsStored())
-            .map(stored -> stored.document().number() + " is not as it was stored")
-            .forEachOrdered(faults::add);
+        connection.prepareStatement(
+            "SELECT pdf, xml, digest FROM document LEFT JOIN e_invoice USING (number)"
+                + " WHERE number = ?")) {
+      query.setString(1, document.number());
+      try (ResultSet row = query.executeQuery()) {
+        row.next();
+        return new Stored(
+            document,
+            new DocumentDigest.Files(bytes(row.getBytes(1)), bytes(row.getBytes(2))),
+            String.valueOf(row.getString(3)));
       }
     }
   }
 
-  private static byte[] pdf(byte @Nullable [] bytes) {
+  private static byte[] bytes(byte @Nullable [] bytes) {
     return bytes == null ? new byte[0] : bytes;
   }
 
@@ -106,26 +130,22 @@ final class StoredCheck {
     }
   }
 
-  /** Gives a digest to each document that has none, as after bringing an older register up. */
+  /** Gives a digest to each document, as after bringing an older register up. */
   static void digestAll(Connection connection, List<BilledDocument> documents) throws SQLException {
-    try (PreparedStatement query =
-        connection.prepareStatement("SELECT pdf FROM document WHERE number = ?")) {
-      for (BilledDocument document : documents) {
-        query.setString(1, document.number());
-        try (ResultSet row = query.executeQuery()) {
-          row.next();
-          digest(connection, document, pdf(row.getBytes(1)));
-        }
-      }
+    for (BilledDocument document : documents) {
+      digest(connection, document);
     }
   }
 
-  /** Writes a document's digest down. */
-  static void digest(Connection connection, BilledDocument document, byte[] pdf)
-      throws SQLException {
+  /** Writes down a document's digest, its files being stored. */
+  static void digest(Connection connection, BilledDocument document) throws SQLException {
+    Stored stored = stored(connection, document);
+    if (stored.isAsStored()) {
+      return;
+    }
     try (PreparedStatement update =
         connection.prepareStatement("UPDATE document SET digest = ? WHERE number = ?")) {
-      update.setString(1, DocumentDigest.of(document, pdf));
+      update.setString(1, DocumentDigest.of(document, stored.files()));
       update.setString(2, document.number());
       update.executeUpdate();
     }

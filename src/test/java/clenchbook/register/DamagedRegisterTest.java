@@ -41,7 +41,8 @@ class DamagedRegisterTest {
   @BeforeEach
   void three_documents() {
     try (Register register = Register.open(file())) {
-      register.record(documents(), pdfs(), List.of());
+      register.record(
+          documents(), pdfs(), Map.of("2026-0002", bytes("<two/>")), List.of(), Map.of());
       register.move(List.of("2026-0001", "2026-0002"), DocumentState.ISSUED);
     }
   }
@@ -53,6 +54,10 @@ class DamagedRegisterTest {
             .visit("Date: 2026-10-05, Horse: Jet, Owner: Adam, Work: Trim, Charge: 30")
             .visit("Date: 2026-10-05, Horse: Bess, Owner: Ruth, Work: Trim, Charge: 40")
             .visit("Date: 2026-10-05, Horse: Dot, Owner: Zoe, Work: Trim, Charge: 0");
+    return october(book);
+  }
+
+  private static List<BilledDocument> october(WrittenBook book) {
     return MonthBilling.decide(
             book.jobs(),
             List.of(),
@@ -74,6 +79,11 @@ class DamagedRegisterTest {
       value = {
         "UPDATE document SET pdf = x'6f6e66' WHERE number = '2026-0001' | 2026-0001 is not as",
         "UPDATE document SET pdf = NULL WHERE number = '2026-0001' | 2026-0001 is not as",
+        "UPDATE e_invoice SET xml = x'3c736978' WHERE number = '2026-0002' | 2026-0002 is not as",
+        "DELETE FROM e_invoice WHERE number = '2026-0002' | 2026-0002 is not as",
+        "INSERT INTO e_invoice VALUES ('2026-0001', x'3c78') | 2026-0001 is not as",
+        "UPDATE line SET tax_kind = 'ZERO' WHERE number = '2026-0002' | 2026-0002 is not as",
+        "UPDATE line SET tax_reason = 'VATEX' WHERE number = '2026-0002' | 2026-0002 is not as",
         "UPDATE document SET gross = '41.00' WHERE number = '2026-0002' | 2026-0002: net and tax",
         "UPDATE document SET owner = 'Rut' WHERE number = '2026-0002' | 2026-0002 is not as",
         "DELETE FROM line WHERE number = '2026-0002' | 2026-0002: its lines do not add",
@@ -133,6 +143,78 @@ class DamagedRegisterTest {
         before, Files.readAllBytes(folder.resolve("book.register.db.version-2-copy")));
     change("UPDATE document SET pdf = x'00' WHERE number = '2026-0001'");
     assertThrows(RegisterFault.class, () -> Register.open(file()));
+  }
+
+  /** The digests are those that the program of that version gave these documents. */
+  private void as_version_4_left_it() throws SQLException {
+    digest("2026-0001", "37dcd840f680b1300e988cdcba86dbdc46e8dc886af27d8e02049046b7a0865b");
+    digest("2026-0002", "9b7fbbd70839771057f72b99d573102d2f64569c610c819ed3d72e5a99c0b648");
+    digest("2026-0003", "00be561bc769650f46c8d30a479dd998289b6340fb334338be4a9c53884b4a2c");
+    change("PRAGMA user_version = 4");
+  }
+
+  private void digest(String number, String digest) throws SQLException {
+    change("UPDATE document SET digest = '" + digest + "' WHERE number = '" + number + "'");
+  }
+
+  @Test
+  void a_register_of_version_4_is_copied_and_its_structured_invoices_are_watched_from_then_on()
+      throws SQLException, IOException {
+    as_version_4_left_it();
+    byte[] before = Files.readAllBytes(file());
+    assertEquals(3, Register.read(file()).size());
+    assertArrayEquals(before, Files.readAllBytes(file()), "reading changes nothing");
+
+    Register.open(file()).close();
+    assertArrayEquals(
+        before, Files.readAllBytes(folder.resolve("book.register.db.version-4-copy")));
+    change("UPDATE e_invoice SET xml = x'00'");
+    assertThrows(RegisterFault.class, () -> Register.open(file()));
+  }
+
+  @Test
+  void what_was_damaged_under_version_4_gets_no_new_digest() throws SQLException, IOException {
+    as_version_4_left_it();
+    change("UPDATE document SET pdf = x'00' WHERE number = '2026-0001'");
+    byte[] before = Files.readAllBytes(file());
+
+    for (RegisterFault fault :
+        List.of(
+            assertThrows(RegisterFault.class, () -> Register.open(file())),
+            assertThrows(RegisterFault.class, () -> Register.read(file())))) {
+      assertTrue(fault.getMessage().contains("2026-0001 is not as"), fault.getMessage());
+    }
+
+    assertArrayEquals(before, Files.readAllBytes(file()));
+    nothingBeside();
+  }
+
+  /** Version 4 wrote a rate of zero over the one that version 3 had taken into its digest. */
+  @Test
+  void an_exempt_owners_invoice_of_version_3_is_not_taken_for_damaged()
+      throws SQLException, IOException {
+    Files.delete(file());
+    WrittenBook book =
+        new WrittenBook()
+            .setting(Setting.CURRENCY, "GBP")
+            .tax("Code: V, Name: VAT, Rate %: 20")
+            .work("Work: Trim, Price: 40, Tax: V")
+            .owner("Owner: Adam, Tax exempt: yes, Exempt reason: relief")
+            .visit("Date: 2026-10-05, Horse: Jet, Owner: Adam, Work: Trim, Charge: 30");
+    try (Register register = Register.open(file())) {
+      register.record(october(book), Map.of("2026-0001", bytes("one")), List.of());
+    }
+    change("UPDATE tax_total SET rate = '20'");
+    digest("2026-0001", "43437930281d03810f560ae552037b2867d537d493c4c0662f602500f5c44eaf");
+    change("ALTER TABLE line DROP COLUMN tax_kind");
+    change("ALTER TABLE line DROP COLUMN tax_reason");
+    change("ALTER TABLE tax_total DROP COLUMN category");
+    change("ALTER TABLE tax_total DROP COLUMN reason");
+    change("DROP TABLE e_invoice");
+    change("PRAGMA user_version = 3");
+
+    Register.open(file()).close();
+    assertEquals(1, Register.read(file()).size());
   }
 
   @Test

@@ -1,0 +1,1 @@
+UPDATE document SET digest = '';
