@@ -69,8 +69,8 @@ final class RegisterSchema {
   }
 
   /**
-   * Runs the scripts that a register still lacks; no copy is made. Before new digests are made,
-   * the old ones are looked at.
+   * Runs the scripts that a register still lacks; no copy is made. Before new digests are made, the
+   * old ones are looked at.
    *
    * @throws RegisterFault also where a document is not as it was stored
    */

@@ -14,8 +14,9 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Compares what a register stores with what it wrote down about it: each document and its files with
- * their digest, its state with the last change of it, and the numbers with those that ever had one.
+ * Compares what a register stores with what it wrote down about it: each document and its files
+ * with their digest, its state with the last change of it, and the numbers with those that ever had
+ * one.
  */
 final class StoredCheck {
   private static final int AT_A_TIME = 64;
@@ -72,8 +73,7 @@ final class StoredCheck {
     }
   }
 
-  private static Stored stored(Connection connection, BilledDocument document)
-      throws SQLException {
+  private static Stored stored(Connection connection, BilledDocument document) throws SQLException {
     try (PreparedStatement query =
         connection.prepareStatement(
             "SELECT pdf, xml, digest FROM document LEFT JOIN e_invoice USING (number)"

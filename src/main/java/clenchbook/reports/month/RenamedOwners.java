@@ -20,8 +20,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Owners who seem to have been renamed in Owners: the register knows a name that has no row there,
- * while a similar one is new. Unless the row says so under Formerly, one owner has two accounts.
+ * Owners who seem to have been renamed in Owners: a name that was billed has no row there, while a
+ * similar one is new, no invoice to it being out yet. Unless the row says so under Formerly, one
+ * owner has two accounts.
  */
 public final class RenamedOwners {
   private static final int SHORTEST_WORD = 3;
@@ -37,8 +38,9 @@ public final class RenamedOwners {
    */
   public static List<Problem> problems(BookIndex index, List<BilledDocument> documents) {
     Set<String> billed = new TreeSet<>(Names.ORDER);
+    // A draft under the new name is this run's own: it makes nobody an old acquaintance.
     documents.stream()
-        .filter(BilledDocument::counts)
+        .filter(document -> document.state().fixed())
         .forEach(document -> billed.add(document.owner()));
     return problems(index, billed);
   }
