@@ -40,6 +40,7 @@ class LayerTest {
       List.of(
           "values",
           "statistics",
+          "backup",
           "problem",
           "book",
           "reports.blocks",

@@ -38,7 +38,9 @@ public final class Clenchbook implements Runnable {
           new Named("send", SendCommand::new),
           new Named("year-end", YearEndCommand::new),
           new Named("compare", CompareCommand::new),
-          new Named("payments", PaymentsCommand::new));
+          new Named("payments", PaymentsCommand::new),
+          new Named("backup", BackupCommand::new),
+          new Named("restore", RestoreCommand::new));
 
   private static final Set<String> PRINTING = Set.of("month-end", "send", "year-end", "compare");
 

@@ -37,6 +37,17 @@ public final class FileSum {
     return HexFormat.of().formatHex(digest.digest());
   }
 
+  /**
+   * The files that a book is made of.
+   *
+   * @param book a file or folder
+   * @return itself, or its CSV files in order of names
+   * @throws IOException when the folder can't be listed
+   */
+  public static List<Path> files(Path book) throws IOException {
+    return Files.isDirectory(book) ? csvFiles(book) : List.of(book);
+  }
+
   private static List<Path> csvFiles(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files

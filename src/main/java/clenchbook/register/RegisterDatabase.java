@@ -74,6 +74,13 @@ final class RegisterDatabase implements AutoCloseable {
     locked = true;
   }
 
+  /** Keeps other runs from committing until it is closed, without a right to write. */
+  void hold() throws SQLException {
+    execute("BEGIN");
+    execute("SELECT count(*) FROM sqlite_master");
+    locked = true;
+  }
+
   /** Makes durable what was done since the lock, which is given up. */
   void commit() throws SQLException {
     execute("COMMIT");
