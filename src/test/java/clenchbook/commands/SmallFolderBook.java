@@ -52,6 +52,11 @@ public final class SmallFolderBook {
         .sheet("Payments", PAYMENTS);
   }
 
+  /** One that lies there already. */
+  static SmallFolderBook at(Path folder) {
+    return new SmallFolderBook(folder);
+  }
+
   public SmallFolderBook sheet(String name, String text) throws IOException {
     Files.writeString(folder.resolve(name + ".csv"), text);
     return this;

@@ -29,9 +29,8 @@ class StoriesIT extends Stories {
 
   @Override
   Typed typed(String command, Path book, String... options) throws IOException {
-    List<String> words = new ArrayList<>(List.of(LAUNCHER.toString(), command, book.toString()));
-    words.addAll(List.of(options));
-    words.addAll(List.of("--today", Typed.TODAY));
+    List<String> words = new ArrayList<>(List.of(LAUNCHER.toString()));
+    words.addAll(Typed.words(command, book, options));
     Path out = cache.resolve("out.txt");
     Path err = cache.resolve("err.txt");
     ProcessBuilder program =

@@ -17,13 +17,21 @@ import java.util.List;
  */
 public record Typed(int exit, String out, String err) {
   /** The day on which all of them are typed. */
-  static final String TODAY = "2027-01-02";
+  private static final String TODAY = "2027-01-02";
+
+  /** All words of a command; restore alone knows no day. */
+  static List<String> words(String command, Path book, String... options) {
+    List<String> words = new ArrayList<>(List.of(command, book.toString()));
+    words.addAll(List.of(options));
+    if (!command.equals("restore")) {
+      words.addAll(List.of("--today", TODAY));
+    }
+    return words;
+  }
 
   /** Runs a command over a book. */
   public static Typed type(String command, Path book, String... options) {
-    List<String> words = new ArrayList<>(List.of(command, book.toString()));
-    words.addAll(List.of(options));
-    words.addAll(List.of("--today", TODAY));
+    List<String> words = words(command, book, options);
     PrintStream out = System.out;
     PrintStream err = System.err;
     ByteArrayOutputStream said = new ByteArrayOutputStream();

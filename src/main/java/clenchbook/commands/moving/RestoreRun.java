@@ -2,7 +2,6 @@ package clenchbook.commands.moving;
 
 import clenchbook.backup.Manifest;
 import clenchbook.backup.UnsoundBackup;
-import clenchbook.commands.opening.Count;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.RunFault;
@@ -96,11 +95,7 @@ public final class RestoreRun {
 
   private void tell(Manifest manifest) {
     Path book = folder.resolve(manifest.book());
-    terminal.say(
-        Count.of(manifest.digests().size(), "file")
-            + " put back into "
-            + folder
-            + ", each as it was packed");
+    terminal.say("put back into " + folder + ": every file is as it was packed");
     terminal.say(
         NextStep.of(
             "go on with this copy alone, two would give the same numbers twice: "
