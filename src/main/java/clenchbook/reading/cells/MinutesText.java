@@ -9,14 +9,14 @@ import java.util.regex.Pattern;
 
 /**
  * Lengths of time written as text: {@code 0:45}, {@code 45}, {@code 45 min}, {@code 1 h 15}, {@code
- * 90 s}.
+ * 1u10}, {@code 90 s}.
  */
 public final class MinutesText {
   private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,4}):(\\d{1,2})(?::(\\d{1,2}))?");
   private static final Pattern HOURS =
       Pattern.compile(
-          "([\\d.,]+)\\s*(?:h|hr|hrs|hour|hours|std|stunde|stunden|heure|heures|hora|horas|uur|uren)\\.?\\s*"
+          "([\\d.,]+)\\s*(?:h|u|hr|hrs|hour|hours|std|stunde|stunden|heure|heures|hora|horas|uur|uren)\\.?\\s*"
               + "(?:(\\d{1,2})\\s*(?:m|min|mins|minutes|minuten)?\\.?)?");
 
   private final NumberText numbers;

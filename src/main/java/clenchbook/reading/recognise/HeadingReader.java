@@ -3,6 +3,7 @@ package clenchbook.reading.recognise;
 import clenchbook.book.understood.How;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.Row;
+import clenchbook.reading.words.HeadingEnds;
 import clenchbook.reading.words.OwnMeaning;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.SheetWords;
@@ -23,6 +24,7 @@ final class HeadingReader {
 
   private final OwnWords own;
   private final Map<String, WordForms> forms = new HashMap<>();
+  private final Map<String, Boolean> ends = new HashMap<>();
 
   HeadingReader(OwnWords own) {
     this.own = own;
@@ -78,9 +80,26 @@ final class HeadingReader {
     if (!isHeading(cell)) {
       return Optional.empty();
     }
-    return words
-        .heading(forms(cell.shown()))
-        .or(() -> words.heading(forms(withoutBrackets(cell.shown()))));
+    String written = cell.shown();
+    Optional<String> found = known(words, written);
+    return found.isPresent() || !hasEnd(written)
+        ? found
+        : HeadingEnds.find(written, left -> known(words, left)).map(HeadingEnds.Found::heading);
+  }
+
+  private Optional<String> known(SheetWords words, String written) {
+    return words.heading(forms(written)).or(() -> words.heading(forms(withoutBrackets(written))));
+  }
+
+  private boolean hasEnd(String written) {
+    Boolean known = ends.get(written);
+    if (known == null) {
+      known = HeadingEnds.hasEnd(written);
+      if (ends.size() < MOST_KEPT) {
+        ends.put(written, known);
+      }
+    }
+    return known;
   }
 
   private How how(String heading, String written) {

@@ -10,6 +10,9 @@ import java.util.function.BooleanSupplier;
 
 /** Tells rows of data from rows that only look like some. */
 final class RowKind {
+  private static final List<String> NAMES = List.of("Owner", "Horse", "Work", "Item", "Supplier");
+  private static final int FEWEST_NAMES = 2;
+
   private RowKind() {}
 
   /** Whether a cell holds nothing but spaces. */
@@ -18,7 +21,8 @@ final class RowKind {
   }
 
   /**
-   * A row in which a word for a total stands, and no day or name beside it.
+   * A row in which a word for a total stands, and no day or name beside it. Who is billed for which
+   * horse or work is no total, whatever its notes say.
    *
    * @param isDay tells whether a number may be a day, since the month is known
    */
@@ -27,7 +31,16 @@ final class RowKind {
     Cell keyCell = known.get(key);
     boolean keyed =
         keyCell != null && !isTotalsWord(keyCell) && (!isNumber(keyCell) || isDay.getAsBoolean());
-    return !keyed && all.stream().anyMatch(RowKind::isTotalsWord);
+    return !keyed && !isNamed(known) && all.stream().anyMatch(RowKind::isTotalsWord);
+  }
+
+  private static boolean isNamed(Map<String, Cell> known) {
+    long names =
+        NAMES.stream()
+            .map(known::get)
+            .filter(cell -> cell instanceof Cell.Text && !isTotalsWord(cell))
+            .count();
+    return names >= FEWEST_NAMES;
   }
 
   private static boolean isTotalsWord(Cell cell) {

@@ -3,7 +3,7 @@ package clenchbook.reading.words;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The words that begin a row of totals. */
+/** The words that make a row one of totals. */
 public final class TotalsWords {
   /** Read when a text is first asked about that is no number or day. */
   private static final class Loaded {
@@ -16,13 +16,16 @@ public final class TotalsWords {
 
   private TotalsWords() {}
 
-  /** Whether a text is a word for a total, or begins with one. */
+  /** Whether a text is a word for a total, or begins or ends with one. */
   public static boolean says(String text) {
     if (text.isEmpty() || Character.isDigit(text.charAt(0))) {
       return false;
     }
-    String first = text.strip().split("[\\s:=]", 2)[0];
-    return Loaded.WORDS.contains(SameWords.bare(text))
-        || Loaded.WORDS.contains(SameWords.bare(first));
+    String[] words = text.strip().split("[\\s:=]+");
+    return words.length > 0 && (isOne(text) || isOne(words[0]) || isOne(words[words.length - 1]));
+  }
+
+  private static boolean isOne(String word) {
+    return Loaded.WORDS.contains(SameWords.bare(word));
   }
 }
