@@ -86,8 +86,9 @@ final class CellExamples extends ExampleBooks {
         good().sheet("Horses", "Horse|Interval weeks").row("Horses", "Bramble", "2 months"));
     add(
         ProblemKind.CURRENCY_OTHER,
-        "An amount bears another currency's sign",
-        "Put in the amount in the book's currency. Until then the number counts as if it were.",
+        "An amount, or the heading over it, bears another currency's sign",
+        "Put in the amount in the book's currency, or the Currency in Settings. Until then the"
+            + " number counts as if it were in the book's.",
         visit(VISITS, DAY, "Ann", "Bramble", "Trim", "€45")
             .sheet("Settings", "Setting|Value")
             .row("Settings", "Currency", "GBP"));

@@ -1,5 +1,6 @@
 package clenchbook.reading;
 
+import static clenchbook.reading.Told.told;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +16,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -198,5 +200,38 @@ class UnitsInCellsTest {
         List.of("Visits!E2", "Visits!E4"),
         result.problems().stream().map(problem -> problem.at().toString()).toList());
     assertEquals(List.of(ProblemKind.CURRENCY_OTHER, ProblemKind.CURRENCY_OTHER), kinds(result));
+  }
+
+  @Test
+  void a_heading_that_names_another_currency_warns_once() {
+    SmallBook book =
+        SmallBook.visits("Date|Owner|Horse|Work|Price (£)|Paid")
+            .visit(DAY, "Ann", "Bramble", "Trim", 45)
+            .visit(DAY, "Ann", "Star", "Trim", 45)
+            .sheet("Prices", "Work|Price EUR")
+            .row("Prices", "Trim", 40);
+    ReadResult result = book.read(folder, Locale.GERMANY);
+    assertEquals("warning CURRENCY_OTHER Visits!E1\n", told(result));
+    assertEquals(
+        "the heading 'Price (£)' names £, but the book is in EUR; its amounts are read as EUR",
+        result.problems().get(0).problem());
+    assertEquals("warning CURRENCY_OTHER Prices!B1\n", told(book.read(folder, Locale.UK)));
+  }
+
+  @Test
+  void a_dollar_is_the_dollar_of_the_book() {
+    SmallBook book =
+        SmallBook.visits("Date|Owner|Horse|Work|Charge $|Paid (US$)")
+            .visit(DAY, "Ann", "Bramble", "Trim", 45);
+    assertEquals("warning CURRENCY_OTHER Visits!F1\n", told(book.read(folder, Locale.CANADA)));
+    assertEquals("", told(book.read(folder, Locale.US)));
+  }
+
+  @Test
+  void words_that_are_a_currencys_code_somewhere_name_none() {
+    String headings = "Date|Owner|Horse|Work|Price (all in)|Notes (try cup top)";
+    ReadResult result =
+        SmallBook.visits(headings).visit(DAY, "Ann", "Bramble", "Trim", 45).read(folder);
+    assertEquals("", told(result));
   }
 }

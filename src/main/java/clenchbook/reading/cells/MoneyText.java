@@ -54,6 +54,11 @@ public final class MoneyText {
           .map(Currency::getCurrencyCode)
           .collect(Collectors.toUnmodifiableSet());
 
+  private static final Set<String> NAMED =
+      SIGNS.values().stream().flatMap(List::stream).collect(Collectors.toUnmodifiableSet());
+
+  private static final Pattern MONEY_WORD = Pattern.compile("[\\p{L}]{0,2}\\p{Sc}|\\p{L}{3,}");
+
   private final NumberText numbers;
   private final Optional<String> currency;
 
@@ -98,6 +103,28 @@ public final class MoneyText {
     return found.matches()
         ? Stream.of(found.group(2), found.group(4)).filter(this::isForeign).findFirst()
         : Optional.empty();
+  }
+
+  /** The first sign, code or name among some words that is another currency's than the book's. */
+  Optional<String> foreignAmong(String words) {
+    Matcher word = MONEY_WORD.matcher(words);
+    while (word.find()) {
+      boolean known = word.group().length() < 3 ? isSigned(word.group()) : isNamed(word.group());
+      if (known && isForeign(word.group())) {
+        return Optional.of(word.group());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isSigned(String word) {
+    return word.codePoints().anyMatch(c -> Character.getType(c) == Character.CURRENCY_SYMBOL);
+  }
+
+  /** Codes that are words of a language, too, are left out: only those that have a sign count. */
+  private static boolean isNamed(String word) {
+    String upper = word.toUpperCase(Locale.ROOT);
+    return SIGNS.containsKey(upper) || NAMED.contains(upper);
   }
 
   /** Whether a sign or code is known and stands for another currency than the book's. */

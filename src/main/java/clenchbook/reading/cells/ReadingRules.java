@@ -120,6 +120,16 @@ public final class ReadingRules {
         format, shown -> shown.currencySign().filter(money::isForeign));
   }
 
+  /** The sign, code or name of another currency than the book's that a heading holds. */
+  public Optional<String> foreignIn(String heading) {
+    return money.foreignAmong(heading);
+  }
+
+  /** The book's currency as its code; empty where nobody says. */
+  public String currency() {
+    return money.currency().orElse("");
+  }
+
   Optional<DateText.Order> dateOrder() {
     return dateOrder;
   }

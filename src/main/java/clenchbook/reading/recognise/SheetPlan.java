@@ -28,6 +28,11 @@ public final class SheetPlan {
           SheetKind.ASSETS,
           SheetKind.COUNTS);
 
+  /** Beside days, horses or work these make a sheet one that somebody may be billed from. */
+  private static final Set<String> OF_BILLS = Set.of("Owner", "Charge", "Paid", "Total min");
+
+  private static final int FEWEST_KNOWN = 3;
+
   private final SheetRecognizer recognizer;
   private final TableFinder finder;
   private final Consumer<Problem> problems;
@@ -142,12 +147,26 @@ public final class SheetPlan {
         Problem.note(ProblemKind.SHEET_AMBIGUOUS, CellRef.ofSheet(head.name()), problem, expected));
   }
 
-  /** A sheet that bears one of the program's names and lacks its headings; an empty one is fine. */
+  /**
+   * A sheet that bears one of the program's names and lacks its headings, an empty one being fine;
+   * or one that lacks a single heading of visits, which nobody would bill from without a word.
+   */
   private void sayMissing(SheetHead head) {
     Optional<SheetKind> kind = recognizer.kindByName(head.name());
-    if (kind.isPresent() && !head.rows().isEmpty()) {
+    if (kind.isEmpty()) {
+      recognizer
+          .nearMiss(head, SheetKind.VISITS)
+          .filter(SheetPlan::isNearlyVisits)
+          .ifPresent(this::sayMiss);
+    } else if (!head.rows().isEmpty()) {
       recognizer.nearMiss(head, kind.get()).ifPresent(this::sayMiss);
     }
+  }
+
+  private static boolean isNearlyVisits(SheetRecognizer.NearMiss miss) {
+    return miss.missing().size() == 1
+        && miss.known().size() >= FEWEST_KNOWN
+        && miss.known().stream().anyMatch(OF_BILLS::contains);
   }
 
   private void sayMiss(SheetRecognizer.NearMiss miss) {
@@ -174,9 +193,9 @@ public final class SheetPlan {
             .filter(head -> recognizer.kindByName(head.name()).isEmpty())
             .map(head -> recognizer.nearMiss(head, SheetKind.VISITS))
             .flatMap(Optional::stream)
-            .filter(miss -> miss.matched() > 1)
-            .max(Comparator.comparingInt(SheetRecognizer.NearMiss::matched));
-    nearest.ifPresent(this::sayMiss);
+            .filter(miss -> miss.known().size() > 1)
+            .max(Comparator.comparingInt(miss -> miss.known().size()));
+    nearest.filter(miss -> !isNearlyVisits(miss)).ifPresent(this::sayMiss);
     problems.accept(
         Problem.note(
             ProblemKind.SHEET_MISSING,

@@ -11,12 +11,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Finds out what a sheet is: by its name where that is one of the program's or renamed by the sheet
  * Headings, else by its headings. The heading row is the first row that holds what the kind needs.
  */
 public final class SheetRecognizer {
+  private static final Pattern FIGURE = Pattern.compile("[\\p{Sc}\\s]*-?\\d[\\d.,:/%\\p{Sc}\\s-]*");
+  private static final int FEWEST_BESIDE_FIGURES = 3;
+
   private final Vocabulary vocabulary;
   private final OwnWords own;
   private final HeadingReader reader;
@@ -83,7 +88,7 @@ public final class SheetRecognizer {
     List<Candidate> all = new ArrayList<>();
     for (SheetKind kind : SheetKind.values()) {
       layout(head, kind, block)
-          .filter(found -> !refused(found, head.name()))
+          .filter(found -> !refused(found, head.name()) && !LooksLikeLog.is(head, found))
           .ifPresent(found -> all.add(new Candidate(found, called.contains(kind))));
     }
     return likeliest(all);
@@ -132,9 +137,22 @@ public final class SheetRecognizer {
   Optional<SheetLayout> layoutAt(SheetHead head, SheetKind kind, Block block, Row row) {
     SheetWords words = vocabulary.of(kind);
     Headings headings = reader.read(head.name(), words, block.of(row));
-    return words.isMadeBy(headings.found())
+    return words.isMadeBy(headings.found()) && mayBeHeadings(block.of(row), headings)
         ? Optional.of(SheetLayout.of(kind, head, row.number(), block, headings))
         : Optional.empty();
+  }
+
+  /** A row of data has figures, and few words that happen to be headings too. */
+  private static boolean mayBeHeadings(Row row, Headings headings) {
+    long figures = row.cells().stream().filter(SheetRecognizer::isFigure).count();
+    int known = headings.columns().size();
+    return figures == 0 || (known >= FEWEST_BESIDE_FIGURES && known > figures);
+  }
+
+  private static boolean isFigure(Cell cell) {
+    return cell instanceof Cell.Text text
+        ? FIGURE.matcher(text.text()).matches()
+        : !(cell instanceof Cell.Truth);
   }
 
   /** The row that comes nearest to a kind, with the needs it leaves open. */
@@ -147,12 +165,12 @@ public final class SheetRecognizer {
               List<List<String>> missing = words.missing(headings.found());
               return new NearMiss(
                   head.name(),
-                  headings.found().size(),
+                  headings.found(),
                   missing.stream().map(need -> String.join(" or ", need)).toList(),
                   written(row),
                   Misspelt.of(head.name(), row.number(), words, headings, missing));
             })
-        .max(Comparator.comparingInt(NearMiss::matched));
+        .max(Comparator.comparingInt(miss -> miss.known().size()));
   }
 
   private static List<String> written(Row row) {
@@ -166,14 +184,14 @@ public final class SheetRecognizer {
   /**
    * A row that has some of the headings that a kind needs.
    *
-   * @param matched how many headings it has
+   * @param known the program's headings that it has
    * @param missing what is missing
    * @param found the headings there are
    * @param misspelt those that are most likely a missing one
    */
   record NearMiss(
       String sheet,
-      int matched,
+      Set<String> known,
       List<String> missing,
       List<String> found,
       List<Misspelt> misspelt) {}

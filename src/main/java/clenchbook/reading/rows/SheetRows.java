@@ -94,6 +94,7 @@ public final class SheetRows {
         .cells()
         .forEach(cell -> headingTexts.put(cell.heading(), cell.cell().shown()));
     this.rules = rules.under(headingTexts);
+    HeadingCurrency.say(layout, rules, problems);
   }
 
   public SheetLayout layout() {

@@ -1,0 +1,45 @@
+package clenchbook.reading.rows;
+
+import clenchbook.problem.CellRef;
+import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
+import clenchbook.reading.cells.ReadingRules;
+import clenchbook.reading.cells.SoundCells;
+import clenchbook.reading.recognise.HeadingCell;
+import clenchbook.reading.recognise.SheetLayout;
+import java.util.function.Consumer;
+
+/** Warns of columns whose headings name another currency than the book's. */
+final class HeadingCurrency {
+  private HeadingCurrency() {}
+
+  static void say(SheetLayout layout, ReadingRules rules, Consumer<Problem> problems) {
+    for (HeadingCell heading : layout.headings().cells()) {
+      if (!heading.heading().isEmpty()) {
+        rules
+            .foreignIn(heading.cell().shown())
+            .ifPresent(sign -> problems.accept(problem(layout, rules, heading, sign)));
+      }
+    }
+  }
+
+  private static Problem problem(
+      SheetLayout layout, ReadingRules rules, HeadingCell heading, String sign) {
+    String letters = CellRef.letters(heading.cell().column());
+    String shown = SoundCells.brief(heading.cell().shown()).replaceAll("\\R", " ");
+    String own = rules.currency();
+    return Problem.warning(
+        ProblemKind.CURRENCY_OTHER,
+        new CellRef(layout.name(), layout.headingRow(), letters),
+        "the heading '"
+            + shown
+            + "' names "
+            + sign
+            + ", but the book is in "
+            + own
+            + "; its amounts are read as "
+            + own,
+        "amounts in " + own + ", or the Currency in Settings",
+        shown);
+  }
+}
