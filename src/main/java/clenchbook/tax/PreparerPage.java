@@ -135,9 +135,7 @@ final class PreparerPage {
     for (int i = 0; i < LABELS.size(); i++) {
       String label = words.say(LABELS.get(i));
       String line = tables.headOf(jurisdiction.keyFigures().get(i)).line();
-      summary.stream()
-          .filter(row -> row.head().line().equals(line))
-          .findFirst()
+      SummaryLine.find(summary, line)
           .ifPresent(
               row ->
                   set.add(new Block.KeyFigure(label, text.money(row.amount()), Optional.empty())));

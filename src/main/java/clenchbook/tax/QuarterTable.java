@@ -43,14 +43,11 @@ final class QuarterTable {
       BigDecimal amount =
           figures.unit().zero().add(LineItem.sum(LineItem.within(period, line.items())));
       rows.add(
-          List.of(
-              String.valueOf(quarter),
-              period.first().toString(),
-              period.last().toString(),
+          Quarters.row(
+              quarter,
+              period,
               quarters.due().get(quarter - 1),
-              line.head().line(),
-              line.head().name(),
-              amount.toPlainString()));
+              List.of(line.head().line(), line.head().name(), amount.toPlainString())));
     }
   }
 }

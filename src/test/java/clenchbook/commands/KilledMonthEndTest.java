@@ -3,15 +3,12 @@ package clenchbook.commands;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import clenchbook.ChildClassPath;
 import clenchbook.billing.documents.BilledDocument;
-import clenchbook.cli.Clenchbook;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterCheck;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.SplittableRandom;
@@ -56,7 +53,7 @@ class KilledMonthEndTest {
       SmallFolderBook book =
           SmallFolderBook.in(Files.createDirectories(folder.resolve("run " + time)));
       book.monthEnd("2026-09");
-      Process run = start(book);
+      Process run = ChildRun.start("month-end", book);
       int way = random.nextInt(3);
       waitFor(run, way, random, book, length);
       duringTheRegister += sideFileOf(book) ? 1 : 0;
@@ -78,35 +75,10 @@ class KilledMonthEndTest {
     assertTrue(killed > times / 3, "too few kills hit a living run: " + killed);
   }
 
-  private static Process start(SmallFolderBook book) throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Xshare:auto",
-                "-cp",
-                ChildClassPath.text(),
-                Clenchbook.class.getName(),
-                "month-end",
-                book.path().toString(),
-                "--month",
-                "2026-10",
-                "--today",
-                "2026-12-01"));
-    ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().put("LC_ALL", "C.UTF-8");
-    return builder
-        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-        .redirectError(ProcessBuilder.Redirect.DISCARD)
-        .start();
-  }
-
   private long lengthOfARun() throws Exception {
     SmallFolderBook book = SmallFolderBook.in(Files.createDirectories(folder.resolve("length")));
     long start = System.nanoTime();
-    assertEquals(0, start(book).waitFor());
+    assertEquals(0, ChildRun.start("month-end", book).waitFor());
     return TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
   }
 

@@ -3,15 +3,12 @@ package clenchbook.commands;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import clenchbook.ChildClassPath;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
-import clenchbook.cli.Clenchbook;
 import clenchbook.register.Register;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
@@ -47,7 +44,7 @@ class KilledSendTest {
 
   private void kill(int times) throws Exception {
     SmallFolderBook whole = laidDown("whole");
-    assertEquals(0, start(whole).waitFor());
+    assertEquals(0, ChildRun.start("send", whole).waitFor());
     SortedMap<String, String> expected = whole.files();
     List<BilledDocument> documents = Register.read(whole.register());
     SplittableRandom random = new SplittableRandom(SEED);
@@ -55,7 +52,7 @@ class KilledSendTest {
     int issued = 0;
     for (int time = 0; time < times; time++) {
       SmallFolderBook book = laidDown("run " + time);
-      Process run = start(book);
+      Process run = ChildRun.start("send", book);
       Path sign = sign(book, time % WAYS);
       while (run.isAlive() && !Files.exists(sign)) {
         Thread.onSpinWait();
@@ -70,7 +67,7 @@ class KilledSendTest {
       assertTrue(run.waitFor(30, TimeUnit.SECONDS));
 
       issued += allOrNone(book, expected) ? 1 : 0;
-      assertEquals(0, start(book).waitFor());
+      assertEquals(0, ChildRun.start("send", book).waitFor());
       assertEquals(expected, book.files(), "kill " + time);
       assertEquals(documents, Register.read(book.register()), "kill " + time);
     }
@@ -120,29 +117,5 @@ class KilledSendTest {
             .sheet("Owners", "Owner,Email\nAdam,adam@stable.example\nRuth,ruth@stable.example\n");
     book.monthEnd("2026-10");
     return book;
-  }
-
-  private static Process start(SmallFolderBook book) throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-cp",
-                ChildClassPath.text(),
-                Clenchbook.class.getName(),
-                "send",
-                book.path().toString(),
-                "--month",
-                "2026-10",
-                "--today",
-                "2026-12-01"));
-    ProcessBuilder builder = new ProcessBuilder(command);
-    builder.environment().put("LC_ALL", "C.UTF-8");
-    return builder
-        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-        .redirectError(ProcessBuilder.Redirect.DISCARD)
-        .start();
   }
 }

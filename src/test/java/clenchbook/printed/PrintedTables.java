@@ -76,16 +76,7 @@ final class PrintedTables {
   private void comparisons(String paper) {
     for (Map<String, String> each : files.rows("comparisons")) {
       if (each.get("stratum").equals("all") && !each.get("measure").equals("lost shoes")) {
-        row(
-            paper,
-            "",
-            each.get("n_a"),
-            each.get("n_b"),
-            rounded(each.get("mean_a"), 2),
-            rounded(each.get("mean_b"), 2),
-            rounded(each.get("difference"), 2),
-            rounded(wider(each, "low"), 2),
-            rounded(wider(each, "high"), 2));
+        compared(paper, each, rounded(wider(each, "low"), 2), rounded(wider(each, "high"), 2));
       }
     }
     for (Map<String, String> each : files.rows("prices")) {
@@ -111,19 +102,24 @@ final class PrintedTables {
     }
   }
 
+  /** The row of one comparison between two bounds. */
+  private void compared(String paper, Map<String, String> each, String low, String high) {
+    row(
+        paper,
+        "",
+        each.get("n_a"),
+        each.get("n_b"),
+        rounded(each.get("mean_a"), 2),
+        rounded(each.get("mean_b"), 2),
+        rounded(each.get("difference"), 2),
+        low,
+        high);
+  }
+
   private void strata(String paper) {
     for (Map<String, String> each : files.rows("comparisons")) {
       if (!each.get("stratum").equals("all")) {
-        row(
-            paper,
-            "",
-            each.get("n_a"),
-            each.get("n_b"),
-            rounded(each.get("mean_a"), 2),
-            rounded(each.get("mean_b"), 2),
-            rounded(each.get("difference"), 2),
-            rounded(each.get("low"), 2),
-            rounded(each.get("high"), 2));
+        compared(paper, each, rounded(each.get("low"), 2), rounded(each.get("high"), 2));
       }
     }
   }

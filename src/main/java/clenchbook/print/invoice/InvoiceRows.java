@@ -6,7 +6,6 @@ import clenchbook.reports.letters.PrintedTotals;
 import clenchbook.reports.letters.Settlement;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -166,11 +165,7 @@ final class InvoiceRows {
   }
 
   private Map<String, Object> row(String kind, String block) {
-    Map<String, Object> row = new HashMap<>();
-    row.put(kind, Boolean.TRUE);
-    row.put("block", block);
-    rows.add(row);
-    return row;
+    return LetterParts.row(rows, kind, block);
   }
 
   private static void put(Map<String, Object> row, String name, String text) {

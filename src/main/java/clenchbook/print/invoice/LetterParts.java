@@ -83,6 +83,15 @@ public final class LetterParts {
     }
   }
 
+  /** A new row of the table, of a kind and within a block that stays on one page. */
+  static Map<String, Object> row(List<Map<String, Object>> rows, String kind, String block) {
+    Map<String, Object> row = new HashMap<>();
+    row.put(kind, Boolean.TRUE);
+    row.put("block", block);
+    rows.add(row);
+    return row;
+  }
+
   /** What the head of each further page says: whose document it is, and which. */
   static String runningHead(DocumentHead head, String title) {
     return head.to().name() + "  ·  " + title;

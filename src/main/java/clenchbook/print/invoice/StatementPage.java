@@ -7,7 +7,6 @@ import clenchbook.reports.letters.StatementEntry;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -186,11 +185,7 @@ public final class StatementPage {
   }
 
   private Map<String, Object> row(String kind, String block) {
-    Map<String, Object> row = new HashMap<>();
-    row.put(kind, Boolean.TRUE);
-    row.put("block", block);
-    rows.add(row);
-    return row;
+    return LetterParts.row(rows, kind, block);
   }
 
   private static void put(Map<String, Object> row, String name, String text) {

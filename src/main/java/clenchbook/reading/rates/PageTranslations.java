@@ -22,14 +22,7 @@ public final class PageTranslations {
   /** The languages of the page; English has a file for what stands in another language. */
   public static final List<String> LANGUAGES = List.of("en", "de", "fr");
 
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .setCommentMarker('#')
-          .setIgnoreEmptyLines(true)
-          .get();
+  private static final CSVFormat FORMAT = RateFileReader.FORMAT.builder().setTrim(false).get();
 
   private PageTranslations() {}
 

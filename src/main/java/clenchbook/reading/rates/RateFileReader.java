@@ -20,7 +20,8 @@ final class RateFileReader {
   static final List<String> COLUMNS =
       List.of("code", "name", "value", "unit", "from", "to", "source", "section", "checked");
 
-  private static final CSVFormat FORMAT =
+  /** Of the tables among the program's resources. */
+  static final CSVFormat FORMAT =
       CSVFormat.RFC4180
           .builder()
           .setHeader()

@@ -1,5 +1,7 @@
 package clenchbook.tax.jurisdiction;
 
+import clenchbook.values.Period;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,5 +24,23 @@ public record Quarters(String table, String title, boolean cumulative, List<Stri
     if (due.size() != 4) {
       throw new IllegalArgumentException(due.size() + " quarters");
     }
+  }
+
+  /**
+   * A row of a table by quarter, whose first columns are {@code quarter,from,to,due}.
+   *
+   * @param quarter 1 to 4
+   * @param period its days
+   * @param due the day on which something falls due with it; blank for none
+   * @param cells the cells behind
+   */
+  public static List<String> row(int quarter, Period period, String due, List<String> cells) {
+    List<String> row = new ArrayList<>();
+    row.add(String.valueOf(quarter));
+    row.add(period.first().toString());
+    row.add(period.last().toString());
+    row.add(due);
+    row.addAll(cells);
+    return List.copyOf(row);
   }
 }

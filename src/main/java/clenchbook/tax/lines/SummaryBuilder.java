@@ -142,7 +142,7 @@ public final class SummaryBuilder {
   /** The line on which a code stands; empty where none was built. */
   public Optional<SummaryLine> find(String code) {
     String number = scheme.head(code).line();
-    return lines.stream().filter(line -> line.head().line().equals(number)).findFirst();
+    return SummaryLine.find(lines, number);
   }
 
   /** Numbers before words, {@code 9} before {@code 10}, {@code 24a} before {@code 24b}. */

@@ -2,6 +2,7 @@ package clenchbook.tax.lines;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One line of the summary, with the rows that add to it to the cent.
@@ -37,5 +38,10 @@ public record SummaryLine(
     if (LineItem.sum(items).compareTo(amount) != 0) {
       throw new IllegalArgumentException(head + " is not the sum of its rows: " + amount);
     }
+  }
+
+  /** The first of some lines that stands under a number or word; empty where none does. */
+  public static Optional<SummaryLine> find(List<SummaryLine> lines, String number) {
+    return lines.stream().filter(line -> line.head().line().equals(number)).findFirst();
   }
 }

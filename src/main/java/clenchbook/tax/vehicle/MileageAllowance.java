@@ -9,7 +9,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * Business distance at the regime's money for a mile, by the day driven. Each rate's miles are
@@ -49,6 +51,23 @@ public record MileageAllowance(List<LineItem> items, List<Step> steps) {
         .filter(Trip::business)
         .filter(trip -> trip.distance().filter(distance -> distance.signum() > 0).isPresent())
         .sorted(Comparator.comparing(Trip::date).thenComparing(Trip::source))
+        .toList();
+  }
+
+  /**
+   * Each trip as one stretch, at the rate of its day.
+   *
+   * @param driven the trips
+   * @param rate a trip's rate; a trip without one is left out
+   * @param distance how far a trip was, in the unit of the rate
+   */
+  public static List<Stretch> stretches(
+      List<Trip> driven, Function<Trip, Optional<Rate>> rate, Function<Trip, BigDecimal> distance) {
+    return driven.stream()
+        .flatMap(
+            trip ->
+                rate.apply(trip).stream()
+                    .map(found -> new Stretch(trip, found, distance.apply(trip))))
         .toList();
   }
 

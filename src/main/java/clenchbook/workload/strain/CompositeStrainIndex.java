@@ -2,8 +2,6 @@ package clenchbook.workload.strain;
 
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.Score;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -57,24 +55,16 @@ public final class CompositeStrainIndex {
   }
 
   private static double sum(List<HandEffort> efforts, double hours) {
-    List<HandEffort> falling = new ArrayList<>(efforts);
-    falling.sort(Comparator.comparingDouble(effort -> -single(effort, hours)));
-    double index = 0;
-    double before = 0;
-    for (HandEffort effort : falling) {
-      double after = before + effort.effortsPerMinute();
-      // The first effort carries its whole multiplier; EM(0) is 0.10, not 0.
-      double added =
-          RevisedStrainIndex.effortsMultiplier(after)
-              - (before == 0 ? 0 : RevisedStrainIndex.effortsMultiplier(before));
-      index += RevisedStrainIndex.withoutFrequency(effort, hours) * added;
-      before = after;
-    }
-    return index;
-  }
-
-  private static double single(HandEffort effort, double hours) {
-    return RevisedStrainIndex.withoutFrequency(effort, hours)
-        * RevisedStrainIndex.effortsMultiplier(effort.effortsPerMinute());
+    List<StackedEfforts.Part> parts =
+        efforts.stream()
+            .map(
+                effort -> {
+                  double weight = RevisedStrainIndex.withoutFrequency(effort, hours);
+                  double rate = effort.effortsPerMinute();
+                  double alone = weight * RevisedStrainIndex.effortsMultiplier(rate);
+                  return new StackedEfforts.Part(alone, rate, weight);
+                })
+            .toList();
+    return StackedEfforts.sum(parts, RevisedStrainIndex::effortsMultiplier);
   }
 }

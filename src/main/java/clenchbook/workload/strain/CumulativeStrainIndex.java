@@ -4,7 +4,6 @@ import clenchbook.workload.hours.Digits;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.Score;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -38,8 +37,6 @@ public final class CumulativeStrainIndex {
     }
   }
 
-  private record Ranked(double composite, double hours) {}
-
   /**
    * The index of a day.
    *
@@ -51,34 +48,20 @@ public final class CumulativeStrainIndex {
     if (tasks.isEmpty()) {
       throw new IllegalArgumentException("a day has at least one task");
     }
-    List<Ranked> ranked = new ArrayList<>();
+    List<StackedEfforts.Part> parts = new ArrayList<>();
     double hours = 0;
     for (TaskHours task : tasks) {
       Score composite = CompositeStrainIndex.of(task.efforts(), task.hours());
       if (composite.number().isEmpty()) {
         return composite;
       }
-      ranked.add(new Ranked(composite.number().getAsDouble(), task.hours()));
+      double alone = composite.number().getAsDouble();
+      double weight = alone / RevisedStrainIndex.hoursMultiplier(task.hours());
+      parts.add(new StackedEfforts.Part(alone, task.hours(), weight));
       hours += task.hours();
     }
     return hours > 24
         ? new Score.OutOfRange(Digits.plain(hours) + " hours of tasks in one day")
-        : Score.of(sum(ranked));
-  }
-
-  private static double sum(List<Ranked> tasks) {
-    List<Ranked> falling = new ArrayList<>(tasks);
-    falling.sort(Comparator.comparingDouble(Ranked::composite).reversed());
-    double index = 0;
-    double before = 0;
-    for (Ranked task : falling) {
-      double after = before + task.hours();
-      double added =
-          RevisedStrainIndex.hoursMultiplier(after)
-              - (before == 0 ? 0 : RevisedStrainIndex.hoursMultiplier(before));
-      index += task.composite() / RevisedStrainIndex.hoursMultiplier(task.hours()) * added;
-      before = after;
-    }
-    return index;
+        : Score.of(StackedEfforts.sum(parts, RevisedStrainIndex::hoursMultiplier));
   }
 }

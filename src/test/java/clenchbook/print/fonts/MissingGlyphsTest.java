@@ -38,25 +38,11 @@ class MissingGlyphsTest {
   void what_cannot_be_printed_leaves_a_mark_on_the_page() throws IOException {
     InvoiceDocument usual = SampleDocuments.invoice("en", "GB", "GBP");
     DocumentHead head =
-        new DocumentHead(
-            usual.head().from(),
+        SampleDocuments.addressed(
+            usual.head(),
             new Addressee("Ms ጣ Ash", List.of(), Optional.empty()),
-            usual.head().number(),
-            usual.head().date(),
-            usual.head().locale(),
-            usual.head().currency());
-    InvoiceDocument invoice =
-        new InvoiceDocument(
-            head,
-            usual.month(),
-            usual.due(),
-            usual.lines(),
-            usual.totals(),
-            usual.settlements(),
-            usual.amountDue(),
-            usual.pay(),
-            usual.nextVisits(),
-            usual.remarks());
+            usual.head().locale());
+    InvoiceDocument invoice = SampleDocuments.under(head, usual);
     byte[] pdf = new PdfDocuments(SampleDocuments.settings("en", "GB")).invoice(invoice);
     assertTrue(InvoicePdfTest.textOf(pdf).contains("Ms \uFFFD Ash"));
   }

@@ -128,17 +128,7 @@ class LetterPagesTest {
 
   private static InvoiceDocument invoice(int lines, String country, int addressLines) {
     InvoiceDocument usual = SampleDocuments.longInvoice(lines);
-    return new InvoiceDocument(
-        head(usual.head(), country, addressLines),
-        usual.month(),
-        usual.due(),
-        usual.lines(),
-        usual.totals(),
-        usual.settlements(),
-        usual.amountDue(),
-        usual.pay(),
-        usual.nextVisits(),
-        usual.remarks());
+    return SampleDocuments.under(head(usual.head(), country, addressLines), usual);
   }
 
   private static DocumentHead head(DocumentHead usual, String country, int addressLines) {
@@ -146,13 +136,10 @@ class LetterPagesTest {
     for (int i = 1; i <= addressLines; i++) {
       address.add("address line " + i);
     }
-    return new DocumentHead(
-        usual.from(),
+    return SampleDocuments.addressed(
+        usual,
         new Addressee(usual.to().name(), address, usual.to().taxNumber()),
-        usual.number(),
-        usual.date(),
-        new PrintLocale("en", country),
-        usual.currency());
+        new PrintLocale("en", country));
   }
 
   private static StatementDocument statement(int entries, String country) {
@@ -167,17 +154,7 @@ class LetterPagesTest {
               new BigDecimal("-1.00"),
               new BigDecimal("100.00")));
     }
-    return new StatementDocument(
-        usual.head(),
-        usual.from(),
-        usual.broughtForward(),
-        many,
-        usual.balance(),
-        usual.ageing(),
-        usual.asked(),
-        usual.enteredUpTo(),
-        usual.lateFeePercentPerMonth(),
-        usual.pay());
+    return SampleDocuments.listing(many, usual);
   }
 
   private static List<Sheet> sheets(byte[] pdf) {

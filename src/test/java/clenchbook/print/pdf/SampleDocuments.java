@@ -258,4 +258,40 @@ public final class SampleDocuments {
         new BigDecimal(amount),
         new BigDecimal(balance));
   }
+
+  /** The same invoice under another head. */
+  public static InvoiceDocument under(DocumentHead head, InvoiceDocument usual) {
+    return new InvoiceDocument(
+        head,
+        usual.month(),
+        usual.due(),
+        usual.lines(),
+        usual.totals(),
+        usual.settlements(),
+        usual.amountDue(),
+        usual.pay(),
+        usual.nextVisits(),
+        usual.remarks());
+  }
+
+  /** The same head with another addressee, in the country of a locale. */
+  public static DocumentHead addressed(DocumentHead usual, Addressee to, PrintLocale locale) {
+    return new DocumentHead(
+        usual.from(), to, usual.number(), usual.date(), locale, usual.currency());
+  }
+
+  /** The same statement with other entries. */
+  static StatementDocument listing(List<StatementEntry> entries, StatementDocument usual) {
+    return new StatementDocument(
+        usual.head(),
+        usual.from(),
+        usual.broughtForward(),
+        entries,
+        usual.balance(),
+        usual.ageing(),
+        usual.asked(),
+        usual.enteredUpTo(),
+        usual.lateFeePercentPerMonth(),
+        usual.pay());
+  }
 }

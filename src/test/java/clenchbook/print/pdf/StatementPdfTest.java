@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.reports.letters.Ageing;
 import clenchbook.reports.letters.StatementDocument;
+import clenchbook.reports.letters.StatementEntry;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -126,22 +127,11 @@ class StatementPdfTest {
   @Test
   void a_long_statement_goes_over_pages_and_keeps_every_line() throws IOException {
     StatementDocument usual = SampleDocuments.statement("en", "GB", "GBP");
-    List<clenchbook.reports.letters.StatementEntry> many = new ArrayList<>();
+    List<StatementEntry> many = new ArrayList<>();
     for (int i = 0; i < 15; i++) {
       many.addAll(usual.entries());
     }
-    StatementDocument statement =
-        new StatementDocument(
-            usual.head(),
-            usual.from(),
-            usual.broughtForward(),
-            many,
-            usual.balance(),
-            usual.ageing(),
-            usual.asked(),
-            usual.enteredUpTo(),
-            usual.lateFeePercentPerMonth(),
-            usual.pay());
+    StatementDocument statement = SampleDocuments.listing(many, usual);
     PdfDocuments documents = new PdfDocuments(SampleDocuments.settings("en", "US"));
     byte[] pdf = documents.statement(statement);
     assertArrayEquals(pdf, documents.statement(statement));

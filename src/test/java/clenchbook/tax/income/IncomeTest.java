@@ -59,20 +59,7 @@ class IncomeTest {
 
   private static Income income(
       WrittenBook book, List<BilledDocument> register, TaxBasis basis, boolean refundsApart) {
-    Regime.Codes codes = WrittenRates.regime().codes();
-    Regime regime =
-        new Regime(
-            "x",
-            "lines",
-            new Regime.Codes(
-                codes.work(),
-                codes.tips(),
-                codes.refunds(),
-                refundsApart,
-                codes.goods(),
-                codes.goodsUsed(),
-                codes.vehicle(),
-                true));
+    Regime regime = WrittenRates.regime(refundsApart, true);
     YearEndInput input =
         new YearEndInput(
             book.jobs(),

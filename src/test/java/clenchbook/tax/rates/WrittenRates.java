@@ -18,10 +18,16 @@ public final class WrittenRates {
 
   /** The invented regime of tests: refunds on a line of their own, the vehicle shared. */
   public static Regime regime() {
+    return regime(true, true);
+  }
+
+  /** The same with refunds on a line of their own or not, and the vehicle shared or not. */
+  public static Regime regime(boolean refundsApart, boolean vehicleShared) {
     return new Regime(
         "x",
         "lines",
-        new Regime.Codes("work", "tips", "refunds", true, "bought", "used", "vehicle", true));
+        new Regime.Codes(
+            "work", "tips", "refunds", refundsApart, "bought", "used", "vehicle", vehicleShared));
   }
 
   public static RateTables tables(String... rows) {

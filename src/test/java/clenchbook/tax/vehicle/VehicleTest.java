@@ -88,20 +88,7 @@ class VehicleTest {
 
   @Test
   void a_country_that_leaves_the_share_to_a_preparer_takes_all_of_it() {
-    Regime.Codes codes = WrittenRates.regime().codes();
-    Regime whole =
-        new Regime(
-            "x",
-            "lines",
-            new Regime.Codes(
-                codes.work(),
-                codes.tips(),
-                codes.refunds(),
-                true,
-                codes.goods(),
-                codes.goodsUsed(),
-                codes.vehicle(),
-                false));
+    Regime whole = WrittenRates.regime(true, false);
     WrittenBook book =
         new WrittenBook().asset("Asset: Van, Bought: 2024-01-01, Business use %: 50");
     Vehicle found =

@@ -4,6 +4,7 @@ import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.expenses.CategoryMap;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.BusinessDay;
+import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
@@ -119,7 +120,7 @@ final class ActivityStatement {
             .ask(TABLE, code, figures.input().taxYear().last())
             .ifPresent(
                 label ->
-                    amount(summary, prefix(quarter) + label.value())
+                    SummaryLine.find(summary, prefix(quarter) + label.value())
                         .ifPresent(line -> rows.add(row(quarter, due, label, line))));
       }
     }
@@ -137,19 +138,15 @@ final class ActivityStatement {
   }
 
   private List<String> row(int quarter, String due, Rate label, SummaryLine line) {
-    return List.of(
-        String.valueOf(quarter),
-        period(quarter).first().toString(),
-        period(quarter).last().toString(),
+    return Quarters.row(
+        quarter,
+        period(quarter),
         due,
-        label.value(),
-        label.name(),
-        line.amount().toPlainString(),
-        WholeDollars.cut(line.amount()).toPlainString());
-  }
-
-  private static Optional<SummaryLine> amount(List<SummaryLine> summary, String line) {
-    return summary.stream().filter(row -> row.head().line().equals(line)).findFirst();
+        List.of(
+            label.value(),
+            label.name(),
+            line.amount().toPlainString(),
+            WholeDollars.cut(line.amount()).toPlainString()));
   }
 
   /** The day on which the quarter's statement is due, moved off a weekend. */

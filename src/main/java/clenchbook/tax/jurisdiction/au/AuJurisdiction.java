@@ -1,6 +1,5 @@
 package clenchbook.tax.jurisdiction.au;
 
-import clenchbook.book.Setting;
 import clenchbook.book.Trip;
 import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.figures.YearFigures;
@@ -12,7 +11,6 @@ import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearEndInput;
@@ -43,12 +41,7 @@ public final class AuJurisdiction implements Jurisdiction {
 
   @Override
   public MileageAllowance mileage(YearEndInput input, List<Trip> driven, RateLookup rates) {
-    return vehicles(input, rates).allowance(driven, input.book().settings().minorUnit());
-  }
-
-  private static AuVehicles vehicles(YearEndInput input, RateLookup rates) {
-    DistanceUnit unit = DistanceUnit.of(input.book().settings().text(Setting.DISTANCE_UNIT));
-    return new AuVehicles(input.book().assets(), unit, rates);
+    return new AuVehicles(input, rates).allowance(driven, input.book().settings().minorUnit());
   }
 
   @Override
@@ -64,7 +57,7 @@ public final class AuJurisdiction implements Jurisdiction {
   private static AuAssets simplified(YearEndInput input, boolean byMileage, RateLookup rates) {
     return new AuAssets(
         input.book().assets(),
-        vehicles(input, rates),
+        new AuVehicles(input, rates),
         input.taxYear(),
         byMileage,
         rates,
@@ -97,7 +90,7 @@ public final class AuJurisdiction implements Jurisdiction {
   @Override
   public List<Sentence> notes(YearFigures figures, RateLookup rates) {
     YearEndInput input = figures.input();
-    return new AuNotes(figures, vehicles(input, rates), rates)
+    return new AuNotes(figures, new AuVehicles(input, rates), rates)
         .all(simplified(input, figures.vehicle().byMileage(), rates));
   }
 

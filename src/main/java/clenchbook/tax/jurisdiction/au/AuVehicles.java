@@ -3,18 +3,18 @@ package clenchbook.tax.jurisdiction.au;
 import clenchbook.book.Asset;
 import clenchbook.book.Names;
 import clenchbook.book.Trip;
-import clenchbook.tax.assets.AssetClasses;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.vehicle.DistanceUnit;
+import clenchbook.tax.vehicle.Fleet;
 import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.tax.year.YearEndInput;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Which vehicle is a car, and what its business kilometres come to: cents per kilometre are for
@@ -24,21 +24,17 @@ final class AuVehicles {
   static final String CAR = "car";
   static final String OTHER = "goods vehicle";
 
-  private final List<Asset> assets;
-  private final DistanceUnit unit;
+  private final Fleet fleet;
   private final RateLookup rates;
-  private final AssetClasses classes;
 
-  AuVehicles(List<Asset> assets, DistanceUnit unit, RateLookup rates) {
-    this.assets = assets;
-    this.unit = unit;
+  AuVehicles(YearEndInput input, RateLookup rates) {
+    this.fleet = new Fleet(AuJurisdiction.REGIME, input, rates);
     this.rates = rates;
-    this.classes = new AssetClasses(AuJurisdiction.REGIME, rates);
   }
 
   /** {@code car}, {@code goods vehicle} or {@code equipment}. */
   String kind(Asset asset) {
-    return classes.find(asset).orElse("equipment");
+    return fleet.kind(asset);
   }
 
   /**
@@ -46,27 +42,27 @@ final class AuVehicles {
    * Vehicle cell, else by the only vehicle in Assets; a car where nothing says otherwise.
    */
   boolean isCar(Trip trip) {
-    String name = Names.key(trip.vehicle());
+    Stream<String> owned =
+        Names.key(trip.vehicle()).isEmpty()
+            ? fleet.assets().stream().map(this::kind)
+            : fleet.named(trip);
     Optional<String> kind =
-        owned().stream()
-            .filter(asset -> name.isEmpty() || Names.key(asset.name()).equals(name))
-            .map(this::kind)
+        owned
+            .filter(AuVehicles::isVehicle)
             .reduce((one, other) -> one.equals(OTHER) && other.equals(OTHER) ? OTHER : CAR)
-            .or(() -> byWords(name, trip.date()));
+            .or(() -> byWords(trip));
     return !kind.filter(OTHER::equals).isPresent();
   }
 
-  private List<Asset> owned() {
-    return assets.stream().filter(asset -> !kind(asset).equals("equipment")).toList();
+  private Optional<String> byWords(Trip trip) {
+    return fleet
+        .worded(trip)
+        .filter(AuVehicles::isVehicle)
+        .reduce((one, other) -> one.equals(OTHER) ? one : other);
   }
 
-  private Optional<String> byWords(String name, LocalDate day) {
-    List<Rate> words = rates.words(AuJurisdiction.REGIME.table("asset-classes"), day);
-    return words.stream()
-        .filter(row -> (" " + name + " ").contains(" " + row.code() + " "))
-        .map(Rate::value)
-        .filter(kind -> !kind.equals("equipment"))
-        .reduce((one, other) -> one.equals(OTHER) ? one : other);
+  private static boolean isVehicle(String kind) {
+    return !kind.equals(Fleet.EQUIPMENT);
   }
 
   /** The allowance of a year's business trips. */
@@ -105,6 +101,6 @@ final class AuVehicles {
 
   /** How far the trip was, in kilometres. */
   BigDecimal kilometres(Trip trip) {
-    return unit.kilometres(trip.distance().orElse(BigDecimal.ZERO));
+    return fleet.kilometres(trip);
   }
 }

@@ -104,9 +104,7 @@ final class GstReturn {
           .ask(TABLE, code, figures.input().taxYear().last())
           .ifPresent(
               label ->
-                  summary.stream()
-                      .filter(line -> line.head().line().equals(PREFIX + label.value()))
-                      .findFirst()
+                  SummaryLine.find(summary, PREFIX + label.value())
                       .ifPresent(
                           line ->
                               rows.add(

@@ -7,6 +7,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.Income;
 import clenchbook.tax.income.Sold;
 import clenchbook.tax.jurisdiction.BusinessDay;
+import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
@@ -153,20 +154,18 @@ final class AdvanceReturns {
         .ask(TABLE, code, figures.input().taxYear().last())
         .flatMap(
             label ->
-                summary.stream()
-                    .filter(line -> line.head().line().equals(prefix(quarter) + label.value()))
-                    .findFirst()
+                SummaryLine.find(summary, prefix(quarter) + label.value())
                     .map(
                         line ->
-                            List.of(
-                                String.valueOf(quarter),
-                                period(quarter).first().toString(),
-                                period(quarter).last().toString(),
+                            Quarters.row(
+                                quarter,
+                                period(quarter),
                                 due,
-                                label.value(),
-                                label.name(),
-                                line.amount().toPlainString(),
-                                tax(code, made))));
+                                List.of(
+                                    label.value(),
+                                    label.name(),
+                                    line.amount().toPlainString(),
+                                    tax(code, made)))));
   }
 
   private static String tax(String code, AdvanceReturn made) {

@@ -23,7 +23,6 @@ import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.InputTax;
 import clenchbook.tax.sales.Turnover;
-import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxBasis;
@@ -88,13 +87,8 @@ public final class DeJurisdiction implements Jurisdiction {
 
   @Override
   public MileageAllowance mileage(YearEndInput input, List<Trip> driven, RateLookup rates) {
-    return vehicles(input, rates)
+    return new DeVehicles(input, rates)
         .allowance(driven, input.taxYear().days(), input.book().settings().minorUnit());
-  }
-
-  private static DeVehicles vehicles(YearEndInput input, RateLookup rates) {
-    DistanceUnit unit = DistanceUnit.of(input.book().settings().text(Setting.DISTANCE_UNIT));
-    return new DeVehicles(input.book().assets(), unit, rates);
   }
 
   @Override
@@ -142,7 +136,7 @@ public final class DeJurisdiction implements Jurisdiction {
     List<Billed> billed = BilledBook.of(input.jobs(), input.register());
     return new DeAssets(
         input.book().assets(),
-        vehicles(input, rates),
+        new DeVehicles(input, rates),
         input.taxYear(),
         recoversInputTax(input, billed),
         rates,
@@ -211,7 +205,7 @@ public final class DeJurisdiction implements Jurisdiction {
   @Override
   public List<Sentence> notes(YearFigures figures, RateLookup rates) {
     SmallBusiness small = SmallBusiness.of(figures.input().book(), figures.billed(), rates);
-    return new DeNotes(figures, vehicles(figures.input(), rates), small, rates)
+    return new DeNotes(figures, new DeVehicles(figures.input(), rates), small, rates)
         .all(returns(figures, rates).elsewhere());
   }
 

@@ -1,20 +1,19 @@
 package clenchbook.tax.jurisdiction.de;
 
 import clenchbook.book.Asset;
-import clenchbook.book.Names;
 import clenchbook.book.Trip;
-import clenchbook.tax.assets.AssetClasses;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.vehicle.DistanceUnit;
+import clenchbook.tax.vehicle.Fleet;
 import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.tax.year.YearEndInput;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Which vehicles belong to the business, and what business trips with a vehicle of private property
@@ -25,25 +24,22 @@ final class DeVehicles {
   /** The code of the line for trips with a vehicle that is no asset of the business. */
   static final String PRIVATE = "private vehicle";
 
-  private static final Set<String> CLASSES = Set.of("car", "truck", "motorcycle");
+  private static final String MOTORCYCLE = "motorcycle";
+  private static final Set<String> CLASSES = Set.of("car", "truck", MOTORCYCLE);
   private static final BigDecimal HALF = BigDecimal.valueOf(50);
   private static final BigDecimal ALL = BigDecimal.valueOf(100);
 
-  private final List<Asset> assets;
-  private final DistanceUnit unit;
+  private final Fleet fleet;
   private final RateLookup rates;
-  private final AssetClasses classes;
 
-  DeVehicles(List<Asset> assets, DistanceUnit unit, RateLookup rates) {
-    this.assets = assets;
-    this.unit = unit;
+  DeVehicles(YearEndInput input, RateLookup rates) {
+    this.fleet = new Fleet(DeJurisdiction.REGIME, input, rates);
     this.rates = rates;
-    this.classes = new AssetClasses(DeJurisdiction.REGIME, rates);
   }
 
   /** The class of an asset by its Class cell, else its name; {@code equipment} for all else. */
   String kind(Asset asset) {
-    return classes.find(asset).orElse("equipment");
+    return fleet.kind(asset);
   }
 
   boolean isVehicle(Asset asset) {
@@ -57,7 +53,7 @@ final class DeVehicles {
 
   /** Whether the business owned a vehicle on any day of a year. */
   boolean ownedIn(Period year) {
-    return assets.stream()
+    return fleet.assets().stream()
         .filter(this::isBusiness)
         .filter(asset -> !asset.bought().isAfter(year.last()))
         .anyMatch(asset -> asset.sold().filter(day -> day.isBefore(year.first())).isEmpty());
@@ -68,31 +64,15 @@ final class DeVehicles {
     if (ownedIn(year)) {
       return MileageAllowance.none();
     }
-    List<MileageAllowance.Stretch> stretches = new ArrayList<>();
-    for (Trip trip : driven) {
-      rate(trip)
-          .ifPresent(
-              rate ->
-                  stretches.add(
-                      new MileageAllowance.Stretch(
-                          trip, rate, unit.kilometres(trip.distance().orElse(BigDecimal.ZERO)))));
-    }
-    return MileageAllowance.of(stretches, PRIVATE, money);
+    return MileageAllowance.of(
+        MileageAllowance.stretches(driven, this::rate, fleet::kilometres), PRIVATE, money);
   }
 
   private Optional<Rate> rate(Trip trip) {
-    return rates.find("de/vehicle", isMotorcycle(trip) ? "motorcycle" : "business", trip.date());
+    return rates.find("de/vehicle", isMotorcycle(trip) ? MOTORCYCLE : "business", trip.date());
   }
 
   private boolean isMotorcycle(Trip trip) {
-    String name = Names.key(trip.vehicle());
-    boolean owned =
-        assets.stream()
-            .filter(asset -> Names.key(asset.name()).equals(name))
-            .anyMatch(asset -> kind(asset).equals("motorcycle"));
-    return owned
-        || rates.words(DeJurisdiction.REGIME.table("asset-classes"), trip.date()).stream()
-            .filter(row -> row.value().equals("motorcycle"))
-            .anyMatch(row -> (" " + name + " ").contains(" " + row.code() + " "));
+    return Stream.concat(fleet.named(trip), fleet.worded(trip)).anyMatch(MOTORCYCLE::equals);
   }
 }

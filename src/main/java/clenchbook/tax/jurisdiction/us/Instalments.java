@@ -27,10 +27,10 @@ final class Instalments {
   FigureTable table(List<SummaryLine> summary) {
     TaxYear year = figures.input().taxYear();
     Optional<BigDecimal> tax =
-        summary.stream()
-            .filter(line -> line.head().line().equals("SE 12"))
-            .map(SummaryLine::amount)
-            .findFirst();
+        rates
+            .ask(UsSummary.SELF_EMPLOYMENT_LINES, UsSummary.TAX, year.last())
+            .flatMap(line -> SummaryLine.find(summary, line.value()))
+            .map(SummaryLine::amount);
     List<Instalment> found = Instalment.of(year.year(), rates);
     List<BigDecimal> parts =
         tax.isEmpty() || found.isEmpty()

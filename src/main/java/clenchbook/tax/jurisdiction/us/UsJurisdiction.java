@@ -19,7 +19,6 @@ import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.values.money.MinorUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,16 +56,11 @@ public final class UsJurisdiction implements Jurisdiction {
   @Override
   public MileageAllowance mileage(
       List<Trip> driven, DistanceUnit unit, RateLookup rates, MinorUnit money) {
-    List<MileageAllowance.Stretch> stretches = new ArrayList<>();
-    for (Trip trip : driven) {
-      rates
-          .find("us/mileage", "business", trip.date())
-          .ifPresent(
-              rate ->
-                  stretches.add(
-                      new MileageAllowance.Stretch(
-                          trip, rate, unit.miles(trip.distance().orElseThrow()))));
-    }
+    List<MileageAllowance.Stretch> stretches =
+        MileageAllowance.stretches(
+            driven,
+            trip -> rates.find("us/mileage", "business", trip.date()),
+            trip -> unit.miles(trip.distance().orElseThrow()));
     return MileageAllowance.of(stretches, REGIME.codes().vehicle(), money);
   }
 

@@ -16,6 +16,11 @@ import java.util.Optional;
 
 /** Schedule C line by line, and an estimate of self-employment tax from its last line. */
 final class UsSummary {
+  /** The table of the lines of the self-employment tax, and the code of the tax itself there. */
+  static final String SELF_EMPLOYMENT_LINES = "us/schedule-se";
+
+  static final String TAX = "tax";
+
   private final YearFigures figures;
   private final SummaryBuilder lines;
   private final RateLookup rates;
@@ -96,7 +101,7 @@ final class UsSummary {
         tax.socialSecurity(),
         percent("social security") + " of net earnings up to the base");
     figure("medicare", tax.medicare(), percent("medicare") + " of net earnings");
-    figure("tax", tax.tax(), "the two lines above; nothing below the threshold of net earnings");
+    figure(TAX, tax.tax(), "the two lines above; nothing below the threshold of net earnings");
     figure("deductible part", tax.deductible(), percent("deductible part") + " of the tax");
     LocalDate yearEnd = figures.input().taxYear().last();
     QualifiedIncome.of(profit.amount(), tax.deductible(), yearEnd, rates, figures.unit())
@@ -122,7 +127,7 @@ final class UsSummary {
     LocalDate yearEnd = figures.input().taxYear().last();
     lines
         .scheme()
-        .find("us/schedule-se", code)
+        .find(SELF_EMPLOYMENT_LINES, code)
         .ifPresent(
             head ->
                 lines.estimate(
