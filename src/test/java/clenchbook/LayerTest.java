@@ -39,6 +39,7 @@ class LayerTest {
   static final List<String> ORDER =
       List.of(
           "values",
+          "texts",
           "statistics",
           "backup",
           "problem",

@@ -1,6 +1,8 @@
 package clenchbook.book;
 
 import clenchbook.problem.CellRef;
+import clenchbook.texts.TextSource;
+import clenchbook.texts.Texts;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -24,6 +26,7 @@ public final class Settings {
   private final Map<Setting, CellRef> cells;
   private final Map<Setting, CellRef> blanks;
   private final Map<Setting, String> machine;
+  private final TextSource texts;
 
   /**
    * Makes settings of which none has a blank row.
@@ -31,10 +34,14 @@ public final class Settings {
    * @param given usable values the farrier gave, canonical; none blank
    * @param cells where they stand; a cell without a value in {@code given} can't be used
    * @param machine country, currency and language of the machine's locale, used where not given
+   * @param texts where the texts of the farrier's language come from
    */
   public Settings(
-      Map<Setting, String> given, Map<Setting, CellRef> cells, Map<Setting, String> machine) {
-    this(given, cells, Map.of(), machine);
+      Map<Setting, String> given,
+      Map<Setting, CellRef> cells,
+      Map<Setting, String> machine,
+      TextSource texts) {
+    this(given, cells, Map.of(), machine, texts);
   }
 
   /**
@@ -44,22 +51,34 @@ public final class Settings {
    * @param cells where they stand; a cell without a value in {@code given} can't be used
    * @param blanks the value cells of rows that were left blank
    * @param machine country, currency and language of the machine's locale, used where not given
+   * @param texts where the texts of the farrier's language come from
    */
   public Settings(
       Map<Setting, String> given,
       Map<Setting, CellRef> cells,
       Map<Setting, CellRef> blanks,
-      Map<Setting, String> machine) {
+      Map<Setting, String> machine,
+      TextSource texts) {
     this.given = copy(given);
     this.cells = copy(cells);
     this.blanks = copy(blanks);
     this.machine = copy(machine);
+    this.texts = texts;
   }
 
   private static <V> Map<Setting, V> copy(Map<Setting, V> source) {
     Map<Setting, V> copy = new EnumMap<>(Setting.class);
     copy.putAll(source);
     return copy;
+  }
+
+  /**
+   * What the program says to the farrier.
+   *
+   * @return the texts of the farrier's own language, in which everything but letters is written
+   */
+  public Texts texts() {
+    return Texts.of(text(Setting.LANGUAGE), text(Setting.COUNTRY), texts);
   }
 
   /**

@@ -1,7 +1,6 @@
 package clenchbook.cli;
 
 import clenchbook.commands.BookCheck;
-import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -24,7 +23,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new BookCheck(book.book, book.register, marked, book.machine(), Terminal.ofProcess())
+    return new BookCheck(book.book, book.register, marked, book.machine(), book.terminal())
         .run();
   }
 }

@@ -104,7 +104,7 @@ public final class Clenchbook implements Runnable {
   }
 
   private static int couldNotRun(Throwable fault, CommandLine line) {
-    line.getErr().println(CouldNotRun.of(fault));
+    line.getErr().println(CouldNotRun.of(fault, RunOptions.terminalOf(line).texts()));
     line.getErr().flush();
     trace(fault, System.err);
     return COULD_NOT_RUN;

@@ -1,7 +1,6 @@
 package clenchbook.cli;
 
 import clenchbook.commands.CompareRun;
-import clenchbook.commands.opening.Terminal;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -30,7 +29,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new CompareRun(book.book, from, to, book.out, book.machine(), Terminal.ofProcess())
+    return new CompareRun(book.book, from, to, book.out, book.machine(), book.terminal())
         .run();
   }
 }

@@ -1,8 +1,10 @@
 package clenchbook.cli;
 
 import clenchbook.commands.opening.DiskTrouble;
-import clenchbook.commands.opening.RunFault;
 import clenchbook.register.RegisterFault;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
+import clenchbook.texts.Told;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 
@@ -14,21 +16,26 @@ final class CouldNotRun {
    * Says why.
    *
    * @param fault what happened
+   * @param texts the language of the run
    * @return one line
    */
-  static String of(Throwable fault) {
-    if (fault instanceof RunFault || fault instanceof RegisterFault) {
+  static String of(Throwable fault, Texts texts) {
+    if (fault instanceof RegisterFault) {
       return oneLine(String.valueOf(fault.getMessage()));
     }
+    return oneLine(texts.say(message(fault)));
+  }
+
+  private static Message message(Throwable fault) {
+    if (fault instanceof Told told) {
+      return told.message();
+    }
     if (fault instanceof UncheckedIOException && fault.getCause() instanceof IOException trouble) {
-      return oneLine("the disk refuses: " + DiskTrouble.why(trouble));
+      return Message.of("cli.diskRefuses", DiskTrouble.why(trouble));
     }
-    if (fault instanceof OutOfMemoryError) {
-      return "this machine has too little memory for the book; close other programs, then run"
-          + " again";
-    }
-    return oneLine(
-        "something went wrong that should not (" + fault + "); nothing was half-written");
+    return fault instanceof OutOfMemoryError
+        ? Message.of("cli.tooLittleMemory")
+        : Message.of("cli.shouldNot", fault.toString());
   }
 
   private static String oneLine(String text) {

@@ -66,7 +66,7 @@ final class MonthEndCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Terminal terminal = Terminal.ofProcess();
+    Terminal terminal = run.terminal();
     Path book = named.orElseGet(() -> only(terminal));
     YearMonth asked = LastFullMonth.of(month, run.machine().today(), terminal);
     MonthEndRequest request =

@@ -1,7 +1,6 @@
 package clenchbook.cli;
 
 import clenchbook.commands.PaymentsRun;
-import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +30,7 @@ final class PaymentsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     return new PaymentsRun(
-            book.book, statements, book.out, book.register(), book.machine(), Terminal.ofProcess())
+            book.book, statements, book.out, book.register(), book.machine(), book.terminal())
         .run();
   }
 }

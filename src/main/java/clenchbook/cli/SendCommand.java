@@ -90,7 +90,7 @@ final class SendCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     refuseContradictions();
-    Terminal terminal = Terminal.ofProcess();
+    Terminal terminal = book.terminal();
     SendRequest request =
         new SendRequest(
             book.book,

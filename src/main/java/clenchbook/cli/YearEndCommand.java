@@ -2,7 +2,6 @@ package clenchbook.cli;
 
 import clenchbook.commands.YearEndRequest;
 import clenchbook.commands.YearEndRun;
-import clenchbook.commands.opening.Terminal;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -59,6 +58,6 @@ final class YearEndCommand implements Callable<Integer> {
     YearEndRequest request =
         new YearEndRequest(
             book.book, year, quarter, calendarQuarters, book.out, book.register(), rates);
-    return new YearEndRun(request, book.machine(), Terminal.ofProcess()).run();
+    return new YearEndRun(request, book.machine(), book.terminal()).run();
   }
 }

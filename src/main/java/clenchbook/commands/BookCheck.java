@@ -86,7 +86,7 @@ public final class BookCheck {
   private List<Problem> tell(OpenBook open, List<Problem> problems) {
     List<Problem> sorted = BookFigures.sorted(open.book(), problems);
     UnderstoodLines.of(open.understood()).forEach(terminal::say);
-    ProblemLines.of(sorted, open.assumptions()).forEach(terminal::say);
+    ProblemLines.of(sorted, open.assumptions(), terminal.texts()).forEach(terminal::say);
     return sorted;
   }
 
@@ -126,7 +126,7 @@ public final class BookCheck {
       throw new RunFault("the marked copy must not be the workbook itself");
     }
     try (OutputStream out = Files.newOutputStream(copy)) {
-      MarkedCopyWriter.write(book, machine.password(), problems, out);
+      MarkedCopyWriter.write(book, machine.password(), problems, terminal.texts(), out);
     } catch (IOException e) {
       throw new RunFault("the marked copy can't be written: " + DiskTrouble.why(e), e);
     }

@@ -18,6 +18,7 @@ import clenchbook.print.files.OutputFolder;
 import clenchbook.print.pdf.PdfDocuments;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.Report;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -117,7 +118,7 @@ public final class CompareRun {
     try {
       OutputFolder.write(folder, files, RunFacts.of("compare", asked, open));
     } catch (IOException e) {
-      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
+      throw DiskTrouble.writing(Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
     } finally {
       terminal.clear();
     }

@@ -23,6 +23,7 @@ import clenchbook.reports.month.MonthFindings;
 import clenchbook.reports.month.PaymentRules;
 import clenchbook.reports.month.ReferenceRules;
 import clenchbook.reports.month.RenamedOwners;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -171,12 +172,12 @@ final class MadeMonth {
    * @param refused what holds where the disk refuses, such as {@code nothing is lost}
    */
   void write(
-      Path folder, Map<String, OutputFile> files, Map<String, Object> facts, String refused) {
+      Path folder, Map<String, OutputFile> files, Map<String, Object> facts, Message refused) {
     terminal.progress("writing");
     try {
       OutputFolder.write(folder, files, facts);
     } catch (IOException e) {
-      throw DiskTrouble.writing("the reports", folder, e, refused);
+      throw DiskTrouble.writing(Message.of("commands.disk.reports"), folder, e, refused);
     }
   }
 }

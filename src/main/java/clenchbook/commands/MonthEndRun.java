@@ -21,6 +21,7 @@ import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
 import clenchbook.reports.month.WaitingWords;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -91,7 +92,7 @@ public final class MonthEndRun {
       List<SeenPayment> seen = register.payments();
       month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
       Path folder = reports.resolve(request.month().toString());
-      month.write(folder, files, RunFacts.of("month-end", asked(), open), "nothing is lost");
+      month.write(folder, files, RunFacts.of("month-end", asked(), open), Message.of("commands.disk.nothingLost"));
       terminal.say(done(open, decision) + "; open " + folder.resolve("index.html"));
       tellWaiting(month.findings().waiting());
       ShownByPayments.tell(

@@ -26,7 +26,13 @@ final class MonthExtras {
     if (!month.problems().isEmpty()) {
       extras.put(
           "marked-copy.xlsx",
-          out -> MarkedCopyWriter.write(open.file(), machine.password(), month.problems(), out));
+          out ->
+              MarkedCopyWriter.write(
+                  open.file(),
+                  machine.password(),
+                  month.problems(),
+                  open.book().settings().texts(),
+                  out));
     }
     Set<String> all = new TreeSet<>(files);
     all.addAll(extras.keySet());

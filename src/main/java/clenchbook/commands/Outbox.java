@@ -10,6 +10,7 @@ import clenchbook.delivery.QueuedMail;
 import clenchbook.delivery.message.MailAddress;
 import clenchbook.delivery.wording.WordingFault;
 import clenchbook.print.files.OutputFolder;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -67,7 +68,7 @@ final class Outbox {
     try {
       OutputFolder.write(folder, room.files(), facts);
     } catch (IOException e) {
-      throw DiskTrouble.writing("the mails", folder, e, "nothing was sent");
+      throw DiskTrouble.writing(Message.of("commands.disk.mails"), folder, e, Message.of("commands.disk.nothingSent"));
     }
     room.wordingFaults().stream().map(WordingFault::line).forEach(terminal::warn);
     room.unreadable().forEach(terminal::warn);

@@ -29,6 +29,7 @@ import clenchbook.print.files.CsvText;
 import clenchbook.print.files.OutputFile;
 import clenchbook.print.files.OutputFolder;
 import clenchbook.register.Register;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -153,7 +154,7 @@ public final class PaymentsRun {
     try {
       OutputFolder.write(folder, files, facts);
     } catch (IOException e) {
-      throw DiskTrouble.writing("the payments", folder, e, "nothing is lost");
+      throw DiskTrouble.writing(Message.of("commands.disk.payments"), folder, e, Message.of("commands.disk.nothingLost"));
     }
   }
 

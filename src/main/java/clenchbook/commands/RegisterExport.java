@@ -7,6 +7,7 @@ import clenchbook.print.files.OwnerOnly;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterCheck;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ final class RegisterExport {
         }
       }
     } catch (IOException e) {
-      throw DiskTrouble.writing("the register's tables", folder, e, "nothing is lost");
+      throw DiskTrouble.writing(Message.of("commands.disk.registerTables"), folder, e, Message.of("commands.disk.nothingLost"));
     }
     List<String> faults = RegisterCheck.faults(register.documents());
     faults.forEach(fault -> terminal.warn("register: " + fault));

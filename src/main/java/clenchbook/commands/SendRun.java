@@ -24,6 +24,7 @@ import clenchbook.delivery.message.MailAddress;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
+import clenchbook.texts.Message;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -197,7 +198,7 @@ public final class SendRun {
   private MadeMonth preview(
       OpenBook open, Outbox outbox, MadeMonth month, BillingDecision decision, Register register) {
     month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
-    writeMonth(open, outbox, month, "nothing was sent");
+    writeMonth(open, outbox, month, Message.of("commands.disk.nothingSent"));
     outbox.write(facts(open), sentBefore(decision));
     terminal.say("Preview: nothing was marked and nothing was sent.");
     return month;
@@ -210,10 +211,10 @@ public final class SendRun {
       BillingDecision decision,
       List<BilledDocument> drafts,
       Register register) {
-    if (!drafts.isEmpty() && !request.yes() && !terminal.agrees(question(drafts))) {
+    if (!drafts.isEmpty() && !request.yes() && !terminal.agrees(Message.of("commands.send.question", drafts.size()))) {
       throw new RunFault("nothing was issued, as you said no");
     }
-    writeMonth(open, outbox, month, "nothing was sent");
+    writeMonth(open, outbox, month, Message.of("commands.disk.nothingSent"));
     outbox.write(facts(open), sentBefore(decision));
     List<BilledDocument> issued =
         decision.documents().stream()
@@ -233,16 +234,10 @@ public final class SendRun {
     return decision.month().stream().anyMatch(document -> document.state().fixed());
   }
 
-  private static String question(List<BilledDocument> drafts) {
-    return drafts.size() == 1
-        ? "Issue it? It never changes after that."
-        : "Issue them? They never change after that.";
-  }
-
   /** Brings page and figures up to what the register says now. */
   private MadeMonth movedOn(OpenBook open, Outbox outbox, MadeMonth month, Register register) {
     MadeMonth now = month.movedOn(decide(open, register.documents()), register);
-    writeMonth(open, outbox, now, "the documents are issued, and nothing is lost");
+    writeMonth(open, outbox, now, Message.of("commands.disk.issuedNothingLost"));
     return now;
   }
 
@@ -260,7 +255,7 @@ public final class SendRun {
     return reports().resolve(request.month().toString());
   }
 
-  private void writeMonth(OpenBook open, Outbox outbox, MadeMonth month, String refused) {
+  private void writeMonth(OpenBook open, Outbox outbox, MadeMonth month, Message refused) {
     month.write(folder(), month.files(outbox.paths()), facts(open), refused);
   }
 

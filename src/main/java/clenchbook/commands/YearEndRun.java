@@ -31,6 +31,7 @@ import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.tax.year.YearStart;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -206,7 +207,7 @@ public final class YearEndRun {
     try {
       OutputFolder.write(folder, files, RunFacts.of("year-end", asked(year), open));
     } catch (IOException e) {
-      throw DiskTrouble.writing("the reports", folder, e, "nothing is lost");
+      throw DiskTrouble.writing(Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
     }
     terminal.say(name() + ": summed up; open " + folder.resolve("tax-summary.pdf"));
   }

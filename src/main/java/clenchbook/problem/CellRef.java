@@ -1,5 +1,7 @@
 package clenchbook.problem;
 
+import clenchbook.texts.Message;
+
 /**
  * A place in the workbook.
  *
@@ -61,5 +63,19 @@ public record CellRef(String sheet, int row, String column) {
       return sheet + "!" + cell;
     }
     return row > 0 ? sheet + ", row " + row : sheet;
+  }
+
+  /**
+   * Where it is, for the farrier.
+   *
+   * @return sheet and cell, sheet and row, or the sheet alone; {@link Message#NONE} for no place
+   */
+  public Message place() {
+    if (!cell().isEmpty()) {
+      return Message.literal(sheet + "!" + cell());
+    }
+    return row > 0
+        ? Message.of("problem.row", sheet, Integer.toString(row))
+        : Message.literal(sheet);
   }
 }

@@ -1,5 +1,8 @@
 package clenchbook.problem;
 
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
+
 /**
  * One fault of the farrier's data. The sentence on the terminal, the row of {@code problems.csv}
  * and the coloured cell all come from this value.
@@ -7,7 +10,7 @@ package clenchbook.problem;
  * @param kind the catalogue's entry
  * @param severity what follows for the row
  * @param at the cell at fault
- * @param problem what is wrong, in plain words
+ * @param problem what is wrong
  * @param expected what would be right; may be empty
  * @param value the value as found; empty for a blank cell
  */
@@ -15,8 +18,8 @@ public record Problem(
     ProblemKind kind,
     Severity severity,
     CellRef at,
-    String problem,
-    String expected,
+    Message problem,
+    Message expected,
     String value) {
 
   /**
@@ -30,7 +33,7 @@ public record Problem(
    * @return the problem
    */
   public static Problem held(
-      ProblemKind kind, CellRef at, String problem, String expected, String value) {
+      ProblemKind kind, CellRef at, Message problem, Message expected, String value) {
     return new Problem(kind, Severity.HELD, at, problem, expected, value);
   }
 
@@ -45,7 +48,7 @@ public record Problem(
    * @return the problem
    */
   public static Problem warning(
-      ProblemKind kind, CellRef at, String problem, String expected, String value) {
+      ProblemKind kind, CellRef at, Message problem, Message expected, String value) {
     return new Problem(kind, Severity.WARNING, at, problem, expected, value);
   }
 
@@ -58,19 +61,40 @@ public record Problem(
    * @param expected what to do; may be empty
    * @return the note
    */
-  public static Problem note(ProblemKind kind, CellRef at, String problem, String expected) {
+  public static Problem note(ProblemKind kind, CellRef at, Message problem, Message expected) {
     return new Problem(kind, Severity.NOTE, at, problem, expected, "");
+  }
+
+  /** A problem whose sentences are English still; goes when all are moved into the texts. */
+  public static Problem held(
+      ProblemKind kind, CellRef at, String problem, String expected, String value) {
+    return held(kind, at, Message.literal(problem), Message.literal(expected), value);
+  }
+
+  /** A problem whose sentences are English still; goes when all are moved into the texts. */
+  public static Problem warning(
+      ProblemKind kind, CellRef at, String problem, String expected, String value) {
+    return warning(kind, at, Message.literal(problem), Message.literal(expected), value);
+  }
+
+  /** A note whose sentences are English still; goes when all are moved into the texts. */
+  public static Problem note(ProblemKind kind, CellRef at, String problem, String expected) {
+    return note(kind, at, Message.literal(problem), Message.literal(expected));
   }
 
   /**
    * The one text form of a problem.
    *
+   * @param texts the farrier's language
    * @return {@code Sheet!Cell: what is wrong; expected what}
    */
-  public String sentence() {
-    String place = at.toString();
-    return (place.isEmpty() ? "" : place + ": ")
-        + problem
-        + (expected.isEmpty() ? "" : "; expected " + expected);
+  public String sentence(Texts texts) {
+    String place = texts.say(at.place());
+    return (place.isEmpty() ? "" : place + ": ") + texts.say(inFull());
+  }
+
+  /** What is wrong, with what would be right where that is known. */
+  public Message inFull() {
+    return expected.isEmpty() ? problem : Message.of("problem.inFull", problem, expected);
   }
 }

@@ -1,5 +1,7 @@
 package clenchbook.problem;
 
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,7 +15,11 @@ public final class ProblemLines {
   /** How often a kind is told on a sheet. */
   private static final int MOST_TOLD = 5;
 
-  private ProblemLines() {}
+  private final Texts texts;
+
+  private ProblemLines(Texts texts) {
+    this.texts = texts;
+  }
 
   /** What repeats: a kind on a sheet. */
   private record Repeated(ProblemKind kind, String sheet) {}
@@ -23,24 +29,28 @@ public final class ProblemLines {
    *
    * @param problems in the order of sheets, rows and columns
    * @param assumed what was assumed for want of an entry, a line each; may be empty
+   * @param texts the farrier's language
    * @return the lines, ending with the counts; never empty
    */
-  public static List<String> of(List<Problem> problems, List<String> assumed) {
+  public static List<String> of(List<Problem> problems, List<Message> assumed, Texts texts) {
+    return new ProblemLines(texts).of(problems, assumed);
+  }
+
+  private List<String> of(List<Problem> problems, List<Message> assumed) {
     List<String> lines = new ArrayList<>();
-    section(
-        lines, "Rows held back: not billed and not counted until mended", problems, Severity.HELD);
-    section(lines, "Warnings: used all the same, but worth a look", problems, Severity.WARNING);
-    section(lines, "Notes", problems, Severity.NOTE);
+    section(lines, texts.say("problem.held"), problems, Severity.HELD);
+    section(lines, texts.say("problem.warnings"), problems, Severity.WARNING);
+    section(lines, texts.say("problem.notes"), problems, Severity.NOTE);
     if (!assumed.isEmpty()) {
-      lines.add("Assumed, because the book does not say");
-      assumed.forEach(line -> lines.add("  " + line));
+      lines.add(texts.say("problem.assumed"));
+      assumed.forEach(line -> lines.add("  " + texts.say(line)));
       lines.add("");
     }
     lines.add(counts(problems));
     return List.copyOf(lines);
   }
 
-  private static void section(
+  private void section(
       List<String> lines, String title, List<Problem> problems, Severity severity) {
     List<Problem> own = problems.stream().filter(p -> p.severity() == severity).toList();
     if (!own.isEmpty()) {
@@ -51,7 +61,11 @@ public final class ProblemLines {
   }
 
   /** The lines of problems of one severity: of each kind on a sheet the first, then the count. */
-  static List<String> grouped(List<Problem> problems) {
+  static List<String> grouped(List<Problem> problems, Texts texts) {
+    return new ProblemLines(texts).grouped(problems);
+  }
+
+  private List<String> grouped(List<Problem> problems) {
     Map<Repeated, List<Problem>> groups = new HashMap<>();
     problems.forEach(
         problem ->
@@ -61,7 +75,7 @@ public final class ProblemLines {
     for (Problem problem : problems) {
       int place = told.merge(repeated(problem), 1, Integer::sum);
       if (place <= MOST_TOLD) {
-        lines.add(problem.sentence());
+        lines.add(problem.sentence(texts));
       } else if (place == MOST_TOLD + 1) {
         lines.add(rest(groups.getOrDefault(repeated(problem), List.of())));
       }
@@ -73,15 +87,22 @@ public final class ProblemLines {
     return new Repeated(problem.kind(), problem.at().sheet());
   }
 
-  private static String rest(List<Problem> all) {
+  private String rest(List<Problem> all) {
     Problem last = all.get(all.size() - 1);
     String sheet = last.at().sheet().isEmpty() ? "" : last.at().sheet() + ": ";
-    String end = last.at().cell().isEmpty() ? "row " + last.at().row() : last.at().cell();
-    String where = last.at().row() > 0 ? ", the last in " + end : "";
-    return sheet + "and " + (all.size() - MOST_TOLD) + " more of this kind" + where;
+    return sheet + texts.say(more(all.size() - MOST_TOLD, last.at()));
   }
 
-  private static String counts(List<Problem> problems) {
+  private static Message more(int count, CellRef last) {
+    if (last.row() == 0) {
+      return Message.of("problem.more", count);
+    }
+    return last.cell().isEmpty()
+        ? Message.of("problem.moreToRow", count, Integer.toString(last.row()))
+        : Message.of("problem.moreToCell", count, last.cell());
+  }
+
+  private String counts(List<Problem> problems) {
     long held =
         problems.stream()
             .filter(p -> p.severity() == Severity.HELD)
@@ -91,17 +112,8 @@ public final class ProblemLines {
     long warnings = problems.stream().filter(p -> p.severity() == Severity.WARNING).count();
     long notes = problems.stream().filter(p -> p.severity() == Severity.NOTE).count();
     if (problems.isEmpty()) {
-      return "No problems found.";
+      return texts.say("problem.none");
     }
-    return counted(held, "row")
-        + " held back, "
-        + counted(warnings, "warning")
-        + ", "
-        + counted(notes, "note")
-        + ".";
-  }
-
-  private static String counted(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
+    return texts.say("problem.counts", held, warnings, notes);
   }
 }

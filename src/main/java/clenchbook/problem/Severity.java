@@ -1,5 +1,6 @@
 package clenchbook.problem;
 
+import clenchbook.texts.Message;
 import java.util.Locale;
 
 /** How much a problem matters. */
@@ -18,5 +19,14 @@ public enum Severity {
    */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The word that the farrier reads. */
+  public Message inWords() {
+    return switch (this) {
+      case HELD -> Message.of("problem.severity.held");
+      case WARNING -> Message.of("problem.severity.warning");
+      case NOTE -> Message.of("problem.severity.note");
+    };
   }
 }

@@ -206,7 +206,7 @@ public final class BookReader {
         }
       }
     }
-    return rows.read(options.machine(), source.countsFrom1904());
+    return rows.read(options.machine(), source.countsFrom1904(), options.texts());
   }
 
   private boolean setting(SettingsRows rows, RowCells row) {

@@ -1,5 +1,7 @@
 package clenchbook.reading;
 
+import clenchbook.reading.texts.TextFiles;
+import clenchbook.texts.TextSource;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,10 +13,21 @@ import java.util.function.IntConsumer;
  * @param password for an encrypted workbook; empty when none is known
  * @param machine the machine's locale, for what the book leaves blank
  * @param headings the file that serves as the sheet Headings; empty for the one beside the book
+ * @param texts where the texts of the farrier's language come from
  * @param progress is told, now and then, how many rows have been read
  */
 public record ReadOptions(
-    Optional<String> password, Locale machine, Optional<Path> headings, IntConsumer progress) {
+    Optional<String> password,
+    Locale machine,
+    Optional<Path> headings,
+    TextSource texts,
+    IntConsumer progress) {
+  /** Options with the program's own texts. */
+  public ReadOptions(
+      Optional<String> password, Locale machine, Optional<Path> headings, IntConsumer progress) {
+    this(password, machine, headings, TextFiles.OWN, progress);
+  }
+
   /** Options without a file of headings. */
   public ReadOptions(Optional<String> password, Locale machine, IntConsumer progress) {
     this(password, machine, Optional.empty(), progress);

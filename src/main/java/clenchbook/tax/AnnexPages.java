@@ -35,8 +35,7 @@ final class AnnexPages {
     this.words =
         PageWords.of(PageWords.ENGLISH, Translations.NONE)
             .with(
-                new FigureText(
-                    PageWords.ENGLISH, settings.text(Setting.COUNTRY), settings.currency()));
+                new FigureText(settings.texts().in(PageWords.ENGLISH), settings.currency()));
   }
 
   List<Block> blocks() {

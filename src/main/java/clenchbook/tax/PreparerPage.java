@@ -61,7 +61,7 @@ final class PreparerPage {
     this.gauges = pages.gauges();
     this.tax = pages.tax().stream().filter(TaxTable::onPage).toList();
     Settings settings = figures.input().book().settings();
-    this.text = new FigureText(language, settings.text(Setting.COUNTRY), settings.currency());
+    this.text = new FigureText(settings.texts().in(language), settings.currency());
     this.words = PageWords.of(language, figures.input().translations()).with(text);
   }
 

@@ -9,6 +9,7 @@ import clenchbook.reading.formats.cells.CellFormat;
 import clenchbook.reading.formats.cells.DamagedSheet;
 import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.formats.cells.TableSource;
+import clenchbook.texts.Texts;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Writes the book's copy with each problem cell coloured and noted, behind a first sheet that lists
@@ -41,8 +43,10 @@ public final class MarkedCopyWriter {
   private final Map<String, TreeMap<Integer, TreeMap<Integer, List<Problem>>>> bySheet =
       new HashMap<>();
   private final List<Problem> problems;
+  private final Texts texts;
 
-  private MarkedCopyWriter(TableSource source, List<Problem> problems) {
+  private MarkedCopyWriter(TableSource source, List<Problem> problems, Texts texts) {
+    this.texts = texts;
     this.source = source;
     this.problems = problems;
     for (Problem problem : problems) {
@@ -62,15 +66,16 @@ public final class MarkedCopyWriter {
    * @param book the farrier's workbook, read once more
    * @param password for an encrypted one; the copy itself is not encrypted
    * @param problems in the order in which they are listed
+   * @param texts the farrier's language
    * @param out takes the copy; not closed
    * @throws IOException when the book can't be read or the copy not be written
    */
   public static void write(
-      Path book, Optional<String> password, List<Problem> problems, OutputStream out)
+      Path book, Optional<String> password, List<Problem> problems, Texts texts, OutputStream out)
       throws IOException {
     try (TableSource source = TableFile.open(book, password);
         XlsxOutput output = new XlsxOutput(out)) {
-      new MarkedCopyWriter(source, problems).write(output);
+      new MarkedCopyWriter(source, problems, texts).write(output);
     }
   }
 
@@ -79,7 +84,7 @@ public final class MarkedCopyWriter {
     Map<String, String> written = new HashMap<>();
     List<String> free = new ArrayList<>();
     NameTaker taker = new NameTaker();
-    String list = taker.take(output, names.contains("Problems") ? "Problems found" : "Problems");
+    String list = taker.take(output, listName(names));
     for (String name : names) {
       String own = taker.take(output, name);
       free.add(own);
@@ -92,6 +97,11 @@ public final class MarkedCopyWriter {
           bySheet.getOrDefault(names.get(i), new TreeMap<>());
       output.addSheet(free.get(i), head(i), sheet -> writeCopy(sheet, index, marks));
     }
+  }
+
+  private String listName(List<String> taken) {
+    String name = texts.say("writing.marked.list");
+    return taken.contains(name) ? texts.say("writing.marked.listBeside") : name;
   }
 
   /** Names that differ, before any sheet is written. */
@@ -128,7 +138,16 @@ public final class MarkedCopyWriter {
   }
 
   private void writeList(SheetOutput sheet, Map<String, String> written) {
-    List<String> headings = List.of("Sheet", "Cell", "Severity", "Problem", "Expected", "Value");
+    List<String> headings =
+        Stream.of(
+                "writing.marked.sheet",
+                "writing.marked.cell",
+                "writing.marked.severity",
+                "writing.marked.problem",
+                "writing.marked.expected",
+                "writing.marked.value")
+            .map(texts::say)
+            .toList();
     sheet.startRow(1);
     for (int column = 0; column < headings.size(); column++) {
       sheet.text(column, headings.get(column), CellLook.HEADING);
@@ -139,15 +158,15 @@ public final class MarkedCopyWriter {
       sheet.startRow(
           row++,
           Math.max(
-              CellLines.height(problem.problem(), PROBLEM_WIDTH),
-              CellLines.height(problem.expected(), EXPECTED_WIDTH)));
+              CellLines.height(texts.say(problem.problem()), PROBLEM_WIDTH),
+              CellLines.height(texts.say(problem.expected()), EXPECTED_WIDTH)));
       writeListed(sheet, problem, written);
       sheet.endRow();
     }
     sheet.filter(headings.size() - 1, row - 1);
   }
 
-  private static void writeListed(SheetOutput sheet, Problem problem, Map<String, String> written) {
+  private void writeListed(SheetOutput sheet, Problem problem, Map<String, String> written) {
     CellRef at = problem.at();
     sheet.text(0, at.sheet(), CellLook.PLAIN);
     String target = written.getOrDefault(at.sheet(), "");
@@ -156,9 +175,12 @@ public final class MarkedCopyWriter {
     if (!target.isEmpty() && !cell.isEmpty()) {
       sheet.link(1, target, cell);
     }
-    sheet.text(2, problem.severity().word(), CellLook.PLAIN.withFill(fill(problem.severity())));
-    sheet.text(3, problem.problem(), CellLook.WRAPPED);
-    sheet.text(4, problem.expected(), CellLook.WRAPPED);
+    sheet.text(
+        2,
+        texts.say(problem.severity().inWords()),
+        CellLook.PLAIN.withFill(fill(problem.severity())));
+    sheet.text(3, texts.say(problem.problem()), CellLook.WRAPPED);
+    sheet.text(4, texts.say(problem.expected()), CellLook.WRAPPED);
     sheet.text(5, problem.value(), CellLook.PLAIN);
   }
 
@@ -222,7 +244,7 @@ public final class MarkedCopyWriter {
   }
 
   /** Rows that hold nothing but a problem. */
-  private static void writeBlankRows(
+  private void writeBlankRows(
       SheetOutput sheet, TreeMap<Integer, TreeMap<Integer, List<Problem>>> open, int before) {
     while (!open.isEmpty() && open.firstKey() < before) {
       Map.Entry<Integer, TreeMap<Integer, List<Problem>>> next = open.pollFirstEntry();
@@ -230,7 +252,7 @@ public final class MarkedCopyWriter {
     }
   }
 
-  private static void writeRow(
+  private void writeRow(
       SheetOutput sheet,
       Row row,
       @org.jspecify.annotations.Nullable TreeMap<Integer, List<Problem>> marked) {
@@ -250,7 +272,7 @@ public final class MarkedCopyWriter {
     sheet.endRow();
   }
 
-  private static void writeBlankCells(
+  private void writeBlankCells(
       SheetOutput sheet, int row, TreeMap<Integer, List<Problem>> marks, int before) {
     while (!marks.isEmpty() && marks.firstKey() < before) {
       Map.Entry<Integer, List<Problem>> next = marks.pollFirstEntry();
@@ -259,7 +281,7 @@ public final class MarkedCopyWriter {
   }
 
   /** Notes the problems of a cell and gives the look that the worst of them asks for. */
-  private static CellLook mark(
+  private CellLook mark(
       SheetOutput sheet,
       int row,
       int column,
@@ -270,8 +292,7 @@ public final class MarkedCopyWriter {
     StringBuilder text = new StringBuilder();
     Severity worst = Severity.NOTE;
     for (Problem problem : problems) {
-      text.append(text.length() == 0 ? "" : "\n").append(problem.problem());
-      text.append(problem.expected().isEmpty() ? "" : "; expected " + problem.expected());
+      text.append(text.length() == 0 ? "" : "\n").append(texts.say(problem.inFull()));
       worst = problem.severity().compareTo(worst) < 0 ? problem.severity() : worst;
     }
     sheet.note(row, column, text.toString());

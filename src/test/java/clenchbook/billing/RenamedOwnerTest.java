@@ -9,6 +9,7 @@ import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
 import clenchbook.tax.YearBook;
 import clenchbook.tax.YearEndFindings;
+import clenchbook.texts.InEnglish;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.List;
@@ -109,7 +110,7 @@ class RenamedOwnerTest {
         before().owner("Owner: Ruth Finch, Formerly: Ruth Alder").owner("Owner: Zoe, Formerly: Zo");
     both.owner("Owner: Zara, Formerly: Zo");
     List<String> problems =
-        both.jobs().problems().stream().map(problem -> problem.problem()).toList();
+        both.jobs().problems().stream().map(problem -> InEnglish.said(problem.problem())).toList();
     assertTrue(problems.contains("Ruth Alder has a row of its own, which counts"));
     assertTrue(problems.contains("Zo is Zoe's earlier name already"), problems::toString);
     assertEquals("Ruth Alder", both.jobs().index().ownerName("ruth alder"));

@@ -12,6 +12,7 @@ import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reports.month.PaymentRules;
 import clenchbook.reports.month.RenamedOwners;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -67,8 +68,8 @@ class ProblemCatalogueTest {
   void each_book_shows_its_kind_of_problem_and_the_program_says_what_was_expected(
       ProblemExamples.Example example) throws IOException {
     Problem problem = shown(example);
-    assertFalse(problem.problem().isBlank());
-    assertEquals(1, problem.sentence().lines().count());
+    assertFalse(InEnglish.said(problem.problem()).isBlank());
+    assertEquals(1, problem.sentence(InEnglish.TEXTS).lines().count());
   }
 
   @Test
@@ -104,7 +105,7 @@ class ProblemCatalogueTest {
     page.append("- ").append(problem.severity().word()).append(", for example in ").append(place);
     boolean valued = !problem.at().cell().isEmpty() && problem.severity() != Severity.NOTE;
     page.append(valued ? ": " + value : "").append('\n');
-    page.append("- says: `").append(brief(problem.sentence())).append("`\n");
+    page.append("- says: `").append(brief(problem.sentence(InEnglish.TEXTS))).append("`\n");
     page.append("- remedy: ").append(example.remedy()).append('\n');
   }
 

@@ -3,6 +3,7 @@ package clenchbook.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -120,7 +121,7 @@ class PlainWordsTest {
             new OutOfMemoryError(),
             new StackOverflowError(),
             new UncheckedIOException(new NoSuchFileException("/tmp/gone")))) {
-      String said = CouldNotRun.of(fault);
+      String said = CouldNotRun.of(fault, InEnglish.TEXTS);
       assertEquals(1, said.lines().count(), said);
       assertTrue(said.length() > 10, said);
     }

@@ -10,6 +10,7 @@ import clenchbook.comparison.questions.JobMoney;
 import clenchbook.comparison.questions.JobTime;
 import clenchbook.comparison.questions.ShoeCount;
 import clenchbook.reports.blocks.FigureText;
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -61,7 +62,7 @@ public final class JobMaker {
   public static CompareRates rates(BigDecimal setupMinutes, BigDecimal setupGasMinutes) {
     return new CompareRates(
         "GBP",
-        new FigureText("en", "GB", "GBP"),
+        new FigureText(TextFiles.in("en", "GB"), "GBP"),
         new MinorUnit(2),
         Optional.of(new BigDecimal("30")),
         Optional.of(new BigDecimal("15")),

@@ -15,6 +15,7 @@ import clenchbook.comparison.questions.Question;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.FigureText;
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.reports.blocks.Report;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
@@ -180,7 +181,7 @@ class ThinBooksTest {
     CompareRates bare =
         new CompareRates(
             "EUR",
-            new FigureText("en", "IE", "EUR"),
+            new FigureText(TextFiles.in("en", "IE"), "EUR"),
             new MinorUnit(2),
             Optional.empty(),
             Optional.empty(),

@@ -27,6 +27,7 @@ import clenchbook.book.WorkItem;
 import clenchbook.book.einvoice.EInvoiceForm;
 import clenchbook.book.einvoice.EInvoiceWish;
 import clenchbook.problem.CellRef;
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.values.Section;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -352,7 +353,7 @@ public final class WrittenBook {
             "Payments",
             "Assets",
             "Tax"),
-        new Settings(settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR")),
+        new Settings(settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR"), TextFiles.OWN),
         visits,
         work,
         materials,

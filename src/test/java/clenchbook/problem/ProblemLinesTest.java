@@ -3,6 +3,8 @@ package clenchbook.problem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,7 +36,7 @@ class ProblemLinesTest {
             "  the currency is GBP",
             "",
             "1 row held back, 1 warning, 0 notes."),
-        ProblemLines.of(problems, List.of("the currency is GBP")));
+        ProblemLines.of(problems, List.of(Message.literal("the currency is GBP")), InEnglish.TEXTS));
   }
 
   /** Every shod row without nails drowned an old book: ten lines a kind and sheet are too many. */
@@ -44,7 +46,7 @@ class ProblemLinesTest {
     for (int row = 2; row < 302; row++) {
       problems.add(warning("C", row, "Bob " + row + " is not in Owners"));
     }
-    List<String> lines = ProblemLines.grouped(problems);
+    List<String> lines = ProblemLines.grouped(problems, InEnglish.TEXTS);
     assertEquals(6, lines.size());
     assertEquals("Visits!C6: Bob 6 is not in Owners; expected a name", lines.get(4));
     assertEquals("Visits: and 295 more of this kind, the last in C301", lines.get(5));
@@ -60,7 +62,7 @@ class ProblemLinesTest {
           Problem.warning(
               ProblemKind.OWNER_UNKNOWN, new CellRef("Payments", row, "B"), "x", "a name", "x"));
     }
-    List<String> lines = ProblemLines.grouped(problems);
+    List<String> lines = ProblemLines.grouped(problems, InEnglish.TEXTS);
     assertEquals(18, lines.size());
     assertTrue(
         lines.contains("Payments: and 1 more of this kind, the last in B7"), lines::toString);
@@ -72,13 +74,13 @@ class ProblemLinesTest {
     for (int row = 2; row < 7; row++) {
       problems.add(held(row, "Date is missing"));
     }
-    List<String> lines = ProblemLines.grouped(problems);
+    List<String> lines = ProblemLines.grouped(problems, InEnglish.TEXTS);
     assertEquals(5, lines.size());
     assertTrue(lines.get(4).startsWith("Visits!A6: "));
   }
 
   @Test
   void a_book_without_problems_says_so() {
-    assertEquals(List.of("No problems found."), ProblemLines.of(List.of(), List.of()));
+    assertEquals(List.of("No problems found."), ProblemLines.of(List.of(), List.of(), InEnglish.TEXTS));
   }
 }

@@ -10,6 +10,7 @@ import clenchbook.book.Setting;
 import clenchbook.book.Shaping;
 import clenchbook.book.SheetControl;
 import clenchbook.book.Visit;
+import clenchbook.texts.InEnglish;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -221,7 +222,7 @@ class BookReaderTest {
         warning NAME_TWICE Settings!A5
         """,
         told(result));
-    assertTrue(result.problems().get(0).problem().contains("did you mean Hourly wage?"));
+    assertTrue(InEnglish.said(result.problems().get(0).problem()).contains("did you mean Hourly wage?"));
     assertEquals("GBP", result.book().settings().currency());
     assertEquals(21, result.book().settings().whole(Setting.TERMS_DAYS));
   }

@@ -8,6 +8,7 @@ import clenchbook.jobs.Jobs;
 import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.InEnglish;
 import clenchbook.writing.MarkedCopyWriter;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -128,7 +129,11 @@ class MutationTest {
           BookReader.read(file, new ReadOptions(Optional.of("hoof"), Locale.UK, rows -> {}));
       addsUp(result, which);
       MarkedCopyWriter.write(
-          file, Optional.of("hoof"), result.problems(), OutputStream.nullOutputStream());
+          file,
+          Optional.of("hoof"),
+          result.problems(),
+          InEnglish.TEXTS,
+          OutputStream.nullOutputStream());
     } catch (UnreadableWorkbook refusal) {
       assertEquals(1, refusal.getMessage().lines().count(), which);
       refused = 1;

@@ -9,6 +9,7 @@ import clenchbook.book.Setting;
 import clenchbook.book.SheetKind;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.InEnglish;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -67,10 +68,10 @@ class SheetFindingTest {
     Problem offer = result.problems().get(result.problems().size() - 1);
     assertEquals(ProblemKind.HEADING_UNKNOWN, offer.kind());
     assertEquals("Visits!" + column + "1", offer.at().toString());
-    assertTrue(offer.expected().startsWith(meant + ","), offer.expected());
+    assertTrue(InEnglish.said(offer.expected()).startsWith(meant + ","), InEnglish.said(offer.expected()));
     String question = "did you mean " + meant + " in " + column + "1?";
     assertTrue(
-        result.problems().stream().anyMatch(problem -> problem.problem().contains(question)));
+        result.problems().stream().anyMatch(problem -> InEnglish.said(problem.problem()).contains(question)));
   }
 
   @Test
@@ -97,7 +98,7 @@ class SheetFindingTest {
             .row("Prices new", "Trim", 45)
             .read(folder);
     assertEquals("note SHEET_AMBIGUOUS Prices new\n", told(result));
-    assertTrue(result.problems().get(0).problem().contains("'Prices old' and 'Prices new'"));
+    assertTrue(InEnglish.said(result.problems().get(0).problem()).contains("'Prices old' and 'Prices new'"));
     assertEquals(some("40"), result.book().work().get(0).price());
   }
 
@@ -115,7 +116,7 @@ class SheetFindingTest {
   void a_misspelt_heading_is_offered_the_known_one() {
     ReadResult result = SmallBook.visits("Date|Horse|Work|Owner|Chrage|Weather").read(folder);
     assertEquals("warning HEADING_UNKNOWN Visits!E1\n", told(result));
-    assertTrue(result.problems().get(0).expected().contains("Charge"));
+    assertTrue(InEnglish.said(result.problems().get(0).expected()).contains("Charge"));
   }
 
   @Test
@@ -175,7 +176,7 @@ class SheetFindingTest {
             .read(folder);
     assertEquals(
         "warning HEADING_UNKNOWN Headings!C2\nwarning HEADING_UNKNOWN Headings!C3\n", told(result));
-    assertTrue(result.problems().get(1).expected().contains("Horses"));
+    assertTrue(InEnglish.said(result.problems().get(1).expected()).contains("Horses"));
   }
 
   @Test
@@ -187,8 +188,8 @@ class SheetFindingTest {
             .read(folder);
     assertFalse(result.book().present().contains(SheetKind.VISITS));
     assertEquals("note SHEET_MISSING \nnote HEADING_MISSING Diary\n", told(result));
-    assertTrue(result.problems().get(1).problem().contains("Work"));
-    assertTrue(result.problems().get(1).problem().contains("Weather"));
+    assertTrue(InEnglish.said(result.problems().get(1).problem()).contains("Work"));
+    assertTrue(InEnglish.said(result.problems().get(1).problem()).contains("Weather"));
   }
 
   @Test
@@ -213,7 +214,7 @@ class SheetFindingTest {
             .row("Stuff", "Forge", 900, "tool")
             .read(folder);
     assertEquals("note SHEET_AMBIGUOUS Stuff\n", told(result));
-    assertTrue(result.problems().get(0).problem().contains("Materials or Assets"));
+    assertTrue(InEnglish.said(result.problems().get(0).problem()).contains("Materials or Assets"));
   }
 
   @Test

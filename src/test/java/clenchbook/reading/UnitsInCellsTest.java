@@ -12,6 +12,7 @@ import clenchbook.book.Unit;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
+import clenchbook.texts.InEnglish;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -183,7 +184,7 @@ class UnitsInCellsTest {
     assertEquals(of("85"), result.book().visits().get(0).charge());
     assertEquals(List.of(ProblemKind.CURRENCY_OTHER), kinds(result));
     assertEquals(Severity.WARNING, result.problems().get(0).severity());
-    assertTrue(result.problems().get(0).problem().contains("GBP"));
+    assertTrue(InEnglish.said(result.problems().get(0).problem()).contains("GBP"));
   }
 
   @Test

@@ -19,6 +19,7 @@ import clenchbook.reading.ReadOptions;
 import clenchbook.reading.ReadResult;
 import clenchbook.reading.SmallBook;
 import clenchbook.reading.starter.StarterPlan;
+import clenchbook.texts.InEnglish;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -82,7 +83,7 @@ class StarterLanguagesTest {
     for (SheetControl control : book.controls()) {
       if (!control.sheet().equals(settings)) {
         assertEquals(control.rows(), control.ignored(), control.toString());
-        assertTrue(problems.get(0).problem().contains(control.sheet() + " row"), control.sheet());
+        assertTrue(InEnglish.said(problems.get(0).problem()).contains(control.sheet() + " row"), control.sheet());
       }
     }
   }
@@ -92,7 +93,7 @@ class StarterLanguagesTest {
   void every_sheet_heading_setting_and_word_is_known(String language) {
     ReadResult read = changed(StarterPlan.load(language)).read(folder);
     assertEquals(SheetKind.values().length, read.book().present().size());
-    assertEquals(List.of(), read.problems().stream().map(Problem::sentence).toList());
+    assertEquals(List.of(), read.problems().stream().map(problem -> problem.sentence(InEnglish.TEXTS)).toList());
   }
 
   /** The starter's own tables, each example changed in one cell that hangs on no other. */
@@ -191,7 +192,7 @@ class StarterLanguagesTest {
       List<String> told =
           book.read(folder).problems().stream()
               .filter(problem -> problem.kind() == ProblemKind.CHOICE_UNKNOWN)
-              .map(Problem::sentence)
+              .map(problem -> problem.sentence(InEnglish.TEXTS))
               .toList();
       assertEquals(List.of(), told);
     }
@@ -266,6 +267,6 @@ class StarterLanguagesTest {
     ReadResult read = book.read(folder);
     assertEquals(1, read.book().visits().size());
     assertEquals(new SheetControl("Visits", 2, 1), read.book().controls().get(0));
-    assertTrue(read.problems().get(0).problem().endsWith("Visits row 2"), read::toString);
+    assertTrue(InEnglish.said(read.problems().get(0).problem()).endsWith("Visits row 2"), read::toString);
   }
 }

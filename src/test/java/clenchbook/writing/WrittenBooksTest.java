@@ -19,6 +19,7 @@ import clenchbook.reading.ReadOptions;
 import clenchbook.reading.ReadResult;
 import clenchbook.reading.SmallBook;
 import clenchbook.reading.starter.StarterPlan;
+import clenchbook.texts.InEnglish;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -156,7 +157,7 @@ class WrittenBooksTest {
   private static byte[] marked(Path book) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     List<Problem> problems = BookReader.read(book, ReadOptions.of(Locale.UK)).problems();
-    MarkedCopyWriter.write(book, Optional.empty(), problems, bytes);
+    MarkedCopyWriter.write(book, Optional.empty(), problems, InEnglish.TEXTS, bytes);
     return bytes.toByteArray();
   }
 
@@ -229,7 +230,7 @@ class WrittenBooksTest {
     Problem problem =
         Problem.held(ProblemKind.DATE_UNREADABLE, new CellRef("Visits", 2, "A"), "no", "yes", "x");
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    MarkedCopyWriter.write(folder, Optional.empty(), List.of(problem), bytes);
+    MarkedCopyWriter.write(folder, Optional.empty(), List.of(problem), InEnglish.TEXTS, bytes);
     Path copy = Files.write(folder.resolve("copy.xlsx"), bytes.toByteArray());
     try (InputStream stream = Files.newInputStream(copy);
         XSSFWorkbook read = new XSSFWorkbook(stream)) {

@@ -2,6 +2,7 @@ package clenchbook.book.understood;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,8 +23,8 @@ public final class Assumptions {
    * @return one each, in words, such as {@code Country GB, from this machine's locale}; empty where
    *     the book says everything
    */
-  public static List<String> of(Settings settings, Understood understood) {
-    List<String> lines = new ArrayList<>();
+  public static List<Message> of(Settings settings, Understood understood) {
+    List<Message> lines = new ArrayList<>();
     for (Setting setting : FROM_LOCALE) {
       if (!settings.isGiven(setting)) {
         fromLocale(settings, setting).ifPresent(lines::add);
@@ -31,36 +32,42 @@ public final class Assumptions {
     }
     for (Setting setting : BY_DEFAULT) {
       if (!settings.isGiven(setting)) {
-        lines.add(setting.title() + " " + settings.text(setting));
+        lines.add(
+            Message.of("book.assumed.byDefault", setting.title(), settings.text(setting)));
       }
     }
     if (!settings.isGiven(Setting.DATE_ORDER)) {
-      lines.add(Setting.DATE_ORDER.title() + " " + dateOrder(understood));
+      lines.add(
+          Message.of(
+              "book.assumed.byDefault", Setting.DATE_ORDER.title(), dateOrder(understood)));
     }
     return List.copyOf(lines);
   }
 
-  private static Optional<String> fromLocale(Settings settings, Setting setting) {
+  private static Optional<Message> fromLocale(Settings settings, Setting setting) {
     String value = settings.text(setting);
     if (!value.isEmpty()) {
       boolean byCountry = setting == Setting.CURRENCY && settings.isGiven(Setting.COUNTRY);
-      String why = byCountry ? ", the country's" : ", from this machine's locale";
-      return Optional.of(setting.title() + " " + value + why);
+      return Optional.of(
+          byCountry
+              ? Message.of("book.assumed.theCountrys", setting.title(), value)
+              : Message.of("book.assumed.fromLocale", setting.title(), value));
     }
     return setting == Setting.CURRENCY
-        ? Optional.of(setting.title() + " " + settings.currency() + ", for want of any other")
+        ? Optional.of(
+            Message.of("book.assumed.forWant", setting.title(), settings.currency()))
         : Optional.empty();
   }
 
   /** The columns that settle it themselves; elsewhere only a day with one meaning is read. */
-  private static String dateOrder(Understood understood) {
+  private static Message dateOrder(Understood understood) {
     List<String> settled =
         understood.columns().stream()
             .filter(column -> column.note().contains(" first, by "))
             .map(column -> column.sheet() + "!" + column.column() + ": " + column.note())
             .toList();
     return settled.isEmpty()
-        ? "none: a day typed as text is read where it can mean only one day, with dots day first"
-        : String.join(", ", settled);
+        ? Message.of("book.assumed.noDateOrder")
+        : Message.literal(String.join(", ", settled));
   }
 }

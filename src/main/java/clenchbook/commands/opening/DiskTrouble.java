@@ -1,5 +1,6 @@
 package clenchbook.commands.opening;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -15,22 +16,15 @@ public final class DiskTrouble {
   /**
    * A run that could not write.
    *
-   * @param what what was to be written, in the plural or not, with its verb: {@code the reports}
+   * @param what what was to be written, in the plural
    * @param where the folder or file
    * @param trouble what the disk said
-   * @param then what holds now, such as {@code nothing is lost}
+   * @param then what holds now
    * @return the fault, in one line
    */
-  public static RunFault writing(String what, Path where, IOException trouble, String then) {
+  public static RunFault writing(Message what, Path where, IOException trouble, Message then) {
     return new RunFault(
-        what
-            + " can't be written to "
-            + where
-            + " ("
-            + why(trouble)
-            + "); make room or mend the folder's rights, then run again: "
-            + then,
-        trouble);
+        Message.of("commands.disk.cantWrite", what, where.toString(), why(trouble), then), trouble);
   }
 
   /**
@@ -39,17 +33,17 @@ public final class DiskTrouble {
    * @param trouble what the disk said
    * @return a few words
    */
-  public static String why(IOException trouble) {
+  public static Message why(IOException trouble) {
     if (trouble instanceof AccessDeniedException denied) {
       return denied(target(denied));
     }
     if (trouble instanceof NotDirectoryException) {
-      return trouble.getMessage() + " is no folder";
+      return Message.of("commands.disk.noFolder", String.valueOf(trouble.getMessage()));
     }
     if (trouble instanceof FileSystemException refused && refused.getReason() != null) {
-      return target(refused) + ": " + refused.getReason();
+      return Message.literal(target(refused) + ": " + refused.getReason());
     }
-    return String.valueOf(trouble.getMessage());
+    return Message.literal(String.valueOf(trouble.getMessage()));
   }
 
   /** A move names where from and where to; where to is what refuses. */
@@ -58,11 +52,13 @@ public final class DiskTrouble {
     return Path.of(other == null ? String.valueOf(trouble.getFile()) : other);
   }
 
-  private static String denied(Path path) {
+  private static Message denied(Path path) {
     if (Files.exists(path)) {
-      return "no right to " + (Files.isDirectory(path) ? "the folder " : "the file ") + path;
+      return Files.isDirectory(path)
+          ? Message.of("commands.disk.noRightToFolder", path.toString())
+          : Message.of("commands.disk.noRightToFile", path.toString());
     }
     Path folder = Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path);
-    return "no right to write in the folder " + folder;
+    return Message.of("commands.disk.noRightIn", folder.toString());
   }
 }

@@ -1,9 +1,8 @@
 package clenchbook.commands.opening;
 
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The month that is meant where none is named. */
@@ -24,12 +23,11 @@ public final class LastFullMonth {
     }
     YearMonth month = YearMonth.from(today).minusMonths(1);
     terminal.say(
-        month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH)
-            + " "
-            + month.getYear()
-            + ", the last full month before "
-            + today
-            + " (--month YYYY-MM takes another)");
+        Message.of(
+            "commands.lastFullMonth",
+            month.getMonth(),
+            Integer.toString(month.getYear()),
+            today));
     return month;
   }
 }

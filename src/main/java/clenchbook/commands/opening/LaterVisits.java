@@ -2,6 +2,7 @@ package clenchbook.commands.opening;
 
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,25 +14,23 @@ final class LaterVisits {
   private LaterVisits() {}
 
   /** The warnings, one line each; none where no visit is dated after the day. */
-  static List<String> warnings(Jobs jobs, LocalDate today) {
+  static List<Message> warnings(Jobs jobs, LocalDate today) {
     List<Job> later = jobs.all().stream().filter(job -> job.date().isAfter(today)).toList();
-    List<String> lines = new ArrayList<>();
+    List<Message> lines = new ArrayList<>();
     later.stream()
         .limit(NAMED)
-        .forEach(job -> lines.add(cellAndDay(job) + " is after today, " + today));
+        .forEach(job -> lines.add(Message.of("commands.later", cell(job), job.date(), today)));
     if (later.size() > NAMED) {
       lines.add(others(later.size() - NAMED, later.get(later.size() - 1)));
     }
     return lines;
   }
 
-  private static String others(int number, Job last) {
-    return number == 1
-        ? "1 more visit is after today: " + cellAndDay(last)
-        : number + " more visits are after today, the last one " + cellAndDay(last);
+  private static Message others(int number, Job last) {
+    return Message.of("commands.laterOthers", number, cell(last), last.date());
   }
 
-  private static String cellAndDay(Job job) {
-    return job.visit().source().at("Date") + ": " + job.date();
+  private static Message cell(Job job) {
+    return job.visit().source().at("Date").place();
   }
 }

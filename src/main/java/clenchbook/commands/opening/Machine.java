@@ -1,6 +1,9 @@
 package clenchbook.commands.opening;
 
 import clenchbook.delivery.CredentialReader;
+import clenchbook.reading.texts.TextFiles;
+import clenchbook.texts.TextSource;
+import clenchbook.texts.Texts;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -13,12 +16,17 @@ import java.util.Optional;
  * @param locale the machine's locale, for country, currency and language where the book is silent
  * @param password the password of an encrypted workbook
  * @param headings the file that serves as the sheet Headings; empty for the one beside the book
+ * @param texts where the texts of each language come from
  */
 public record Machine(
-    LocalDate today, Locale locale, Optional<String> password, Optional<Path> headings) {
+    LocalDate today,
+    Locale locale,
+    Optional<String> password,
+    Optional<Path> headings,
+    TextSource texts) {
   /** A machine that is told of no file of headings. */
   public Machine(LocalDate today, Locale locale, Optional<String> password) {
-    this(today, locale, password, Optional.empty());
+    this(today, locale, password, Optional.empty(), TextFiles.OWN);
   }
 
   /** Where the password of an encrypted workbook is looked for. */
@@ -43,7 +51,12 @@ public record Machine(
    * @param file given on the command line; empty for the one beside the book
    */
   public Machine readingBy(Optional<Path> file) {
-    return new Machine(today, locale, password, file);
+    return new Machine(today, locale, password, file, texts);
+  }
+
+  /** What the program says in the machine's own language, as long as no book asks for another. */
+  public Texts words() {
+    return Texts.of(locale.getLanguage(), locale.getCountry(), texts);
   }
 
   /**

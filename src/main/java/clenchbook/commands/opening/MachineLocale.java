@@ -1,5 +1,6 @@
 package clenchbook.commands.opening;
 
+import clenchbook.texts.Message;
 import java.util.Locale;
 
 /**
@@ -30,10 +31,7 @@ public final class MachineLocale {
    * @param name the name as this process got it
    * @return what to do where its letters were lost on the way, as under cron; else nothing
    */
-  public static String hint(String name) {
-    return name.indexOf(LOST_LETTER) < 0
-        ? ""
-        : "; this machine's locale can't name files with letters beyond plain ones: set"
-            + " LC_ALL=C.UTF-8, or start with the launcher";
+  public static Message hint(String name) {
+    return name.indexOf(LOST_LETTER) < 0 ? Message.NONE : Message.of("commands.lostLetters");
   }
 }

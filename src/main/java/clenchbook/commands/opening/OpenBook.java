@@ -16,6 +16,7 @@ import clenchbook.reading.ReadOptions;
 import clenchbook.reading.ReadResult;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import clenchbook.register.RegisterFile;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,36 +54,39 @@ public record OpenBook(
   public static OpenBook read(Path file, Machine machine, Terminal terminal) {
     if (!Files.exists(file)) {
       String from = file.isAbsolute() ? "" : System.getProperty("user.dir", "");
-      throw new RunFault(file + ": there is no such workbook" + MachineLocale.hint(from + file));
+      throw new RunFault(
+          Message.of("commands.noWorkbook", file.toString(), MachineLocale.hint(from + file)));
     }
     if (RegisterFile.isDatabase(file)) {
-      throw new RunFault(
-          name(file) + " is a register or another database; name the workbook that it belongs to");
+      throw new RunFault(Message.of("commands.isDatabase", name(file)));
     }
     if (machine.headings().isPresent() && !Files.isRegularFile(machine.headings().get())) {
-      throw new RunFault(machine.headings().get() + ": there is no such file of headings");
+      throw new RunFault(
+          Message.of("commands.noHeadingsFile", machine.headings().get().toString()));
     }
     try {
-      terminal.progress("reading " + name(file));
+      terminal.progress(Message.of("commands.progress.reading", name(file)));
       ReadOptions options =
           new ReadOptions(
               machine.password(),
               machine.locale(),
               machine.headings(),
-              rows -> terminal.progress("reading, " + rows + " rows"));
+              machine.texts(),
+              rows -> terminal.progress(Message.of("commands.progress.rows", rows)));
       ReadResult result = BookReader.read(file, options);
-      terminal.progress("working it out");
+      terminal.progress(Message.of("commands.progress.workingOut"));
       Jobs jobs = JobResolver.resolve(result.book());
       List<Problem> problems = new ArrayList<>(result.problems());
       problems.addAll(jobs.problems());
       problems.addAll(SettingFaults.of(jobs, folder(file)));
       problems.addAll(NameFaults.of(result.book()));
       problems.addAll(EInvoiceRules.problems(jobs));
+      terminal.speak(result.book().settings().texts());
       return new OpenBook(file, result.sha256(), jobs, problems, result.understood());
     } catch (UnreadableWorkbook e) {
-      throw new RunFault(name(file) + ": " + e.getMessage(), e);
+      throw new RunFault(Message.literal(name(file) + ": " + e.getMessage()), e);
     } catch (IOException e) {
-      throw new RunFault(name(file) + " can't be read: " + DiskTrouble.why(e), e);
+      throw new RunFault(Message.of("commands.cantRead", name(file), DiskTrouble.why(e)), e);
     }
   }
 
@@ -96,17 +100,16 @@ public record OpenBook(
     if (book().present().contains(SheetKind.VISITS)) {
       return this;
     }
-    String why =
+    Message why =
         problems.stream()
             .filter(
                 problem ->
                     problem.kind() == ProblemKind.SHEET_MISSING
                         || problem.kind() == ProblemKind.HEADING_MISSING)
-            .map(problem -> ": " + problem.problem())
+            .map(problem -> Message.of("commands.noVisitsBecause", name(file), problem.problem()))
             .findFirst()
-            .orElse("");
-    throw new RunFault(
-        name(file) + " holds no sheet of visits (Date, Horse, Work and Owner)" + why);
+            .orElseGet(() -> Message.of("commands.noVisits", name(file)));
+    throw new RunFault(why);
   }
 
   /** A file's own name; the whole path of a root, which has none. */
@@ -124,10 +127,7 @@ public record OpenBook(
     if (!book().settings().text(Setting.CURRENCY).isEmpty()) {
       return this;
     }
-    throw new RunFault(
-        file.getFileName()
-            + " gives no Currency, and this machine's locale names no country; add a row Currency"
-            + " to the sheet Settings (Setting | Value), such as Currency | EUR");
+    throw new RunFault(Message.of("commands.noCurrency", name(file)));
   }
 
   /**
@@ -138,15 +138,15 @@ public record OpenBook(
   public void tellAssumptions(Terminal terminal) {
     understood
         .headingsFile()
-        .ifPresent(name -> terminal.say("Headings: your own words are taken from " + name));
-    List<String> assumed = assumptions();
+        .ifPresent(name -> terminal.say(Message.of("commands.headingsFrom", name)));
+    List<Message> assumed = assumptions();
     if (!assumed.isEmpty()) {
-      terminal.say("Assumed, because Settings do not say: " + String.join("; ", assumed));
+      terminal.say(Message.of("commands.assumed", Message.joined("; ", assumed)));
     }
   }
 
   /** What was assumed for want of a setting, one each; empty where the book says everything. */
-  public List<String> assumptions() {
+  public List<Message> assumptions() {
     return Assumptions.of(book().settings(), understood);
   }
 
@@ -203,11 +203,7 @@ public record OpenBook(
         .filter(opening -> opening.isAfter(month.atEndOfMonth()))
         .ifPresent(
             opening ->
-                terminal.warn(
-                    month
-                        + " ends before the Opening date "
-                        + opening
-                        + ": if its visits are in the Opening balances, don't send its invoices"));
+                terminal.warn(Message.of("commands.beforeOpening", month, opening)));
   }
 
   /**

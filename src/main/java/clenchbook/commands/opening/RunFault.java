@@ -1,16 +1,24 @@
 package clenchbook.commands.opening;
 
-/** The run could not be done; the message is one line for the farrier. */
-public final class RunFault extends RuntimeException {
+import clenchbook.reading.texts.TextFiles;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
+import clenchbook.texts.Told;
+
+/** The run could not be done; the message is one line for the farrier, here in English. */
+public final class RunFault extends RuntimeException implements Told {
   private static final long serialVersionUID = 1L;
+
+  private final transient Message message;
 
   /**
    * Says why.
    *
    * @param message one line, with what to do
    */
-  public RunFault(String message) {
-    super(message);
+  public RunFault(Message message) {
+    super(english(message));
+    this.message = message;
   }
 
   /**
@@ -19,7 +27,27 @@ public final class RunFault extends RuntimeException {
    * @param message one line, with what to do
    * @param cause the cause
    */
+  public RunFault(Message message, Throwable cause) {
+    super(english(message), cause);
+    this.message = message;
+  }
+
+  /** A fault whose sentence is English still; goes when all are moved into the texts. */
+  public RunFault(String message) {
+    this(Message.literal(message));
+  }
+
+  /** A fault whose sentence is English still; goes when all are moved into the texts. */
   public RunFault(String message, Throwable cause) {
-    super(message, cause);
+    this(Message.literal(message), cause);
+  }
+
+  private static String english(Message message) {
+    return TextFiles.in(Texts.ENGLISH, "").say(message);
+  }
+
+  @Override
+  public Message message() {
+    return message;
   }
 }

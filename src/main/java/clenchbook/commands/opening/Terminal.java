@@ -1,20 +1,26 @@
 package clenchbook.commands.opening;
 
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.reading.words.YesNo;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.io.Console;
 import java.io.PrintStream;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
  * Where a run speaks to the farrier: results to one stream, warnings and progress to the other.
- * Progress is shown only to people, never into a file or pipe.
+ * Progress is shown only to people, never into a file or pipe. It speaks the machine's language until
+ * a book is open, then the book's.
  */
 public final class Terminal {
   private final PrintStream out;
   private final PrintStream err;
   private final boolean people;
   private final Supplier<Optional<String>> answers;
+  private Texts texts = TextFiles.in(Texts.ENGLISH, "");
   private boolean line;
 
   /**
@@ -50,11 +56,29 @@ public final class Terminal {
    * @return standard output and error; people watch when both ends are a terminal
    */
   public static Terminal ofProcess() {
-    return new Terminal(
-        System.out,
-        System.err,
-        watched(),
-        () -> Optional.ofNullable(System.console()).map(Console::readLine));
+    Terminal terminal =
+        new Terminal(
+            System.out,
+            System.err,
+            watched(),
+            () -> Optional.ofNullable(System.console()).map(Console::readLine));
+    Locale machine = MachineLocale.own();
+    terminal.speak(TextFiles.in(machine.getLanguage(), machine.getCountry()));
+    return terminal;
+  }
+
+  /**
+   * Speaks another language from here on.
+   *
+   * @param language its texts
+   */
+  public void speak(Texts language) {
+    texts = language;
+  }
+
+  /** The language that is spoken here. */
+  public Texts texts() {
+    return texts;
   }
 
   private static boolean watched() {
@@ -81,6 +105,24 @@ public final class Terminal {
   }
 
   /**
+   * Prints a line of the result.
+   *
+   * @param message the line
+   */
+  public void say(Message message) {
+    say(texts.say(message));
+  }
+
+  /**
+   * Prints a warning.
+   *
+   * @param message the line
+   */
+  public void warn(Message message) {
+    warn(texts.say(message));
+  }
+
+  /**
    * Prints a warning.
    *
    * @param text the line
@@ -96,14 +138,25 @@ public final class Terminal {
    * @param question what is agreed to
    * @return true after a yes in any of the five languages, and where nobody is watching
    */
-  public boolean agrees(String question) {
+  public boolean agrees(Message question) {
     if (!people) {
       return true;
     }
     clear();
-    out.print(question + " (yes/no) ");
+    out.print(texts.say("commands.agree", question));
     out.flush();
     return answers.get().flatMap(YesNo::read).orElse(false);
+  }
+
+  /**
+   * Shows what is going on, on one line that the next one replaces.
+   *
+   * @param message what is being done
+   */
+  public void progress(Message message) {
+    if (people) {
+      progress(texts.say(message));
+    }
   }
 
   /**

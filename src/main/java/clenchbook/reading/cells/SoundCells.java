@@ -6,6 +6,7 @@ import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.texts.Message;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -69,12 +70,23 @@ public abstract class SoundCells {
 
   /** Says what is wrong under a heading; a problem that holds keeps the row back. */
   public void say(
-      Severity severity, ProblemKind kind, String heading, String problem, String expected) {
+      Severity severity, ProblemKind kind, String heading, Message problem, Message expected) {
     held |= severity == Severity.HELD;
     String value = cell(heading).map(Cell::shown).orElse("");
     problems.accept(new Problem(kind, severity, at(heading), problem, expected, brief(value)));
   }
 
+  public void warn(ProblemKind kind, String heading, Message problem, Message expected) {
+    say(Severity.WARNING, kind, heading, problem, expected);
+  }
+
+  /** Sentences that are English still; goes when all are moved into the texts. */
+  public void say(
+      Severity severity, ProblemKind kind, String heading, String problem, String expected) {
+    say(severity, kind, heading, Message.literal(problem), Message.literal(expected));
+  }
+
+  /** Sentences that are English still; goes when all are moved into the texts. */
   public void warn(ProblemKind kind, String heading, String problem, String expected) {
     say(Severity.WARNING, kind, heading, problem, expected);
   }

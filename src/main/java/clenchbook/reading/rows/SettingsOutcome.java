@@ -5,6 +5,7 @@ import clenchbook.book.Settings;
 import clenchbook.problem.CellRef;
 import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.ReadingRules;
+import clenchbook.texts.TextSource;
 import java.util.Map;
 import java.util.Optional;
 
@@ -15,15 +16,17 @@ import java.util.Optional;
  * @param cells where they stand
  * @param blanks the value cells of rows that were left blank
  * @param reading the locale and order of dates found
+ * @param texts where the texts of the farrier's language come from
  */
 public record SettingsOutcome(
     Map<Setting, String> given,
     Map<Setting, CellRef> cells,
     Map<Setting, CellRef> blanks,
-    SettingReading reading) {
+    SettingReading reading,
+    TextSource texts) {
 
   public Settings settings() {
-    return new Settings(given, cells, blanks, reading.machineValues());
+    return new Settings(given, cells, blanks, reading.machineValues(), texts);
   }
 
   /** How the book's other sheets are read under these settings, the machine's filling in. */

@@ -12,6 +12,7 @@ import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.OwnMeaning;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.SettingWords;
+import clenchbook.texts.TextSource;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -81,7 +82,7 @@ public final class SettingsRows {
   }
 
   /** The settings in force, with a problem for each that is unknown or can't be used. */
-  public SettingsOutcome read(Locale machine, boolean from1904) {
+  public SettingsOutcome read(Locale machine, boolean from1904, TextSource texts) {
     unknown.forEach(this::sayUnknown);
     SettingReading reading = new SettingReading(machine, from1904);
     Map<Setting, String> given = new EnumMap<>(Setting.class);
@@ -99,7 +100,7 @@ public final class SettingsRows {
         }
       }
     }
-    return new SettingsOutcome(given, cells, blanks(), reading);
+    return new SettingsOutcome(given, cells, blanks(), reading, texts);
   }
 
   private Map<Setting, CellRef> blanks() {

@@ -1,7 +1,8 @@
 package clenchbook.reports.blocks;
 
-import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
@@ -12,11 +13,10 @@ import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Currency;
-import java.util.List;
 import java.util.Locale;
 
 /**
- * Writes figures as people read them in reports and on the month's page: the book's currency sign,
+ * Writes sentences and figures as people read them in reports and on the month's page: the book's currency sign,
  * the language's separators, a true minus. Files never use it.
  *
  * <p>Rounds half up, away from zero. Immutable and thread-safe; never looks at the machine's
@@ -26,38 +26,68 @@ public final class FigureText {
   /** From here up an amount that stands alone is written without its smallest coins. */
   private static final BigDecimal SMALL = BigDecimal.valueOf(100);
 
-  private static final List<String> LANGUAGES = List.of("en", "de", "fr", "es", "nl");
   private static final char MINUS = '\u2212';
   private static final int MINUTES = 60;
   private static final BigDecimal LONG_HOURS = BigDecimal.valueOf(100);
 
+  private final Texts texts;
   private final Locale locale;
   private final Currency currency;
   private final boolean monthFirst;
 
   /**
-   * Figures of one language and country.
+   * Sentences and figures of one language and country.
    *
-   * @param language two-letter code; a language the reports don't speak counts as English
-   * @param country two-letter code; empty where not known
+   * @param texts the texts of the language, with the country
    * @param currencyCode ISO 4217; an unknown one throws {@link IllegalArgumentException}
    */
-  public FigureText(String language, String country, String currencyCode) {
-    String known = LANGUAGES.contains(language) ? language : LANGUAGES.get(0);
-    this.locale = new Locale.Builder().setLanguage(known).setRegion(country).build();
+  public FigureText(Texts texts, String currencyCode) {
+    this.texts = texts;
+    this.locale = texts.locale();
     this.currency = Currency.getInstance(currencyCode);
-    this.monthFirst = known.equals(LANGUAGES.get(0)) && country.equals("US");
+    this.monthFirst =
+        texts.language().equals(Texts.ENGLISH) && locale.getCountry().equals("US");
   }
 
   /**
-   * Figures as the book's settings ask for them.
+   * Sentences and figures as the book's settings ask for them.
    *
    * @param settings language, country and currency
    * @return the writer
    */
   public static FigureText of(Settings settings) {
-    return new FigureText(
-        settings.text(Setting.LANGUAGE), settings.text(Setting.COUNTRY), settings.currency());
+    return new FigureText(settings.texts(), settings.currency());
+  }
+
+  /**
+   * A sentence, or a word or two, in the farrier's language.
+   *
+   * @param key the text's key, written out where it is used so that it can be found
+   * @param gaps what fills the text's gaps, in order: figures as this writes them, words of the
+   *     book, or whole numbers that choose between one and many
+   * @return the sentence
+   */
+  public String say(String key, Object... gaps) {
+    return texts.say(key, gaps);
+  }
+
+  /**
+   * A message in the farrier's language.
+   *
+   * @param message what to say
+   * @return the sentence
+   */
+  public String say(Message message) {
+    return texts.say(message);
+  }
+
+  /**
+   * The texts themselves, for what writes the pages.
+   *
+   * @return the farrier's language
+   */
+  public Texts texts() {
+    return texts;
   }
 
   /**

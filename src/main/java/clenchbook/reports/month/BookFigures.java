@@ -9,6 +9,7 @@ import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.FiguresOf;
+import clenchbook.texts.Texts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -111,16 +112,17 @@ public final class BookFigures {
    * The table {@code problems}.
    *
    * @param problems sorted problems
+   * @param texts the farrier's language, for what is wrong and what was expected
    * @return one row each
    */
-  public static FigureTable problems(List<Problem> problems) {
+  public static FigureTable problems(List<Problem> problems, Texts texts) {
     return FiguresOf.rows(problems)
         .column("sheet", problem -> problem.at().sheet())
         .column("cell", problem -> problem.at().cell())
         .column("row", problem -> problem.at().row() > 0 ? Figures.count(problem.at().row()) : "")
         .column("severity", problem -> problem.severity().word())
-        .column("problem", Problem::problem)
-        .column("expected", Problem::expected)
+        .column("problem", problem -> texts.say(problem.problem()))
+        .column("expected", problem -> texts.say(problem.expected()))
         .column("value", Problem::value)
         .column("kind", problem -> problem.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '))
         .named("problems");

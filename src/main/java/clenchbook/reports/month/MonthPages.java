@@ -13,6 +13,7 @@ import clenchbook.reports.blocks.MonthPage.FileGroup;
 import clenchbook.reports.blocks.MonthPage.FileLink;
 import clenchbook.reports.blocks.MonthPage.Section;
 import clenchbook.reports.blocks.Report;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -70,9 +71,9 @@ public final class MonthPages {
     understood
         .headingsFile()
         .ifPresent(name -> lines.add("Your own words were taken from %s.".formatted(name)));
-    List<String> assumed = Assumptions.of(settings, understood);
+    List<Message> assumed = Assumptions.of(settings, understood);
     if (!assumed.isEmpty()) {
-      lines.add("Assumed, because Settings do not say: %s.".formatted(String.join("; ", assumed)));
+      lines.add(text.say("month.reading.assumed", Message.joined("; ", assumed)));
     }
     List<String> unread =
         understood.columns().stream()

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.values.CreditorReference;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
  */
 class PaymentReferencesTest {
   private static PaymentReferences references(String asked, String... numbers) {
-    Settings settings = new Settings(Map.of(Setting.PAYMENT_REFERENCE, asked), Map.of(), Map.of());
+    Settings settings = new Settings(Map.of(Setting.PAYMENT_REFERENCE, asked), Map.of(), Map.of(), TextFiles.OWN);
     return PaymentReferences.of(settings, List.of(numbers));
   }
 

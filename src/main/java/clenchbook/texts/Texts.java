@@ -1,0 +1,139 @@
+package clenchbook.texts;
+
+import java.math.BigDecimal;
+import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What the program says, in one language. Never looks at the machine's locale.
+ *
+ * <p>Texts are patterns of {@link MessageFormat} in which an apostrophe is just an apostrophe. What
+ * a language lacks is said in English.
+ */
+public final class Texts {
+  /** The language in which every text is written first. */
+  public static final String ENGLISH = "en";
+
+  /** The languages that the program speaks, as two-letter codes. */
+  public static final List<String> LANGUAGES = List.of(ENGLISH, "de", "fr", "es", "nl");
+
+  private static final String BETWEEN = ", ";
+
+  /** Stands for an apostrophe while a pattern is filled, since there one would begin a quotation. */
+  private static final char APOSTROPHE = '\uE000';
+
+  private final Locale locale;
+  private final TextSource source;
+
+  private Texts(Locale locale, TextSource source) {
+    this.locale = locale;
+    this.source = source;
+  }
+
+  /**
+   * The texts of a language.
+   *
+   * @param language two-letter code; one that the program doesn't speak counts as English
+   * @param country two-letter code, for how numbers are written; empty where not known
+   * @param source where the texts come from
+   * @return the texts
+   */
+  public static Texts of(String language, String country, TextSource source) {
+    String spoken = LANGUAGES.contains(language) ? language : ENGLISH;
+    return new Texts(new Locale(spoken, country), source);
+  }
+
+  /**
+   * The same in another language.
+   *
+   * @param language two-letter code; one that the program doesn't speak counts as English
+   * @return its texts, with numbers as this country writes them
+   */
+  public Texts in(String language) {
+    return of(language, locale.getCountry(), source);
+  }
+
+  /** The language, as a two-letter code. */
+  public String language() {
+    return locale.getLanguage();
+  }
+
+  /** Language and country, for numbers and days. */
+  public Locale locale() {
+    return locale;
+  }
+
+  /**
+   * A text with its gaps filled.
+   *
+   * @param key the key, written out where it is used so that it can be found
+   * @param gaps what fills the gaps, in order, as in {@link Message}
+   * @return the sentence
+   */
+  public String say(String key, Object... gaps) {
+    return say(Message.of(key, gaps));
+  }
+
+  /**
+   * A message as a sentence.
+   *
+   * @param message what to say
+   * @return the sentence
+   * @throws IllegalArgumentException where no such text exists, which is a fault of the program
+   */
+  public String say(Message message) {
+    if (message.key().isEmpty()) {
+      return message.gaps().stream().map(this::alone).collect(Collectors.joining());
+    }
+    String pattern = pattern(message.key());
+    Object[] gaps = message.gaps().stream().map(this::written).toArray();
+    return new MessageFormat(pattern.replace('\'', APOSTROPHE), locale)
+        .format(gaps)
+        .replace(APOSTROPHE, '\'');
+  }
+
+  private String pattern(String key) {
+    Optional<String> own = source.find(language(), key);
+    return own.or(() -> source.find(ENGLISH, key))
+        .orElseThrow(() -> new IllegalArgumentException("there is no text " + key));
+  }
+
+  /** What fills a gap, as this language writes it; whole numbers stay, for they choose the form. */
+  private Object written(Object gap) {
+    if (gap instanceof Message message) {
+      return say(message);
+    }
+    if (gap instanceof List<?> several) {
+      return several.stream().map(each -> alone(each)).collect(Collectors.joining(BETWEEN));
+    }
+    if (gap instanceof BigDecimal number) {
+      return decimal(number);
+    }
+    if (gap instanceof Month month) {
+      return month.getDisplayName(TextStyle.FULL_STANDALONE, locale);
+    }
+    return gap instanceof Number ? gap : gap.toString();
+  }
+
+  private String alone(Object gap) {
+    Object written = written(gap);
+    return written instanceof Number whole
+        ? NumberFormat.getIntegerInstance(locale).format(whole)
+        : written.toString();
+  }
+
+  /** With all its digits, so that what is said is what was reckoned. */
+  private String decimal(BigDecimal number) {
+    NumberFormat format = NumberFormat.getNumberInstance(locale);
+    int decimals = Math.max(0, number.scale());
+    format.setMinimumFractionDigits(decimals);
+    format.setMaximumFractionDigits(decimals);
+    return format.format(number);
+  }
+}

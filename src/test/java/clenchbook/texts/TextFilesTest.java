@@ -1,0 +1,102 @@
+package clenchbook.texts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import clenchbook.reading.texts.TextFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every text that the code names exists, none lies unused, and each language says the same. */
+class TextFilesTest {
+  private static final Pattern CHOICE = Pattern.compile("\\{\\d+,choice,");
+  private static final Pattern FROM_NONE = Pattern.compile("\\{\\d+,choice,0#");
+
+  /** Each file that there is, in every language. */
+  static Stream<Path> files() {
+    return Texts.LANGUAGES.stream()
+        .flatMap(
+            language ->
+                TextFilesOfRooms.rooms().stream()
+                    .map(room -> TextFilesOfRooms.file(language, room)))
+        .filter(Files::exists);
+  }
+
+  @Test
+  void every_key_that_the_code_names_has_an_english_text() {
+    List<String> missing = new ArrayList<>();
+    TextFilesOfRooms.named()
+        .forEach(
+            (key, file) -> {
+              if (TextFiles.OWN.find(Texts.ENGLISH, key).isEmpty()) {
+                missing.add(key + " in " + file.getFileName());
+              }
+            });
+    assertEquals(List.of(), missing);
+  }
+
+  @Test
+  void no_text_lies_unused() {
+    Set<String> unused = new TreeSet<>();
+    for (String room : TextFilesOfRooms.rooms()) {
+      unused.addAll(
+          TextFilesOfRooms.texts(TextFilesOfRooms.file(Texts.ENGLISH, room)).keySet());
+    }
+    unused.removeAll(TextFilesOfRooms.named().keySet());
+    assertEquals(Set.of(), unused);
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void every_text_can_be_filled_and_begins_its_plural_with_none(Path file) {
+    String room = file.getFileName().toString().replace("properties", "");
+    TextFilesOfRooms.texts(file)
+        .forEach(
+            (key, text) -> {
+              assertTrue(key.startsWith(room), () -> key + " belongs into another file");
+              new MessageFormat(text.replace('\'', '’'));
+              assertEquals(
+                  CHOICE.matcher(text).results().count(),
+                  FROM_NONE.matcher(text).results().count(),
+                  () -> key + ": without 0# none is said like one");
+            });
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void every_text_has_an_english_one_with_the_same_gaps(Path file) {
+    Map<String, String> english =
+        TextFilesOfRooms.texts(
+            TextFilesOfRooms.TEXTS.resolve(Texts.ENGLISH).resolve(file.getFileName()));
+    TextFilesOfRooms.texts(file)
+        .forEach(
+            (key, text) -> {
+              assertTrue(english.containsKey(key), () -> "no English " + key);
+              assertEquals(
+                  TextFilesOfRooms.gaps(english.getOrDefault(key, "")),
+                  TextFilesOfRooms.gaps(text),
+                  key);
+            });
+  }
+
+  /** A language begins a room with a file, and then holds all of it. */
+  @ParameterizedTest
+  @MethodSource("files")
+  void a_language_that_has_a_room_has_all_of_it(Path file) {
+    Path english = TextFilesOfRooms.TEXTS.resolve(Texts.ENGLISH).resolve(file.getFileName());
+    Set<String> missing = new TreeSet<>(TextFilesOfRooms.texts(english).keySet());
+    missing.removeAll(TextFilesOfRooms.texts(file).keySet());
+    assertEquals(Set.of(), missing);
+  }
+}
