@@ -23,7 +23,6 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new BookCheck(book.book, book.register, marked, book.machine(), book.terminal())
-        .run();
+    return new BookCheck(book.book, book.register, marked, book.machine(), book.terminal()).run();
   }
 }

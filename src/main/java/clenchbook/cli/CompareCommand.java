@@ -29,7 +29,6 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new CompareRun(book.book, from, to, book.out, book.machine(), book.terminal())
-        .run();
+    return new CompareRun(book.book, from, to, book.out, book.machine(), book.terminal()).run();
   }
 }

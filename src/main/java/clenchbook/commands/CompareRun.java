@@ -118,7 +118,8 @@ public final class CompareRun {
     try {
       OutputFolder.write(folder, files, RunFacts.of("compare", asked, open));
     } catch (IOException e) {
-      throw DiskTrouble.writing(Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
+      throw DiskTrouble.writing(
+          Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
     } finally {
       terminal.clear();
     }

@@ -92,7 +92,11 @@ public final class MonthEndRun {
       List<SeenPayment> seen = register.payments();
       month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
       Path folder = reports.resolve(request.month().toString());
-      month.write(folder, files, RunFacts.of("month-end", asked(), open), Message.of("commands.disk.nothingLost"));
+      month.write(
+          folder,
+          files,
+          RunFacts.of("month-end", asked(), open),
+          Message.of("commands.disk.nothingLost"));
       terminal.say(done(open, decision) + "; open " + folder.resolve("index.html"));
       tellWaiting(month.findings().waiting());
       ShownByPayments.tell(

@@ -21,7 +21,11 @@ final class MonthFiles {
     for (FigureTable table : month.tables()) {
       files.put("figures/" + table.name() + ".csv", csv(table));
     }
-    files.put("problems.csv", csv(BookFigures.problems(month.problems(), month.jobs().index().book().settings().texts())));
+    files.put(
+        "problems.csv",
+        csv(
+            BookFigures.problems(
+                month.problems(), month.jobs().index().book().settings().texts())));
     files.put("due.ics", OutputFile.of(month.due().calendar().getBytes(StandardCharsets.UTF_8)));
     return files;
   }

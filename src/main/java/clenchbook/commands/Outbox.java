@@ -68,7 +68,8 @@ final class Outbox {
     try {
       OutputFolder.write(folder, room.files(), facts);
     } catch (IOException e) {
-      throw DiskTrouble.writing(Message.of("commands.disk.mails"), folder, e, Message.of("commands.disk.nothingSent"));
+      throw DiskTrouble.writing(
+          Message.of("commands.disk.mails"), folder, e, Message.of("commands.disk.nothingSent"));
     }
     room.wordingFaults().stream().map(WordingFault::line).forEach(terminal::warn);
     room.unreadable().forEach(terminal::warn);

@@ -154,7 +154,8 @@ public final class PaymentsRun {
     try {
       OutputFolder.write(folder, files, facts);
     } catch (IOException e) {
-      throw DiskTrouble.writing(Message.of("commands.disk.payments"), folder, e, Message.of("commands.disk.nothingLost"));
+      throw DiskTrouble.writing(
+          Message.of("commands.disk.payments"), folder, e, Message.of("commands.disk.nothingLost"));
     }
   }
 

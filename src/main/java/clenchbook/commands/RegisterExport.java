@@ -32,7 +32,11 @@ final class RegisterExport {
         }
       }
     } catch (IOException e) {
-      throw DiskTrouble.writing(Message.of("commands.disk.registerTables"), folder, e, Message.of("commands.disk.nothingLost"));
+      throw DiskTrouble.writing(
+          Message.of("commands.disk.registerTables"),
+          folder,
+          e,
+          Message.of("commands.disk.nothingLost"));
     }
     List<String> faults = RegisterCheck.faults(register.documents());
     faults.forEach(fault -> terminal.warn("register: " + fault));

@@ -211,7 +211,9 @@ public final class SendRun {
       BillingDecision decision,
       List<BilledDocument> drafts,
       Register register) {
-    if (!drafts.isEmpty() && !request.yes() && !terminal.agrees(Message.of("commands.send.question", drafts.size()))) {
+    if (!drafts.isEmpty()
+        && !request.yes()
+        && !terminal.agrees(Message.of("commands.send.question", drafts.size()))) {
       throw new RunFault("nothing was issued, as you said no");
     }
     writeMonth(open, outbox, month, Message.of("commands.disk.nothingSent"));

@@ -207,7 +207,8 @@ public final class YearEndRun {
     try {
       OutputFolder.write(folder, files, RunFacts.of("year-end", asked(year), open));
     } catch (IOException e) {
-      throw DiskTrouble.writing(Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
+      throw DiskTrouble.writing(
+          Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
     }
     terminal.say(name() + ": summed up; open " + folder.resolve("tax-summary.pdf"));
   }

@@ -1,6 +1,5 @@
 package clenchbook.tax;
 
-import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
@@ -34,8 +33,7 @@ final class AnnexPages {
     Settings settings = pages.figures().input().book().settings();
     this.words =
         PageWords.of(PageWords.ENGLISH, Translations.NONE)
-            .with(
-                new FigureText(settings.texts().in(PageWords.ENGLISH), settings.currency()));
+            .with(new FigureText(settings.texts().in(PageWords.ENGLISH), settings.currency()));
   }
 
   List<Block> blocks() {

@@ -25,7 +25,9 @@ public final class Texts {
 
   private static final String BETWEEN = ", ";
 
-  /** Stands for an apostrophe while a pattern is filled, since there one would begin a quotation. */
+  /**
+   * Stands for an apostrophe while a pattern is filled, since there one would begin a quotation.
+   */
   private static final char APOSTROPHE = '\uE000';
 
   private final Locale locale;

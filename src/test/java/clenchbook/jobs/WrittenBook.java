@@ -353,7 +353,8 @@ public final class WrittenBook {
             "Payments",
             "Assets",
             "Tax"),
-        new Settings(settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR"), TextFiles.OWN),
+        new Settings(
+            settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR"), TextFiles.OWN),
         visits,
         work,
         materials,

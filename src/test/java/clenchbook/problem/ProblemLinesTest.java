@@ -36,7 +36,8 @@ class ProblemLinesTest {
             "  the currency is GBP",
             "",
             "1 row held back, 1 warning, 0 notes."),
-        ProblemLines.of(problems, List.of(Message.literal("the currency is GBP")), InEnglish.TEXTS));
+        ProblemLines.of(
+            problems, List.of(Message.literal("the currency is GBP")), InEnglish.TEXTS));
   }
 
   /** Every shod row without nails drowned an old book: ten lines a kind and sheet are too many. */
@@ -81,6 +82,7 @@ class ProblemLinesTest {
 
   @Test
   void a_book_without_problems_says_so() {
-    assertEquals(List.of("No problems found."), ProblemLines.of(List.of(), List.of(), InEnglish.TEXTS));
+    assertEquals(
+        List.of("No problems found."), ProblemLines.of(List.of(), List.of(), InEnglish.TEXTS));
   }
 }

@@ -222,7 +222,8 @@ class BookReaderTest {
         warning NAME_TWICE Settings!A5
         """,
         told(result));
-    assertTrue(InEnglish.said(result.problems().get(0).problem()).contains("did you mean Hourly wage?"));
+    assertTrue(
+        InEnglish.said(result.problems().get(0).problem()).contains("did you mean Hourly wage?"));
     assertEquals("GBP", result.book().settings().currency());
     assertEquals(21, result.book().settings().whole(Setting.TERMS_DAYS));
   }

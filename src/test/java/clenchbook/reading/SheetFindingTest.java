@@ -68,10 +68,12 @@ class SheetFindingTest {
     Problem offer = result.problems().get(result.problems().size() - 1);
     assertEquals(ProblemKind.HEADING_UNKNOWN, offer.kind());
     assertEquals("Visits!" + column + "1", offer.at().toString());
-    assertTrue(InEnglish.said(offer.expected()).startsWith(meant + ","), InEnglish.said(offer.expected()));
+    assertTrue(
+        InEnglish.said(offer.expected()).startsWith(meant + ","), InEnglish.said(offer.expected()));
     String question = "did you mean " + meant + " in " + column + "1?";
     assertTrue(
-        result.problems().stream().anyMatch(problem -> InEnglish.said(problem.problem()).contains(question)));
+        result.problems().stream()
+            .anyMatch(problem -> InEnglish.said(problem.problem()).contains(question)));
   }
 
   @Test
@@ -98,7 +100,9 @@ class SheetFindingTest {
             .row("Prices new", "Trim", 45)
             .read(folder);
     assertEquals("note SHEET_AMBIGUOUS Prices new\n", told(result));
-    assertTrue(InEnglish.said(result.problems().get(0).problem()).contains("'Prices old' and 'Prices new'"));
+    assertTrue(
+        InEnglish.said(result.problems().get(0).problem())
+            .contains("'Prices old' and 'Prices new'"));
     assertEquals(some("40"), result.book().work().get(0).price());
   }
 

@@ -17,7 +17,8 @@ final class EnglishPieces {
   private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|(?m)^\\s*//.*$");
   private static final Pattern TOKEN =
       Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"|'(?:[^'\\\\]|\\\\.)'|[;{}]|//[^\\n]*");
-  private static final Pattern WORDS = Pattern.compile("[A-Za-z]{2,}[,:.]? [A-Za-z]|^[,;:]? [a-z]|[a-z]{2}[,:;]? $");
+  private static final Pattern WORDS =
+      Pattern.compile("[A-Za-z]{2,}[,:.]? [A-Za-z]|^[,;:]? [a-z]|[a-z]{2}[,:;]? $");
   private static final Pattern FAULT =
       Pattern.compile("new (Illegal\\w+|AssertionError|IOException|UncheckedIOException)\\(");
   private static final Pattern ANNOTATION = Pattern.compile("@[A-Z]\\w*\\s*\\(");

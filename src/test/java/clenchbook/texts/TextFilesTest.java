@@ -50,8 +50,7 @@ class TextFilesTest {
   void no_text_lies_unused() {
     Set<String> unused = new TreeSet<>();
     for (String room : TextFilesOfRooms.rooms()) {
-      unused.addAll(
-          TextFilesOfRooms.texts(TextFilesOfRooms.file(Texts.ENGLISH, room)).keySet());
+      unused.addAll(TextFilesOfRooms.texts(TextFilesOfRooms.file(Texts.ENGLISH, room)).keySet());
     }
     unused.removeAll(TextFilesOfRooms.named().keySet());
     assertEquals(Set.of(), unused);

@@ -114,12 +114,12 @@ class TextsTest {
   @Test
   void messages_are_in_one_order_whatever_the_language() {
     List<Message> sorted =
-        Stream.of(Message.of("t.two", "b", "a"), Message.of("t.only", "z"), Message.of("t.two", "a"))
+        Stream.of(
+                Message.of("t.two", "b", "a"), Message.of("t.only", "z"), Message.of("t.two", "a"))
             .sorted()
             .toList();
     assertEquals(
-        List.of(
-            Message.of("t.only", "z"), Message.of("t.two", "a"), Message.of("t.two", "b", "a")),
+        List.of(Message.of("t.only", "z"), Message.of("t.two", "a"), Message.of("t.two", "b", "a")),
         sorted);
   }
 

@@ -83,7 +83,9 @@ class StarterLanguagesTest {
     for (SheetControl control : book.controls()) {
       if (!control.sheet().equals(settings)) {
         assertEquals(control.rows(), control.ignored(), control.toString());
-        assertTrue(InEnglish.said(problems.get(0).problem()).contains(control.sheet() + " row"), control.sheet());
+        assertTrue(
+            InEnglish.said(problems.get(0).problem()).contains(control.sheet() + " row"),
+            control.sheet());
       }
     }
   }
@@ -93,7 +95,9 @@ class StarterLanguagesTest {
   void every_sheet_heading_setting_and_word_is_known(String language) {
     ReadResult read = changed(StarterPlan.load(language)).read(folder);
     assertEquals(SheetKind.values().length, read.book().present().size());
-    assertEquals(List.of(), read.problems().stream().map(problem -> problem.sentence(InEnglish.TEXTS)).toList());
+    assertEquals(
+        List.of(),
+        read.problems().stream().map(problem -> problem.sentence(InEnglish.TEXTS)).toList());
   }
 
   /** The starter's own tables, each example changed in one cell that hangs on no other. */
@@ -267,6 +271,7 @@ class StarterLanguagesTest {
     ReadResult read = book.read(folder);
     assertEquals(1, read.book().visits().size());
     assertEquals(new SheetControl("Visits", 2, 1), read.book().controls().get(0));
-    assertTrue(InEnglish.said(read.problems().get(0).problem()).endsWith("Visits row 2"), read::toString);
+    assertTrue(
+        InEnglish.said(read.problems().get(0).problem()).endsWith("Visits row 2"), read::toString);
   }
 }

@@ -32,14 +32,12 @@ public final class Assumptions {
     }
     for (Setting setting : BY_DEFAULT) {
       if (!settings.isGiven(setting)) {
-        lines.add(
-            Message.of("book.assumed.byDefault", setting.title(), settings.text(setting)));
+        lines.add(Message.of("book.assumed.byDefault", setting.title(), settings.text(setting)));
       }
     }
     if (!settings.isGiven(Setting.DATE_ORDER)) {
       lines.add(
-          Message.of(
-              "book.assumed.byDefault", Setting.DATE_ORDER.title(), dateOrder(understood)));
+          Message.of("book.assumed.byDefault", Setting.DATE_ORDER.title(), dateOrder(understood)));
     }
     return List.copyOf(lines);
   }
@@ -54,8 +52,7 @@ public final class Assumptions {
               : Message.of("book.assumed.fromLocale", setting.title(), value));
     }
     return setting == Setting.CURRENCY
-        ? Optional.of(
-            Message.of("book.assumed.forWant", setting.title(), settings.currency()))
+        ? Optional.of(Message.of("book.assumed.forWant", setting.title(), settings.currency()))
         : Optional.empty();
   }
 

@@ -24,10 +24,7 @@ public final class LastFullMonth {
     YearMonth month = YearMonth.from(today).minusMonths(1);
     terminal.say(
         Message.of(
-            "commands.lastFullMonth",
-            month.getMonth(),
-            Integer.toString(month.getYear()),
-            today));
+            "commands.lastFullMonth", month.getMonth(), Integer.toString(month.getYear()), today));
     return month;
   }
 }

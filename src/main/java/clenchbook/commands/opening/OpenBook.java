@@ -201,9 +201,7 @@ public record OpenBook(
         .settings()
         .findDate(Setting.OPENING_DATE)
         .filter(opening -> opening.isAfter(month.atEndOfMonth()))
-        .ifPresent(
-            opening ->
-                terminal.warn(Message.of("commands.beforeOpening", month, opening)));
+        .ifPresent(opening -> terminal.warn(Message.of("commands.beforeOpening", month, opening)));
   }
 
   /**

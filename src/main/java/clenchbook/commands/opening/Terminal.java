@@ -12,8 +12,8 @@ import java.util.function.Supplier;
 
 /**
  * Where a run speaks to the farrier: results to one stream, warnings and progress to the other.
- * Progress is shown only to people, never into a file or pipe. It speaks the machine's language until
- * a book is open, then the book's.
+ * Progress is shown only to people, never into a file or pipe. It speaks the machine's language
+ * until a book is open, then the book's.
  */
 public final class Terminal {
   private final PrintStream out;

@@ -16,8 +16,8 @@ import java.util.Currency;
 import java.util.Locale;
 
 /**
- * Writes sentences and figures as people read them in reports and on the month's page: the book's currency sign,
- * the language's separators, a true minus. Files never use it.
+ * Writes sentences and figures as people read them in reports and on the month's page: the book's
+ * currency sign, the language's separators, a true minus. Files never use it.
  *
  * <p>Rounds half up, away from zero. Immutable and thread-safe; never looks at the machine's
  * locale.
@@ -45,8 +45,7 @@ public final class FigureText {
     this.texts = texts;
     this.locale = texts.locale();
     this.currency = Currency.getInstance(currencyCode);
-    this.monthFirst =
-        texts.language().equals(Texts.ENGLISH) && locale.getCountry().equals("US");
+    this.monthFirst = texts.language().equals(Texts.ENGLISH) && locale.getCountry().equals("US");
   }
 
   /**

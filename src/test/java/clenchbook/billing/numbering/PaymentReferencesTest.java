@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
  */
 class PaymentReferencesTest {
   private static PaymentReferences references(String asked, String... numbers) {
-    Settings settings = new Settings(Map.of(Setting.PAYMENT_REFERENCE, asked), Map.of(), Map.of(), TextFiles.OWN);
+    Settings settings =
+        new Settings(Map.of(Setting.PAYMENT_REFERENCE, asked), Map.of(), Map.of(), TextFiles.OWN);
     return PaymentReferences.of(settings, List.of(numbers));
   }
 
