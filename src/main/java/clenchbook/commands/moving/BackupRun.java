@@ -14,6 +14,7 @@ import clenchbook.commands.opening.Terminal;
 import clenchbook.print.files.OwnerOnly;
 import clenchbook.reading.FileSum;
 import clenchbook.register.RegisterCopy;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -102,7 +103,11 @@ public final class BackupRun {
     } catch (java.util.zip.ZipException changed) {
       throw changed(changed);
     } catch (IOException e) {
-      throw DiskTrouble.writing("the backup", request.to(), e, "nothing is lost");
+      throw DiskTrouble.writing(
+          Message.of("commands.disk.backup"),
+          request.to(),
+          e,
+          Message.of("commands.disk.nothingLost"));
     } finally {
       Tree.removeQuietly(beside);
     }

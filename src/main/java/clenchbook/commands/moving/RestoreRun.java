@@ -6,6 +6,7 @@ import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -62,7 +63,11 @@ public final class RestoreRun {
     } catch (InvalidPathException noName) {
       throw new RunFault(backup + ": a name in it can't name a file here" + NOTHING, noName);
     } catch (IOException e) {
-      throw DiskTrouble.writing("the backup's files", folder, e, "the backup is whole");
+      throw DiskTrouble.writing(
+          Message.of("commands.disk.restored"),
+          folder,
+          e,
+          Message.of("commands.disk.backupWhole"));
     } finally {
       terminal.clear();
     }
