@@ -1,0 +1,65 @@
+package clenchbook.texts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/**
+ * The words of an output that stand outside the brackets of {@link MadeUpTexts} and are none of the
+ * book's own, in a run under it.
+ */
+final class WordsOutside {
+  private static final Pattern BRACKETED = Pattern.compile("‹[^›]*›");
+
+  /** Names of files and folders, options, and the commands as they are typed. */
+  private static final Pattern NAMED =
+      Pattern.compile(
+          "\\S*\\.(?:csv|pdf|ics|xlsx|json|eml|html|db|txt|properties)\\b"
+              + "|--[a-z][a-z-]*(?: (?:YYYY-MM|YYYY|FILE|DIR|DATE))?"
+              + "|clenchbook [a-z-]+|(?:figures|annex|outbox|invoices|statements|accountant)/\\S*");
+
+  private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}]*(?:['’]\\p{L}+)*");
+
+  /** Signs of units, and one letter alone. */
+  private static final Set<String> UNITS =
+      Set.of("min", "mm", "cm", "km", "kg", "dB", "dBA", "ms", "lb", "oz", "mi", "CR", "Hz");
+
+  private final Set<String> own = new TreeSet<>();
+
+  /**
+   * Makes the judge.
+   *
+   * @param own the book's own texts, whose words may stand anywhere
+   */
+  WordsOutside(List<String> own) {
+    own.forEach(text -> words(text).forEach(word -> this.own.add(word.toLowerCase(Locale.ROOT))));
+  }
+
+  /** The words that are foreign in a text, each once. */
+  Set<String> in(String text) {
+    String bare = NAMED.matcher(BRACKETED.matcher(text).replaceAll(" ")).replaceAll(" ");
+    Set<String> outside = new TreeSet<>();
+    for (String word : words(bare)) {
+      boolean known = UNITS.contains(word) || own.contains(word.toLowerCase(Locale.ROOT));
+      if (word.length() > 1 && !known) {
+        outside.add(word);
+      }
+    }
+    return outside;
+  }
+
+  /** Whether every bracket that opens closes: a text that was cut lost its end. */
+  static boolean isWhole(String text) {
+    return text.chars().filter(sign -> sign == '‹').count()
+        == text.chars().filter(sign -> sign == '›').count();
+  }
+
+  private static List<String> words(String text) {
+    List<String> words = new ArrayList<>();
+    WORD.matcher(text).results().forEach(found -> words.add(found.group()));
+    return words;
+  }
+}
