@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.SheetKind;
 import clenchbook.book.understood.UnderstoodColumn;
+import clenchbook.texts.InEnglish;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -78,7 +79,7 @@ class LooksLikeTest {
             .read(folder);
     assertEquals(Set.of(""), takenAs(result, "Book"));
     assertEquals("note SHEET_MISSING \nnote HEADING_MISSING Book\n", told(result));
-    assertTrue(result.problems().get(1).problem().contains("Date and Work"));
+    assertTrue(InEnglish.said(result.problems().get(1).problem()).contains("Date and Work"));
   }
 
   @Test
@@ -115,7 +116,9 @@ class LooksLikeTest {
             .row("April", DAY.plusMonths(1), "Ann", "Bramble", "Trim", 45)
             .read(folder);
     assertEquals("note HEADING_MISSING April\n", told(result));
-    assertTrue(result.problems().get(0).problem().contains("no row holds the heading Work"));
+    assertTrue(
+        InEnglish.said(result.problems().get(0).problem())
+            .contains("no row holds the heading Work"));
     assertEquals(Set.of(SheetKind.VISITS), result.book().present());
   }
 

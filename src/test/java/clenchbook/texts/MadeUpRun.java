@@ -79,7 +79,10 @@ final class MadeUpRun {
   }
 
   private void commands() {
-    terminal("check", terminal -> new BookCheck(book, Optional.empty(), Optional.empty(), machine, terminal).run());
+    terminal(
+        "check",
+        terminal ->
+            new BookCheck(book, Optional.empty(), Optional.empty(), machine, terminal).run());
     terminal(
         "month-end",
         terminal ->
@@ -190,7 +193,10 @@ final class MadeUpRun {
 
   private static String words(String html) {
     StringBuilder words = new StringBuilder(html.replaceAll("(?s)<[^>]*>", " "));
-    SAID_BY_ATTRIBUTE.matcher(html).results().forEach(found -> words.append(' ').append(found.group(1)));
+    SAID_BY_ATTRIBUTE
+        .matcher(html)
+        .results()
+        .forEach(found -> words.append(' ').append(found.group(1)));
     return words.toString().replace("&nbsp;", " ").replace("&#39;", "'").replace("&amp;", "&");
   }
 
@@ -210,7 +216,10 @@ final class MadeUpRun {
         words.append('\n').append(text);
       }
       for (Sheet sheet : workbook) {
-        sheet.getCellComments().values().forEach(note -> words.append('\n').append(note.getString()));
+        sheet
+            .getCellComments()
+            .values()
+            .forEach(note -> words.append('\n').append(note.getString()));
       }
       return words.toString();
     }

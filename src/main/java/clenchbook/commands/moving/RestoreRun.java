@@ -64,10 +64,7 @@ public final class RestoreRun {
       throw new RunFault(backup + ": a name in it can't name a file here" + NOTHING, noName);
     } catch (IOException e) {
       throw DiskTrouble.writing(
-          Message.of("commands.disk.restored"),
-          folder,
-          e,
-          Message.of("commands.disk.backupWhole"));
+          Message.of("commands.disk.restored"), folder, e, Message.of("commands.disk.backupWhole"));
     } finally {
       terminal.clear();
     }
