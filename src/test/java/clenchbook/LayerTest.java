@@ -134,6 +134,20 @@ class LayerTest {
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..")));
     rules.put(
+        "only delivery speaks to a network",
+        noClasses()
+            .that(DescribedPredicate.not(resideInAnyPackage("clenchbook.delivery..")))
+            .should()
+            .dependOnClassesThat(
+                resideInAnyPackage("java.net..", "javax.net..", "jakarta.mail..", "java.rmi..")
+                    .or(
+                        describe(
+                            "channels to other machines",
+                            type ->
+                                type.getPackageName().equals("java.nio.channels")
+                                    && type.getSimpleName()
+                                        .matches("\\w*(Socket|Datagram)Channel")))));
+    rules.put(
         "the register hands out no part of the database",
         noCodeUnits()
             .that()

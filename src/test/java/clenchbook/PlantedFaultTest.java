@@ -81,6 +81,13 @@ class PlantedFaultTest {
         "only the register speaks to a database",
         List.of(planted("commands.Planted", "java.sql.Connection connection;")));
     faults.put(
+        "only delivery speaks to a network",
+        List.of(
+            planted("cli.Planted", "java.net.http.HttpClient client;"),
+            planted("print.Planted", "Object a = java.net.URI.create(\"https://a.example\");"),
+            planted("commands.Planted", "java.nio.channels.SocketChannel channel;"),
+            planted("reading.Planted", "javax.net.ssl.SSLSocket socket;")));
+    faults.put(
         "the register hands out no part of the database",
         List.of(
             planted("register.Planted", "public java.sql.Connection open() { return null; }"),
