@@ -49,6 +49,7 @@ final class RegisterSchema {
     refuse(connection, version, file);
     if (version < VERSION) {
       Path copy = copy(file, version);
+      lockAgain(connection);
       try {
         upgrade(connection, file);
       } catch (RegisterFault damaged) {
@@ -58,6 +59,17 @@ final class RegisterSchema {
       }
     }
     return version < VERSION;
+  }
+
+  /**
+   * Closing the copied file gave up the lock of the whole process, unseen by the database (SQLite,
+   * "How To Corrupt An SQLite Database File", section 2.2).
+   */
+  private static void lockAgain(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("ROLLBACK");
+      statement.execute("BEGIN IMMEDIATE");
+    }
   }
 
   private static void withdraw(Path copy) {
