@@ -3,11 +3,14 @@ package clenchbook.commands;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Setting;
 import clenchbook.commands.opening.DiskTrouble;
+import clenchbook.commands.opening.LastVisits;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
+import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.opening.Typing;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemLines;
 import clenchbook.problem.Severity;
@@ -77,7 +80,10 @@ public final class BookCheck {
     marked.ifPresent(copy -> write(copy, sorted));
     open.withVisits();
     boolean held = sorted.stream().anyMatch(problem -> problem.severity() == Severity.HELD);
-    String monthEnd = NextStep.command("month-end", book);
+    Typing typing =
+        new Typing(
+            book, Optional.empty(), new RegisterChoice(register, false, false), machine.headings());
+    String monthEnd = typing.command("month-end", LastVisits.option(open, machine.today()));
     terminal.say(
         NextStep.of(held ? "put the rows right that are held back; then " + monthEnd : monthEnd));
     return held ? 1 : 0;

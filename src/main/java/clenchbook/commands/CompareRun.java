@@ -87,7 +87,13 @@ public final class CompareRun {
             ComparedJobs.rates(open.book().settings()));
     write(open, comparisons, first, last);
     int code = outcome(open);
-    terminal.say(NextStep.of("look at comparisons.pdf; what it can't tell yet, more jobs will"));
+    terminal.say(
+        NextStep.of(
+            code == MonthEndRun.ROWS_HELD
+                ? "put the rows right that are held back, "
+                    + NextStep.command("check", book)
+                    + " names them; then compare again"
+                : "look at comparisons.pdf; what it can't tell yet, more jobs will"));
     return code;
   }
 

@@ -5,6 +5,7 @@ import clenchbook.billing.MonthBilling;
 import clenchbook.billing.corrections.BillingOptions;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
+import clenchbook.commands.opening.LastVisits;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
@@ -12,6 +13,7 @@ import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.opening.Typing;
 import clenchbook.commands.opening.WaitingFile;
 import clenchbook.commands.printing.Printing;
 import clenchbook.matching.WaitingPayments;
@@ -23,6 +25,7 @@ import clenchbook.register.SeenPayment;
 import clenchbook.reports.month.WaitingWords;
 import clenchbook.texts.Message;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,7 +114,7 @@ public final class MonthEndRun {
         new RegisterExport(register).writeTo(request.exportRegister().get(), terminal);
       }
       int code = outcome(month.findings().problems());
-      terminal.say(NextStep.of(next(month, decision, folder.resolve("index.html"), code)));
+      terminal.say(NextStep.of(next(open, month, decision, code).inWords()));
       return code;
     }
   }
@@ -127,21 +130,17 @@ public final class MonthEndRun {
     return decision;
   }
 
-  private String next(MadeMonth month, BillingDecision decision, Path page, int code) {
-    if (code == ROWS_HELD) {
-      return "put the rows right that are held back, and run month-end again";
-    }
-    if (month.findings().waiting().count() > 0) {
-      return "paste " + WaitingFile.PATH + " into Payments, and run month-end again";
-    }
-    boolean drafts =
-        decision.month().stream().anyMatch(each -> each.state() == DocumentState.DRAFT);
-    return "look at "
-        + page
-        + (drafts
-            ? "; if it is right, "
-                + NextStep.command("send", request.book(), "--month", request.month().toString())
-            : "; nothing is left to send");
+  private AfterMonthEnd next(OpenBook open, MadeMonth month, BillingDecision decision, int code) {
+    YearMonth ran = request.month();
+    boolean empty = decision.month().isEmpty() && !LastVisits.any(open, ran);
+    return new AfterMonthEnd(
+        new Typing(request.book(), request.out(), request.register(), machine.headings()),
+        ran,
+        Places.reports(request.book(), request.out()).resolve(ran.toString()).resolve("index.html"),
+        code == ROWS_HELD,
+        month.findings().waiting().count() > 0,
+        decision.month().stream().anyMatch(each -> each.state() == DocumentState.DRAFT),
+        LastVisits.month(open, machine.today()).filter(last -> empty && !last.equals(ran)));
   }
 
   private void tellWaiting(WaitingPayments waiting) {

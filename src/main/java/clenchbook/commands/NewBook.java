@@ -1,6 +1,7 @@
 package clenchbook.commands;
 
 import clenchbook.commands.opening.DiskTrouble;
+import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.StartedAs;
 import clenchbook.commands.opening.Terminal;
@@ -45,10 +46,14 @@ public final class NewBook {
     }
     terminal.say(
         name
-            + " is ready: open it, read the first sheet, write your own rows over the examples,"
-            + " which count for nothing as they stand. Then:");
-    terminal.say("  " + started.line("check", file.toString()));
-    terminal.say("  " + started.line("month-end", file.toString()) + " --month " + month);
+            + " is ready; its first sheet tells how it is kept. The examples count for nothing as"
+            + " they stand.");
+    terminal.say(
+        "Your first invoices: " + started.line("month-end", file.toString()) + " --month " + month);
+    terminal.say(
+        NextStep.of(
+            "open it, write your own rows over the examples, save it; then "
+                + started.line("check", file.toString())));
     return 0;
   }
 }

@@ -50,6 +50,11 @@ final class Outbox {
     return room.mails();
   }
 
+  /** Whether there is post to be printed. */
+  boolean printed() {
+    return room.printed() > 0;
+  }
+
   /** The paths of its files in the month's folder. */
   Set<String> paths() {
     return room.files().keySet().stream()

@@ -9,6 +9,7 @@ import clenchbook.book.Payment;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.commands.opening.DiskTrouble;
+import clenchbook.commands.opening.LastVisits;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
@@ -16,6 +17,7 @@ import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.opening.Typing;
 import clenchbook.matching.MatchResult;
 import clenchbook.matching.Matching;
 import clenchbook.matching.PaymentFiles;
@@ -96,7 +98,7 @@ public final class PaymentsRun {
       write(open, ledger, intake, result);
       say(ledger, intake, result);
       int code = checked(StatementCheck.of(intake.statements(), intake.entries()));
-      terminal.say(NextStep.of(next(result)));
+      terminal.say(NextStep.of(next(open, result)));
       return code;
     } catch (OutOfMemoryError tooLarge) {
       throw new RunFault("the statements need more memory than the program has");
@@ -184,11 +186,13 @@ public final class PaymentsRun {
             + folder().resolve("payments-to-add.csv"));
   }
 
-  private String next(MatchResult result) {
+  private String next(OpenBook open, MatchResult result) {
+    String monthEnd =
+        new Typing(book, out, register, machine.headings())
+            .command("month-end", LastVisits.option(open, machine.today()));
     return result.toAdd().isEmpty()
-        ? "nothing is to be pasted; " + NextStep.command("month-end", book)
-        : "read the column why, paste the rows that are right into Payments, then "
-            + NextStep.command("month-end", book);
+        ? "nothing is to be pasted; " + monthEnd
+        : "read the column why, paste the rows that are right into Payments, then " + monthEnd;
   }
 
   private int checked(StatementCheck check) {

@@ -18,6 +18,7 @@ import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.opening.Typing;
 import clenchbook.commands.printing.Printing;
 import clenchbook.delivery.CredentialReader;
 import clenchbook.delivery.message.MailAddress;
@@ -46,6 +47,7 @@ public final class SendRun {
   private final Machine machine;
   private final CredentialReader passwords;
   private final Terminal terminal;
+  private boolean toIssue;
 
   /**
    * Makes the run.
@@ -90,25 +92,23 @@ public final class SendRun {
         afterDelivery(open, outbox, month, registerFile);
       }
       boolean held = rowsHeld(open);
-      terminal.say(NextStep.of(next(outbox, allGone)));
+      terminal.say(NextStep.of(next(open, outbox, allGone, held).inWords()));
       return allGone && !held ? MonthEndRun.DONE : MonthEndRun.ROWS_HELD;
     } finally {
       terminal.clear();
     }
   }
 
-  private String next(Outbox outbox, boolean allGone) {
-    String[] month = {"--month", request.month().toString()};
-    String again = NextStep.command("send", request.book(), month);
-    if (request.preview()) {
-      return "look at the mails; if they are right, " + again;
-    }
-    if (!request.deliver() && !outbox.mails().isEmpty()) {
-      return "send the mails in the folder outbox yourself, or let " + again + " --deliver do it";
-    }
-    return allGone
-        ? "when money comes in, " + NextStep.command("payments", request.book(), "--statement FILE")
-        : "what has not gone is tried again by the same command";
+  private AfterSend next(OpenBook open, Outbox outbox, boolean allGone, boolean held) {
+    return new AfterSend(
+        new Typing(request.book(), request.out(), request.register(), machine.headings()),
+        request,
+        toIssue,
+        !outbox.mails().isEmpty(),
+        outbox.printed(),
+        !open.book().settings().text(Setting.SMTP_HOST).isBlank(),
+        allGone,
+        held);
   }
 
   private Dispatch dispatch(Settings settings, Optional<MailAddress> from) {
@@ -166,6 +166,7 @@ public final class SendRun {
       month.findings().differencesInWords().forEach(terminal::warn);
       ShownByPayments.tell(before, decision, open.book().payments(), sum, terminal);
       List<BilledDocument> drafts = drafts(decision);
+      toIssue = !drafts.isEmpty();
       name(drafts, sum);
       return request.preview()
           ? preview(open, outbox, month, decision, register)

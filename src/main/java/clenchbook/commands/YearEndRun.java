@@ -85,13 +85,24 @@ public final class YearEndRun {
       YearReports reports = YearReports.of(open, found, taxYear(open, rates));
       write(open, found, reports);
       int code = outcome(open, found);
-      terminal.say(
-          NextStep.of(
-              "look at tax-summary.pdf, then give it and the folder accountant to your preparer"));
+      terminal.say(NextStep.of(next(found, code)));
       return code;
     } finally {
       terminal.clear();
     }
+  }
+
+  private String next(YearEndFindings found, int code) {
+    if (code != MonthEndRun.DONE) {
+      return "put right what is named above, "
+          + NextStep.command("check", request.book())
+          + " names the rows; then year-end again";
+    }
+    if (!found.coverage().whole()) {
+      return "look at tax-summary.pdf; the year is not whole in the book yet, so run year-end again"
+          + " when it is, before a preparer gets it";
+    }
+    return "look at tax-summary.pdf, then give it and the folder accountant to your preparer";
   }
 
   private List<BilledDocument> register(OpenBook open) {

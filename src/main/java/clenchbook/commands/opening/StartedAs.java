@@ -46,7 +46,8 @@ public record StartedAs(String typed, String plain) {
     return slashed.substring(slashed.lastIndexOf('/') + 1);
   }
 
-  private static String quoted(String path) {
+  /** A word as it is typed: between quotes where it holds a blank. */
+  static String quoted(String path) {
     return path.contains(" ") ? '"' + path + '"' : path;
   }
 
