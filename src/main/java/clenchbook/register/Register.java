@@ -41,6 +41,10 @@ public final class Register implements AutoCloseable {
    * @throws RegisterFault when it is locked, damaged, of a newer version or can't be written
    */
   public static Register open(Path file) {
+    if (Files.isDirectory(file)) {
+      throw new RegisterFault(
+          file.getFileName() + " is a folder, no register; name the file with --register");
+    }
     try {
       if (!Files.exists(file)) {
         RegisterDatabase.make(file);

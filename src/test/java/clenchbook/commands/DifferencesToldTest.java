@@ -81,6 +81,19 @@ class DifferencesToldTest {
   }
 
   @Test
+  void a_moved_row_is_not_told_as_gone_while_a_draft_of_another_month_has_it() throws IOException {
+    ruth("2026-10-06,Ruth,Bess,Trim,,");
+    assertTrue(run("2026-11").err().contains("date 5 Oct → 6 Oct; a credit note of this month"));
+
+    assertFalse(run("2026-12").all().contains("date 5 Oct"), "November has told it");
+    assertFalse(table("2026-12").contains("the row is gone"), table("2026-12"));
+    Typed october = run("2026-10");
+    assertTrue(
+        october.err().contains("date 5 Oct → 6 Oct; a draft of another month has it"),
+        october.all());
+  }
+
+  @Test
   void another_sharer_is_told_by_name() throws IOException {
     book.sheet("Horses", HORSES.replace("Adam,50", "Ivo,50"));
     Typed run = run("2026-10");

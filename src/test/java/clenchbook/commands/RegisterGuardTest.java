@@ -101,6 +101,27 @@ class RegisterGuardTest {
   }
 
   @Test
+  void a_lost_register_is_missed_though_this_runs_reports_go_elsewhere() throws IOException {
+    october();
+    Files.delete(book.register());
+    String out = folder.resolve("elsewhere").toString();
+
+    Typed lost = october("--out", out);
+
+    assertEquals(2, lost.exit(), lost.all());
+    assertTrue(lost.err().contains("invoices of an earlier run lie in"), lost.all());
+    Typed begun = october("--out", out, "--new-register");
+    assertTrue(begun.err().contains("name 2026-0001, 2026-0002"), begun.all());
+  }
+
+  @Test
+  void a_folder_named_as_the_register_is_called_a_folder() {
+    Typed refused = october("--register", folder.toString());
+    assertEquals(2, refused.exit(), refused.all());
+    assertTrue(refused.err().contains("is a folder, no register"), refused.all());
+  }
+
+  @Test
   void a_renamed_book_asks_which_register_is_its() throws IOException {
     october();
     Path renamed = Files.move(book.path(), folder.resolve("farm book"));
@@ -175,6 +196,19 @@ class RegisterGuardTest {
             + "2026-10-06,Adam,Jet,Full set,,cancelled\n2026-10-07,Maeve,Dot,Full set,9x5,\n");
     Typed run = october();
     assertEquals(1, run.exit(), run.all());
+  }
+
+  @Test
+  void a_row_that_was_moved_and_cancelled_is_no_sign_of_another_book() throws IOException {
+    october();
+    issue();
+    // Of four one is deleted, and two were put on another day and then cancelled.
+    book.sheet(
+        "Visits",
+        "Date,Owner,Horse,Work,Charge,Reason\n2026-10-09,Ruth,Bess,Trim,,cancelled\n"
+            + "2026-10-12,Adam,Jet,Full set,,cancelled\n2026-10-07,Maeve,Dot,Full set,95,\n");
+    Typed run = october();
+    assertEquals(0, run.exit(), run.all());
   }
 
   @Test

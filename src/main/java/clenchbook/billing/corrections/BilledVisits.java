@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -34,6 +35,10 @@ public final class BilledVisits {
     /** Copies its list. */
     public Bearing {
       lines = List.copyOf(lines);
+    }
+
+    private boolean was(VisitKey other) {
+      return lines.stream().anyMatch(line -> line.formerly().equals(other.line()));
     }
   }
 
@@ -118,6 +123,20 @@ public final class BilledVisits {
   /** The drafts of other months that name a visit; their own month settles what they say of it. */
   List<Bearing> reserved(VisitKey visit) {
     return reserved.getOrDefault(visit, List.of());
+  }
+
+  /**
+   * What a billed visit has become by the drafts of another month: they take it back and bill its
+   * row under another key.
+   */
+  Optional<VisitKey> redrafted(VisitKey visit) {
+    if (reserved(visit).isEmpty()) {
+      return Optional.empty();
+    }
+    return reserved.entrySet().stream()
+        .filter(each -> each.getValue().stream().anyMatch(draft -> draft.was(visit)))
+        .map(Map.Entry::getKey)
+        .findFirst();
   }
 
   /** Every visit that is billed or reserved, in the order first met. */

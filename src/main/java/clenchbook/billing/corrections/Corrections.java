@@ -97,7 +97,7 @@ public final class Corrections {
     if (bearings.isEmpty()) {
       return;
     }
-    Optional<Job> row = matching.row(visit).or(() -> moved.of(visit));
+    Optional<Job> row = row(visit);
     List<Bearing> kept = onePerPayer(bearings, row);
     if (kept.size() < bearings.size()) {
       twice(bearings, kept);
@@ -113,6 +113,13 @@ public final class Corrections {
     if (billed.reserved(visit).isEmpty()) {
       row.ifPresent(job -> rest.put(job, UnbilledVisits.rest(jobs, job, kept)));
     }
+  }
+
+  private Optional<Job> row(VisitKey visit) {
+    return matching
+        .row(visit)
+        .or(() -> moved.of(visit))
+        .or(() -> billed.redrafted(visit).flatMap(matching::row));
   }
 
   /** The first key of its kind, with the owner as they are called now. */

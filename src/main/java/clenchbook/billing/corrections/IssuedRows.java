@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * How many of the visits that issued documents bill, net of issued credit notes, are still rows of
@@ -48,9 +49,13 @@ public record IssuedRows(int visits, int missing, Optional<Bearing> first) {
         gone.put(visit, billed.of(visit));
       }
     }
+    Set<VisitKey> billedAsTheyStand =
+        billed.visits().stream().map(visit -> visit.at(1)).collect(Collectors.toSet());
+    // A row may have been moved and cancelled, too.
     List<Job> unknown =
         jobs.all().stream()
-            .filter(job -> !job.cancelled() && !matching.known(job))
+            .filter(job -> !matching.known(job))
+            .filter(job -> !job.cancelled() || !billedAsTheyStand.contains(VisitKey.of(job, 1)))
             .sorted(Job.ORDER)
             .toList();
     MovedRows moved = new MovedRows(jobs.index(), gone, unknown);

@@ -39,11 +39,17 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
       if (file.isEmpty()) {
         refuseOthers(open.file(), register);
         refuseLost(open, register, PastInvoices.in(reports));
+        // Where this run's reports go elsewhere, those of earlier runs may lie in their usual place.
+        refuseLost(open, register, PastInvoices.in(usual(open)));
       } else {
         refuseElsewhere(open.file(), register);
       }
     }
     return register;
+  }
+
+  private static Path usual(OpenBook open) {
+    return Places.reports(open.file(), Optional.empty());
   }
 
   private static void refuseOthers(Path book, Path register) {
@@ -140,6 +146,7 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
   public static void tellBeginning(
       OpenBook open, Path register, Path reports, YearMonth month, Terminal terminal) {
     List<String> seen = new ArrayList<>(PastInvoices.in(reports).names());
+    seen.addAll(PastInvoices.in(usual(open)).names());
     open.book().payments().forEach(payment -> seen.add(payment.invoice()));
     BegunNumbers numbers = BegunNumbers.of(open.book().settings(), seen, month);
     terminal.say(
