@@ -20,7 +20,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * One book's life, typed at the command line: real files in, real files out, and after each command
@@ -34,14 +33,11 @@ final class CommandLife {
           FarriersBook.FIRST.plusMonths(2),
           FarriersBook.FIRST.plusMonths(3));
 
-  private static final List<String> FOLDERS = List.of("../invoices", "../statements");
-
   private final Random random;
   private final BookOnDisk format;
   private final FarriersBook book;
   private final List<String> story = new ArrayList<>();
-  private final Map<String, Map<String, String>> issued = new TreeMap<>();
-  private final Map<String, String> issuedPrint = new TreeMap<>();
+  private final IssuedSoFar issued = new IssuedSoFar();
   private Path folder;
   private List<Map<String, String>> documents = List.of();
   private String laidDown = "";
@@ -169,24 +165,24 @@ final class CommandLife {
       return;
     }
     done(run);
-    posted(month);
-    assertFalse(states(month).contains("draft"), "sent, and yet a draft is left");
-    assertFalse(page(month).contains(">draft<"), "the page says draft");
+    written(month).allIsPosted();
+    assertFalse(written(month).states().contains("draft"), "sent, and yet a draft is left");
+    assertFalse(written(month).page().contains(">draft<"), "the page says draft");
     numbersGoOn(month);
   }
 
   private void preview(YearMonth month) throws IOException {
     done(type("send", month, "--preview"));
-    posted(month);
+    written(month).allIsPosted();
     numbersGoOn(month);
     laidDown = month.toString();
   }
 
   private void correct(YearMonth month) throws IOException {
-    if (issued.isEmpty()) {
+    if (issued.numbers().isEmpty()) {
       return;
     }
-    List<String> from = List.copyOf(issued.keySet());
+    List<String> from = issued.numbers();
     String number = from.get(random.nextInt(from.size()));
     Map<String, String> before = WrittenFiles.digests(reports());
     Map<String, String> registerBefore = WrittenFiles.digests(register());
@@ -212,32 +208,24 @@ final class CommandLife {
     }
   }
 
-  private String page(YearMonth month) throws IOException {
-    return Files.readString(reports().resolve(month.toString()).resolve("index.html"));
-  }
-
-  private List<Map<String, String>> figures(YearMonth month, String name) {
-    return WrittenFiles.csv(reports().resolve(month + "/figures/" + name + ".csv"));
-  }
-
-  private List<String> states(YearMonth month) {
-    return figures(month, "invoices").stream().map(row -> row.getOrDefault("state", "")).toList();
+  private WrittenMonth written(YearMonth month) {
+    return new WrittenMonth(reports().resolve(month.toString()));
   }
 
   private void look(YearMonth month) throws IOException {
     documents = WrittenFiles.csv(folder.resolve("register/document.csv"));
     numbersGoOn(month);
     balances(month);
-    List<Map<String, String>> differences = figures(month, "differences");
+    List<Map<String, String>> differences = written(month).figures("differences");
     assertEquals(new HashSet<>(differences).size(), differences.size(), "a difference told twice");
   }
 
   /** Numbers without gap or repeat, issued ones for ever the same, no visit billed too high. */
   private void numbersGoOn(YearMonth month) throws IOException {
     List<String> wrong = new ArrayList<>();
-    assertTrue(WrittenFiles.addTables(page(month), wrong) > 0, "the page has no sum");
+    assertTrue(WrittenFiles.addTables(written(month).page(), wrong) > 0, "the page has no sum");
     assertEquals(List.of(), wrong, "a table of the page does not add up");
-    issuedStayed(month);
+    issued.look(written(month), book);
     sequences()
         .forEach(
             (series, given) ->
@@ -257,61 +245,6 @@ final class CommandLife {
     return sequences;
   }
 
-  private void issuedStayed(YearMonth month) {
-    Map<String, String> prints =
-        WrittenFiles.digests(reports().resolve(month.toString()).resolve("invoices"));
-    for (Map<String, String> row : figures(month, "invoices")) {
-      String number = row.getOrDefault("number", "");
-      if (List.of("draft", "void").contains(row.get("state"))) {
-        assertFalse(issued.containsKey(number), number + " was issued and is no more");
-        continue;
-      }
-      Map<String, String> says = new TreeMap<>(row);
-      List.of("state", "open").forEach(says::remove);
-      assertEquals(issued.computeIfAbsent(number, unused -> says), says, "an issued one changed");
-      List<String> print =
-          prints.keySet().stream().filter(name -> name.startsWith(number + " ")).toList();
-      assertEquals(1, print.size(), number + " has one print, not " + print);
-      String digest = prints.getOrDefault(print.get(0), "");
-      assertEquals(issuedPrint.computeIfAbsent(number, unused -> digest), digest, number);
-    }
-    notTooMuch(month);
-  }
-
-  private final Map<String, Map<String, Integer>> billed = new TreeMap<>();
-
-  /** What issued documents ask for a day and horse is never more than its rows ever did. */
-  private void notTooMuch(YearMonth month) {
-    figures(month, "invoice-lines").stream()
-        .filter(line -> issued.containsKey(line.getOrDefault("number", "")))
-        .map(line -> line.getOrDefault("number", ""))
-        .distinct()
-        .forEach(billed::remove);
-    for (Map<String, String> line : figures(month, "invoice-lines")) {
-      String number = line.getOrDefault("number", "");
-      if (issued.containsKey(number)) {
-        billed
-            .computeIfAbsent(number, unused -> new TreeMap<>())
-            .merge(
-                line.get("date") + " " + line.get("horse"),
-                WrittenFiles.cents(line, "net"),
-                Integer::sum);
-      }
-    }
-    billed()
-        .forEach(
-            (place, net) -> {
-              assertTrue(net >= 0, place + " is billed at less than nothing: " + net);
-              assertTrue(net <= book.mostAsked(place), place + " is billed too high: " + net);
-            });
-  }
-
-  private Map<String, Integer> billed() {
-    Map<String, Integer> sums = new TreeMap<>();
-    billed.values().forEach(each -> each.forEach((at, net) -> sums.merge(at, net, Integer::sum)));
-    return sums;
-  }
-
   /** Each account adds up, and is what was billed up to then less what was paid. */
   private void balances(YearMonth month) {
     LocalDate last = month.atEndOfMonth();
@@ -319,52 +252,13 @@ final class CommandLife {
     for (Map<String, String> row : documents) {
       if (!"VOID".equals(row.get("state"))
           && !LocalDate.parse(row.getOrDefault("date", "")).isAfter(last)) {
-        expected.merge(row.getOrDefault("owner", ""), WrittenFiles.cents(row, "gross"), Integer::sum);
+        expected.merge(
+            row.getOrDefault("owner", ""), WrittenFiles.cents(row, "gross"), Integer::sum);
       }
     }
     book.paid(last).forEach((owner, sum) -> expected.merge(owner, -sum, Integer::sum));
     expected.values().removeIf(sum -> sum == 0);
-    assertEquals(expected, said(month), "balances of " + month);
-  }
-
-  private Map<String, Integer> said(YearMonth month) {
-    Map<String, Integer> said = new TreeMap<>();
-    for (Map<String, String> row : figures(month, "balances")) {
-      int balance = WrittenFiles.cents(row, "balance");
-      assertEquals(
-          balance,
-          WrittenFiles.cents(row, "brought_forward")
-              + WrittenFiles.cents(row, "invoiced")
-              - WrittenFiles.cents(row, "paid"),
-          row::toString);
-      said.merge(row.getOrDefault("owner", ""), balance, Integer::sum);
-    }
-    said.values().removeIf(sum -> sum == 0);
-    return said;
-  }
-
-  /** Each document of the month goes with a mail or with the print list, and lies there. */
-  private void posted(YearMonth month) throws IOException {
-    Path outbox = reports().resolve(month.toString()).resolve("outbox");
-    StringBuilder post = new StringBuilder();
-    for (Map<String, String> row : WrittenFiles.csv(outbox.resolve("print-list.csv"))) {
-      post.append(row.get("numbers")).append('\n');
-      for (String file : row.getOrDefault("files", "").split("; ")) {
-        assertTrue(
-            FOLDERS.stream().anyMatch(in -> Files.exists(outbox.resolve(in).resolve(file))),
-            "no such file: " + file);
-      }
-    }
-    try (Stream<Path> mails = Files.list(outbox)) {
-      for (Path mail : mails.filter(path -> path.toString().endsWith(".eml")).toList()) {
-        post.append(Files.readString(mail));
-      }
-    }
-    for (Map<String, String> row : figures(month, "invoices")) {
-      String number = row.getOrDefault("number", "");
-      boolean counts = !"void".equals(row.get("state"));
-      assertEquals(counts, post.indexOf(number) >= 0, number + ": is it posted?");
-    }
+    assertEquals(expected, written(month).balances(), "balances of " + month);
   }
 
   /** Runs and sends every month in turn; then all that is out is what the rows ask for. */
@@ -379,9 +273,9 @@ final class CommandLife {
     YearMonth end = ALL.get(ALL.size() - 1);
     Map<String, Integer> owed = book.owed();
     owed.values().removeIf(sum -> sum == 0);
-    assertEquals(owed, said(end), "what is owed in the end");
+    assertEquals(owed, written(end).balances(), "what is owed in the end");
     Map<String, Integer> asked = book.nets();
-    Map<String, Integer> sums = billed();
+    Map<String, Integer> sums = issued.billed();
     asked.values().removeIf(sum -> sum == 0);
     sums.values().removeIf(sum -> sum == 0);
     assertEquals(asked, sums, "what is billed in the end");

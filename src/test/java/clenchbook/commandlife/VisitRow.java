@@ -38,7 +38,9 @@ final class VisitRow {
     return listPrice ? LIST_PRICE : charge;
   }
 
-  /** What was handed over at the truck; it counts on a cancelled row, too, and not on a held one. */
+  /**
+   * What was handed over at the truck; it counts on a cancelled row, too, and not on a held one.
+   */
   int truck() {
     return paid && !deleted && !held ? 6_00 : 0;
   }

@@ -96,7 +96,8 @@ final class WrittenFiles {
         .results()
         .mapToInt(
             match ->
-                new BigDecimal((match.group(1).isEmpty() ? "" : "-") + match.group(2).replace(",", ""))
+                new BigDecimal(
+                        (match.group(1).isEmpty() ? "" : "-") + match.group(2).replace(",", ""))
                     .movePointRight(2)
                     .intValueExact())
         .sum();

@@ -39,7 +39,8 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
       if (file.isEmpty()) {
         refuseOthers(open.file(), register);
         refuseLost(open, register, PastInvoices.in(reports));
-        // Where this run's reports go elsewhere, those of earlier runs may lie in their usual place.
+        // Where this run's reports go elsewhere, those of earlier runs may lie in their usual
+        // place.
         refuseLost(open, register, PastInvoices.in(usual(open)));
       } else {
         refuseElsewhere(open.file(), register);
