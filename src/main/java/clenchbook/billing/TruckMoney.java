@@ -8,7 +8,7 @@ import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.TaxAmounts;
 import clenchbook.billing.documents.TaxTotal;
 import clenchbook.book.Names;
-import clenchbook.book.Setting;
+import clenchbook.book.TaxOn;
 import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
@@ -105,7 +105,7 @@ public final class TruckMoney {
         }
       }
     }
-    boolean perLine = jobs.index().book().settings().text(Setting.TAX_ON).equals("line");
+    boolean perLine = jobs.index().book().settings().taxOn() == TaxOn.LINE;
     groups.forEach((group, parts) -> share(group, parts, perLine));
   }
 

@@ -51,7 +51,7 @@ public enum Setting {
   /** Whether prices include tax. */
   PRICES_INCLUDE_TAX("Prices include tax", Type.YES_NO, "no"),
   /** Where tax is rounded. */
-  TAX_ON("Tax on", Type.CHOICE, "invoice", "invoice", "line"),
+  TAX_ON("Tax on", Type.CHOICE, TaxOn.INVOICE.word(), TaxOn.INVOICE.word(), TaxOn.LINE.word()),
   /** Whether input tax comes back; blank = by the tax number and regime. */
   INPUT_TAX_RECOVERED("Input tax recovered", Type.YES_NO, ""),
   /** Days to pay. */

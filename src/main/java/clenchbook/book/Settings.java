@@ -180,6 +180,24 @@ public final class Settings {
   }
 
   /**
+   * Where tax is rounded.
+   *
+   * @return the setting's choice
+   */
+  public TaxOn taxOn() {
+    return TaxOn.of(text(Setting.TAX_ON));
+  }
+
+  /**
+   * Whether income and cost are asked for by the money rather than by the bill.
+   *
+   * @return the setting's choice, whatever the book has sheets for
+   */
+  public boolean countsCash() {
+    return text(Setting.TAX_BASIS).equals("cash");
+  }
+
+  /**
    * A date in force.
    *
    * @param setting a date setting

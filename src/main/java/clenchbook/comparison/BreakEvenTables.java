@@ -3,6 +3,7 @@ package clenchbook.comparison;
 import clenchbook.comparison.breakeven.BreakEven;
 import clenchbook.comparison.breakeven.Sensitivity;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import java.util.List;
 
 /** The break-evens, their curve and what they hang on, as tables for files. */
@@ -18,22 +19,16 @@ final class BreakEvenTables {
   }
 
   private static FigureTable breakEven(Comparisons all) {
-    return FigureTable.of(
-        "break-even",
-        "question,quantity,value,unit,low,high,basis,more_jobs_needed",
-        all.breakEvens().stream()
-            .map(
-                each ->
-                    List.of(
-                        each.question().title(),
-                        each.quantity(),
-                        Numbers.file(each.value()),
-                        unit(all, each.unit()),
-                        Numbers.low(each.interval()),
-                        Numbers.high(each.interval()),
-                        each.basis(),
-                        more(all, each)))
-            .toList());
+    return FiguresOf.rows(all.breakEvens())
+        .column("question", each -> each.question().title())
+        .column("quantity", each -> each.quantity())
+        .column("value", each -> Numbers.file(each.value()))
+        .column("unit", each -> unit(all, each.unit()))
+        .column("low", each -> Numbers.low(each.interval()))
+        .column("high", each -> Numbers.high(each.interval()))
+        .column("basis", each -> each.basis())
+        .column("more_jobs_needed", each -> more(all, each))
+        .named("break-even");
   }
 
   /** What a figure that may be none would take to be told. */
@@ -44,40 +39,28 @@ final class BreakEvenTables {
   }
 
   private static FigureTable curve(Comparisons all) {
-    return FigureTable.of(
-        "break-even-curve",
-        "shoes_per_stop,gain,low,high,unit",
-        all.curve().stream()
-            .map(
-                point ->
-                    List.of(
-                        String.valueOf(point.shoes()),
-                        Numbers.file(point.gain()),
-                        Numbers.low(point.interval()),
-                        Numbers.high(point.interval()),
-                        all.rates().currency()))
-            .toList());
+    return FiguresOf.rows(all.curve())
+        .count("shoes_per_stop", point -> point.shoes())
+        .column("gain", point -> Numbers.file(point.gain()))
+        .column("low", point -> Numbers.low(point.interval()))
+        .column("high", point -> Numbers.high(point.interval()))
+        .column("unit", point -> all.rates().currency())
+        .named("break-even-curve");
   }
 
   private static FigureTable sensitivity(Comparisons all) {
-    return FigureTable.of(
-        "sensitivity",
-        "input,change_percent,question,quantity,value,today,change,unit,shoes_at_stop",
-        all.sensitivities().stream()
-            .map(
-                each ->
-                    List.of(
-                        each.input(),
-                        String.valueOf(each.percent()),
-                        each.question().title(),
-                        each.quantity(),
-                        Numbers.file(each.value()),
-                        Numbers.file(each.today()),
-                        Numbers.file(each.change()),
-                        unit(all, each.unit()),
-                        each.quantity().equals(Sensitivity.GAIN)
-                            ? String.valueOf(all.stopShoes())
-                            : ""))
-            .toList());
+    return FiguresOf.rows(all.sensitivities())
+        .column("input", each -> each.input())
+        .count("change_percent", each -> each.percent())
+        .column("question", each -> each.question().title())
+        .column("quantity", each -> each.quantity())
+        .column("value", each -> Numbers.file(each.value()))
+        .column("today", each -> Numbers.file(each.today()))
+        .column("change", each -> Numbers.file(each.change()))
+        .column("unit", each -> unit(all, each.unit()))
+        .column(
+            "shoes_at_stop",
+            each -> each.quantity().equals(Sensitivity.GAIN) ? String.valueOf(all.stopShoes()) : "")
+        .named("sensitivity");
   }
 }

@@ -5,10 +5,10 @@ import clenchbook.comparison.pricing.CallbackSum;
 import clenchbook.comparison.pricing.Pricing;
 import clenchbook.comparison.pricing.UnderList;
 import clenchbook.comparison.pricing.WorkPrice;
-import clenchbook.comparison.questions.ComparedJob;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
+import clenchbook.reports.blocks.NamedRows;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -27,59 +27,64 @@ final class PriceTables {
 
   private static FigureTable prices(Comparisons all) {
     Pricing pricing = all.pricing();
-    String days = String.valueOf(all.rates().callbackDays());
+    NamedRows rows =
+        NamedRows.of(
+            "work",
+            "jobs",
+            "charged",
+            "list_price",
+            "cost",
+            "margin_after_labour",
+            "price_for_wage",
+            "price_for_target",
+            "target_margin_percent",
+            "rise_5_percent_brings",
+            "jobs_under_list",
+            "under_list_by",
+            "callbacks",
+            "callback_cost",
+            "left_after_callbacks",
+            "loses_by",
+            "callback_days");
+    int days = all.rates().callbackDays();
     String target = money(pricing.target().movePointRight(2).stripTrailingZeros());
-    List<List<String>> rows = new ArrayList<>();
-    pricing.works().forEach(each -> rows.add(price(each, target, days)));
-    rows.add(priceTotals(pricing, days));
-    return FigureTable.of(
-        "prices",
-        "work,jobs,charged,list_price,cost,margin_after_labour,price_for_wage,price_for_target,"
-            + "target_margin_percent,rise_5_percent_brings,jobs_under_list,under_list_by,callbacks,"
-            + "callback_cost,left_after_callbacks,loses_by,callback_days",
-        rows);
+    for (WorkPrice each : pricing.works()) {
+      price(rows.row().put("callback_days", days).put("target_margin_percent", target), each);
+    }
+    totals(rows.row().put("callback_days", days), pricing);
+    return rows.named("prices");
   }
 
-  private static List<String> price(WorkPrice each, String target, String days) {
-    return List.of(
-        each.work(),
-        String.valueOf(each.jobs()),
-        money(each.charged()),
-        each.list().map(PriceTables::money).orElse(""),
-        money(each.cost()),
-        money(each.margin()),
-        money(each.forWage()),
-        money(each.forTarget()),
-        target,
-        money(each.riseBrings()),
-        String.valueOf(each.underList()),
-        money(each.underListBy()),
-        String.valueOf(each.callbacks()),
-        money(each.callbackCost()),
-        money(each.leftAfterCallbacks()),
-        each.loses().map(WorkPrice.Loss::word).orElse(""),
-        days);
+  private static void price(NamedRows.Row row, WorkPrice each) {
+    row.put("work", each.work())
+        .put("jobs", each.jobs())
+        .put("charged", money(each.charged()))
+        .put("list_price", each.list().map(PriceTables::money).orElse(""))
+        .put("cost", money(each.cost()))
+        .put("margin_after_labour", money(each.margin()))
+        .put("price_for_wage", money(each.forWage()))
+        .put("price_for_target", money(each.forTarget()))
+        .put("rise_5_percent_brings", money(each.riseBrings()))
+        .put("jobs_under_list", each.underList())
+        .put("under_list_by", money(each.underListBy()))
+        .put("callbacks", each.callbacks())
+        .put("callback_cost", money(each.callbackCost()))
+        .put("left_after_callbacks", money(each.leftAfterCallbacks()))
+        .put("loses_by", each.loses().map(WorkPrice.Loss::word).orElse(""));
   }
 
-  private static List<String> priceTotals(Pricing pricing, String days) {
-    return List.of(
-        ComparisonTables.ALL,
-        String.valueOf(pricing.works().stream().mapToInt(WorkPrice::jobs).sum()),
-        total(pricing, WorkPrice::charged),
-        "",
-        total(pricing, WorkPrice::cost),
-        total(pricing, WorkPrice::margin),
-        "",
-        "",
-        "",
-        total(pricing, WorkPrice::riseBrings),
-        String.valueOf(pricing.works().stream().mapToInt(WorkPrice::underList).sum()),
-        total(pricing, WorkPrice::underListBy),
-        String.valueOf(pricing.callbacks().size()),
-        money(pricing.callbackNetCost()),
-        "",
-        "",
-        days);
+  private static void totals(NamedRows.Row row, Pricing pricing) {
+    List<WorkPrice> works = pricing.works();
+    row.put("work", ComparisonTables.ALL)
+        .put("jobs", works.stream().mapToInt(WorkPrice::jobs).sum())
+        .put("charged", total(pricing, WorkPrice::charged))
+        .put("cost", total(pricing, WorkPrice::cost))
+        .put("margin_after_labour", total(pricing, WorkPrice::margin))
+        .put("rise_5_percent_brings", total(pricing, WorkPrice::riseBrings))
+        .put("jobs_under_list", works.stream().mapToInt(WorkPrice::underList).sum())
+        .put("under_list_by", total(pricing, WorkPrice::underListBy))
+        .put("callbacks", pricing.callbacks().size())
+        .put("callback_cost", money(pricing.callbackNetCost()));
   }
 
   private static String total(Pricing pricing, Function<WorkPrice, BigDecimal> what) {
@@ -87,60 +92,43 @@ final class PriceTables {
   }
 
   private static FigureTable underList(Pricing pricing) {
-    return FigureTable.of(
-        "under-list",
-        "owner,jobs,under_list_by",
-        pricing.underList().stream().map(PriceTables::under).toList());
-  }
-
-  private static List<String> under(UnderList each) {
-    return List.of(each.owner(), String.valueOf(each.jobs()), money(each.by()));
+    return FiguresOf.rows(pricing.underList())
+        .column("owner", UnderList::owner)
+        .count("jobs", UnderList::jobs)
+        .amount("under_list_by", UnderList::by)
+        .named("under-list");
   }
 
   private static FigureTable callbacks(Pricing pricing) {
-    return FigureTable.of(
-        "callbacks",
-        "row,date,owner,horse,work,reason,cost,charged,net_cost,days,caused_date,caused_work,"
-            + "caused_method,caused_row,sheet,caused_sheet",
-        pricing.callbacks().stream().map(PriceTables::callback).toList());
-  }
-
-  private static List<String> callback(Callback each) {
-    ComparedJob visit = each.visit();
-    return List.of(
-        String.valueOf(visit.source().row()),
-        visit.date().toString(),
-        visit.owner(),
-        visit.horseName(),
-        visit.work(),
-        visit.reason().word(),
-        money(each.cost()),
-        money(visit.money().charged()),
-        money(each.netCost()),
-        String.valueOf(each.days()),
-        each.cause().date().toString(),
-        each.cause().work(),
-        Pricing.method(each.cause()),
-        String.valueOf(each.cause().source().row()),
-        visit.source().sheet(),
-        each.cause().source().sheet());
+    return FiguresOf.rows(pricing.callbacks())
+        .count("row", each -> each.visit().source().row())
+        .column("date", each -> each.visit().date().toString())
+        .column("owner", each -> each.visit().owner())
+        .column("horse", each -> each.visit().horseName())
+        .column("work", each -> each.visit().work())
+        .column("reason", each -> each.visit().reason().word())
+        .amount("cost", Callback::cost)
+        .amount("charged", each -> each.visit().money().charged())
+        .amount("net_cost", Callback::netCost)
+        .count("days", Callback::days)
+        .column("caused_date", each -> each.cause().date().toString())
+        .column("caused_work", each -> each.cause().work())
+        .column("caused_method", each -> Pricing.method(each.cause()))
+        .count("caused_row", each -> each.cause().source().row())
+        .column("sheet", each -> each.visit().source().sheet())
+        .column("caused_sheet", each -> each.cause().source().sheet())
+        .named("callbacks");
   }
 
   private static FigureTable callbackSums(Pricing pricing) {
-    return FigureTable.of(
-        "callback-costs",
-        "work,method,jobs,callbacks,cost,charged,net_cost",
-        pricing.callbackSums().stream().map(PriceTables::callbackSum).toList());
-  }
-
-  private static List<String> callbackSum(CallbackSum each) {
-    return List.of(
-        each.work(),
-        each.method(),
-        String.valueOf(each.jobs()),
-        String.valueOf(each.callbacks()),
-        money(each.cost()),
-        money(each.charged()),
-        money(each.netCost()));
+    return FiguresOf.rows(pricing.callbackSums())
+        .column("work", CallbackSum::work)
+        .column("method", CallbackSum::method)
+        .count("jobs", CallbackSum::jobs)
+        .count("callbacks", CallbackSum::callbacks)
+        .amount("cost", CallbackSum::cost)
+        .amount("charged", CallbackSum::charged)
+        .amount("net_cost", CallbackSum::netCost)
+        .named("callback-costs");
   }
 }

@@ -67,6 +67,18 @@ final class Copies {
     }
   }
 
+  /** By what an entry is known to be another's copy. */
+  private enum By {
+    REFERENCE("the same bank reference"),
+    TEXT("the same day, amount and text");
+
+    private final String words;
+
+    By(String words) {
+      this.words = words;
+    }
+  }
+
   private void byReference() {
     Map<String, List<Seen>> seen = new HashMap<>();
     Map<String, Integer> times = new HashMap<>();
@@ -74,7 +86,7 @@ final class Copies {
       BankEntry entry = entries.get(at);
       if (!entry.bankReference().isEmpty() && isFirst(at)) {
         String key = base(entry) + "|" + entry.bankReference();
-        mark(at, key, times, seen, "the same bank reference");
+        mark(at, key, times, seen, By.REFERENCE);
       }
     }
   }
@@ -85,7 +97,7 @@ final class Copies {
     for (int at = 0; at < copies.length; at++) {
       if (isFirst(at)) {
         BankEntry entry = entries.get(at);
-        mark(at, base(entry) + "|" + text(entry), times, seen, "the same day, amount and text");
+        mark(at, base(entry) + "|" + text(entry), times, seen, By.TEXT);
       }
     }
   }
@@ -104,24 +116,24 @@ final class Copies {
   }
 
   private void mark(
-      int at, String key, Map<String, Integer> times, Map<String, List<Seen>> seen, String how) {
+      int at, String key, Map<String, Integer> times, Map<String, List<Seen>> seen, By by) {
     BankEntry entry = entries.get(at);
     int time = times.merge(entry.statement() + "|" + key, 1, Integer::sum);
     List<Seen> others = seen.computeIfAbsent(key + "|" + time, unused -> new ArrayList<>(1));
     for (Seen other : others) {
-      if (isCopy(entry, other, how)) {
-        copies[at] = how + " as an entry of " + statements.get(other.statement()).name();
+      if (isCopy(entry, other, by)) {
+        copies[at] = by.words + " as an entry of " + statements.get(other.statement()).name();
         return;
       }
     }
     others.add(new Seen(entry.statement(), entry.bankReference()));
   }
 
-  private boolean isCopy(BankEntry entry, Seen other, String how) {
+  private boolean isCopy(BankEntry entry, Seen other, By by) {
     if (entry.statement() == other.statement()) {
       return false;
     }
-    boolean referenced = how.endsWith("reference");
+    boolean referenced = by == By.REFERENCE;
     boolean differ =
         !entry.bankReference().isEmpty()
             && !other.bankReference().isEmpty()

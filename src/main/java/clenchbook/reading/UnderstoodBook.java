@@ -73,18 +73,18 @@ final class UnderstoodBook {
     for (HeadingCell heading : layout.headings().cells()) {
       int column = heading.cell().column();
       ColumnContents contents = unread.remove(column);
-      String note =
+      Note note =
           heading.heading().isEmpty()
               ? unread(layout, heading, Optional.ofNullable(contents))
-              : read(table, heading.heading());
-      found.put(column, column(layout, heading, hidden ? join(note, "hidden sheet") : note));
+              : Note.of(read(table, heading.heading()));
+      found.put(column, column(layout, heading, hidden ? note.before("hidden sheet") : note));
     }
     unread.forEach(
         (column, contents) -> {
           Cell blank = new Cell.Text(column, false, "", false);
           HeadingCell heading = new HeadingCell(blank, "", How.NOT_READ, false);
-          String note = unread(layout, heading, Optional.of(contents));
-          found.put(column, column(layout, heading, join("no heading", note)));
+          Note note = unread(layout, heading, Optional.of(contents));
+          found.put(column, column(layout, heading, note.behind("no heading")));
         });
     List<UnderstoodColumn> all = new ArrayList<>(found.values());
     layout
@@ -100,11 +100,12 @@ final class UnderstoodBook {
                         "(sheet name)",
                         heading,
                         How.HEADINGS,
-                        "")));
+                        "",
+                        false)));
     return all;
   }
 
-  private static UnderstoodColumn column(SheetLayout layout, HeadingCell heading, String note) {
+  private static UnderstoodColumn column(SheetLayout layout, HeadingCell heading, Note note) {
     return new UnderstoodColumn(
         layout.name(),
         layout.kind().title(),
@@ -112,7 +113,8 @@ final class UnderstoodBook {
         SoundCells.brief(heading.cell().shown()),
         heading.heading(),
         heading.how(),
-        note);
+        note.words(),
+        note.holdsMoney());
   }
 
   private static String read(SheetRows table, String heading) {
@@ -120,37 +122,57 @@ final class UnderstoodBook {
     return join(carried ? "carried down" : "", table.sense().why(heading));
   }
 
+  /**
+   * What else is to be known of a column.
+   *
+   * @param words in words; may be empty
+   * @param holdsMoney whether money or minutes stand in it although it is not read
+   */
+  private record Note(String words, boolean holdsMoney) {
+    static Note of(String words) {
+      return new Note(words, false);
+    }
+
+    Note before(String more) {
+      return new Note(join(words, more), holdsMoney);
+    }
+
+    Note behind(String more) {
+      return new Note(join(more, words), holdsMoney);
+    }
+  }
+
   private static String join(String one, String other) {
     return one.isEmpty() || other.isEmpty() ? one + other : one + "; " + other;
   }
 
   /** Why a column is not read; one that money or minutes may hang on warns. */
-  private String unread(
-      SheetLayout layout, HeadingCell heading, Optional<ColumnContents> contents) {
+  private Note unread(SheetLayout layout, HeadingCell heading, Optional<ColumnContents> contents) {
     if (heading.told()) {
-      return "left out, as Headings says";
+      return Note.of("left out, as Headings says");
     }
     Optional<Headings.Twice> twice =
         layout.headings().twice().stream()
             .filter(each -> each.later().column() == heading.cell().column())
             .findFirst();
     if (twice.isPresent()) {
-      return "means "
-          + twice.get().heading()
-          + ", as "
-          + CellRef.letters(twice.get().left().column())
-          + " does, which counts";
+      return Note.of(
+          "means "
+              + twice.get().heading()
+              + ", as "
+              + CellRef.letters(twice.get().left().column())
+              + " does, which counts");
     }
     Optional<String> holds = contents.flatMap(ColumnContents::moneyOrMinutes);
     boolean harmless =
         isHarmless(layout, heading, contents.map(ColumnContents::marked).orElse(false));
     if (holds.isEmpty() || harmless || layout.kind() != SheetKind.VISITS) {
-      return "";
+      return Note.of("");
     }
     if (!said.contains(at(layout, heading))) {
       warn(layout, heading, holds.get());
     }
-    return "holds " + holds.get();
+    return new Note("holds " + holds.get(), true);
   }
 
   private static boolean isHarmless(SheetLayout layout, HeadingCell heading, boolean marked) {
@@ -182,13 +204,14 @@ final class UnderstoodBook {
     Optional<Row> headings =
         head.rows().stream().filter(UnderstoodBook::looksLikeHeadings).findFirst();
     if (headings.isEmpty()) {
-      columns.add(new UnderstoodColumn(head.name(), "", "", "", "", How.NOT_READ, ""));
+      columns.add(new UnderstoodColumn(head.name(), "", "", "", "", How.NOT_READ, "", false));
       return;
     }
     for (Cell cell : headings.get().cells()) {
       String letters = CellRef.letters(cell.column());
       String shown = SoundCells.brief(cell.shown());
-      columns.add(new UnderstoodColumn(head.name(), "", letters, shown, "", How.NOT_READ, ""));
+      columns.add(
+          new UnderstoodColumn(head.name(), "", letters, shown, "", How.NOT_READ, "", false));
     }
   }
 

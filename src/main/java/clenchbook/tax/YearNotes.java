@@ -1,6 +1,5 @@
 package clenchbook.tax;
 
-import clenchbook.book.Setting;
 import clenchbook.tax.expenses.CategoryMap;
 import clenchbook.tax.expenses.Expenses;
 import clenchbook.tax.figures.YearFigures;
@@ -44,7 +43,7 @@ final class YearNotes {
   }
 
   private void income() {
-    boolean cashWanted = figures.input().book().settings().text(Setting.TAX_BASIS).equals("cash");
+    boolean cashWanted = figures.input().book().settings().countsCash();
     if (cashWanted && !figures.basis().cashIncome()) {
       BigDecimal truck = truck();
       notes.add(

@@ -92,7 +92,7 @@ record Excess(
     return Optional.of(
         new Excess(
             summary.measure(),
-            kind(summary.measure()),
+            kind(score.subject()),
             value,
             score.unit(),
             limit,
@@ -109,14 +109,13 @@ record Excess(
     return isLevel(unit);
   }
 
-  private static Kind kind(String measure) {
-    if (measure.startsWith("noise")) {
-      return Kind.NOISE;
-    }
-    if (measure.startsWith("hand-arm")) {
-      return Kind.VIBRATION;
-    }
-    return measure.startsWith("bent") ? Kind.POSTURE : Kind.STRAIN;
+  private static Kind kind(MethodScore.Subject subject) {
+    return switch (subject) {
+      case NOISE -> Kind.NOISE;
+      case STRAIN -> Kind.STRAIN;
+      case VIBRATION -> Kind.VIBRATION;
+      case POSTURE -> Kind.POSTURE;
+    };
   }
 
   private static Excess own(

@@ -1,7 +1,7 @@
 package clenchbook.billing.documents;
 
 import clenchbook.book.Names;
-import clenchbook.book.Setting;
+import clenchbook.book.TaxOn;
 import clenchbook.jobs.BookIndex;
 import clenchbook.jobs.FittedPart;
 import clenchbook.jobs.Job;
@@ -28,7 +28,7 @@ public final class LineMaker {
   public LineMaker(BookIndex index, Function<Job, VisitKey> keys) {
     this.keys = keys;
     charges = new JobCharges(index);
-    perLine = index.book().settings().text(Setting.TAX_ON).equals("line");
+    perLine = index.book().settings().taxOn() == TaxOn.LINE;
     unit = index.book().settings().minorUnit();
   }
 

@@ -10,6 +10,7 @@ package clenchbook.book.understood;
  * @param meaning the program's heading; empty for a column that is not read
  * @param how how the meaning was found
  * @param note what else is to be known, such as the order of its dates; may be empty
+ * @param holdsMoney whether money or minutes stand in it although it is not read
  */
 public record UnderstoodColumn(
     String sheet,
@@ -18,7 +19,8 @@ public record UnderstoodColumn(
     String heading,
     String meaning,
     How how,
-    String note) {
+    String note,
+    boolean holdsMoney) {
 
   /**
    * Whether the column, or the sheet, is read.

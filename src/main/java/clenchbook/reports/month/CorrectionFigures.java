@@ -2,9 +2,11 @@ package clenchbook.reports.month;
 
 import clenchbook.billing.BillingDecision;
 import clenchbook.billing.corrections.Difference;
+import clenchbook.billing.documents.BilledDocument;
 import clenchbook.jobs.Job;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.FigureText;
+import clenchbook.reports.blocks.NamedRows;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,33 +16,41 @@ final class CorrectionFigures {
   private CorrectionFigures() {}
 
   static FigureTable table(BillingDecision billing, EarlierDrafts drafts) {
-    List<List<String>> rows = new ArrayList<>();
+    NamedRows rows =
+        NamedRows.of(
+            "kind", "number", "owner", "date", "horse", "work", "billed", "now", "changed");
     for (Difference difference : billing.differences()) {
-      rows.add(
-          List.of(
-              difference.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-              difference.number(),
-              difference.owner(),
-              difference.visit().date().toString(),
-              difference.horse(),
-              difference.work(),
-              Figures.money(difference.billed()),
-              Figures.money(difference.now()),
-              ChangeWords.inFiles(difference.changes())));
+      rows.row()
+          .put("kind", difference.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+          .put("number", difference.number())
+          .put("owner", difference.owner())
+          .put("date", difference.visit().date().toString())
+          .put("horse", difference.horse())
+          .put("work", difference.work())
+          .put("billed", Figures.money(difference.billed()))
+          .put("now", Figures.money(difference.now()))
+          .put("changed", ChangeWords.inFiles(difference.changes()));
     }
-    billing.unbilled().forEach(job -> rows.add(unbilled("not billed", job)));
-    billing.included().forEach(job -> rows.add(unbilled("billed late", job)));
-    rows.addAll(drafts.rows());
-    return new FigureTable(
-        "differences",
-        List.of("kind", "number", "owner", "date", "horse", "work", "billed", "now", "changed"),
-        rows);
+    billing.unbilled().forEach(job -> unbilled(rows.row(), "not billed", job));
+    billing.included().forEach(job -> unbilled(rows.row(), "billed late", job));
+    drafts.documents().forEach(document -> notSent(rows.row(), document));
+    return rows.named("differences");
   }
 
-  private static List<String> unbilled(String kind, Job job) {
-    String owner = job.payers().isEmpty() ? "" : job.payers().get(0).name();
-    return List.of(
-        kind, "", owner, job.date().toString(), job.horse().name(), job.workName(), "", "", "");
+  private static void unbilled(NamedRows.Row row, String kind, Job job) {
+    row.put("kind", kind)
+        .put("owner", job.payers().isEmpty() ? "" : job.payers().get(0).name())
+        .put("date", job.date().toString())
+        .put("horse", job.horse().name())
+        .put("work", job.workName());
+  }
+
+  private static void notSent(NamedRows.Row row, BilledDocument document) {
+    row.put("kind", "not sent")
+        .put("number", document.number())
+        .put("owner", document.owner())
+        .put("date", document.date().toString())
+        .put("billed", Figures.money(document.net()));
   }
 
   /** The same in sentences for people. */

@@ -28,24 +28,6 @@ record EarlierDrafts(List<BilledDocument> documents) {
             .toList());
   }
 
-  /** Rows for the table {@code differences}. */
-  List<List<String>> rows() {
-    return documents.stream()
-        .map(
-            document ->
-                List.of(
-                    "not sent",
-                    document.number(),
-                    document.owner(),
-                    document.date().toString(),
-                    "",
-                    "",
-                    Figures.money(document.net()),
-                    "",
-                    ""))
-        .toList();
-  }
-
   /** One sentence with what to do; empty when there are none. */
   Optional<String> sentence() {
     if (documents.isEmpty()) {

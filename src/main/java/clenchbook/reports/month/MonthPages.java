@@ -77,7 +77,7 @@ public final class MonthPages {
     }
     List<String> unread =
         understood.columns().stream()
-            .filter(column -> !column.read() && column.note().startsWith("holds "))
+            .filter(column -> column.holdsMoney() && !column.heading().isEmpty())
             .map(column -> column.sheet() + "!" + column.column() + " " + column.heading())
             .toList();
     if (!unread.isEmpty()) {

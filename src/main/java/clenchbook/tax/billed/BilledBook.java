@@ -5,8 +5,8 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.TaxAmounts;
 import clenchbook.billing.documents.TaxTotal;
-import clenchbook.book.Setting;
 import clenchbook.book.SourceRow;
+import clenchbook.book.TaxOn;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.charge.ChargeLine;
@@ -38,7 +38,7 @@ public final class BilledBook {
     this.jobs = jobs;
     this.documents = register.stream().filter(BilledDocument::counts).toList();
     this.unit = jobs.index().book().settings().minorUnit();
-    this.perLine = jobs.index().book().settings().text(Setting.TAX_ON).equals("line");
+    this.perLine = jobs.index().book().settings().taxOn() == TaxOn.LINE;
     this.charges = new JobCharges(jobs.index());
     this.unbilled = new UnbilledVisits(jobs, documents);
   }

@@ -1,7 +1,6 @@
 package clenchbook.tax.year;
 
 import clenchbook.book.Book;
-import clenchbook.book.Setting;
 import clenchbook.book.SheetKind;
 
 /**
@@ -18,9 +17,7 @@ public record TaxBasis(boolean cashIncome, boolean cashCost, String word) {
    * so.
    */
   public static TaxBasis of(Book book) {
-    return book.settings().text(Setting.TAX_BASIS).equals("cash")
-        ? ofCash(book)
-        : new TaxBasis(false, false, "invoiced");
+    return book.settings().countsCash() ? ofCash(book) : new TaxBasis(false, false, "invoiced");
   }
 
   /** The cash basis whatever the setting, for a law that knows no other. */

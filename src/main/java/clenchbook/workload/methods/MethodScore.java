@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 /**
  * What one method says of one day.
  *
+ * @param subject what it is about
  * @param measure the method's name, with the task where it scores one task
  * @param method the method
  * @param score the number, or why there is none
@@ -15,10 +16,24 @@ import java.util.OptionalDouble;
  * @param basis which of the farrier's ratings and hours it rests on
  */
 public record MethodScore(
+    Subject subject,
     String measure,
     Method method,
     Score score,
     String unit,
     OptionalDouble guidance,
     String guidanceName,
-    String basis) {}
+    String basis) {
+
+  /** What a score is about, and so what can be done. */
+  public enum Subject {
+    /** Noise at the ear. */
+    NOISE,
+    /** Hand and wrist. */
+    STRAIN,
+    /** Vibrating tools. */
+    VIBRATION,
+    /** A bent back. */
+    POSTURE
+  }
+}

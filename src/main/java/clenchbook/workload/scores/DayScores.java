@@ -5,6 +5,7 @@ import clenchbook.workload.hours.Activity;
 import clenchbook.workload.hours.Load;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.MethodScore;
+import clenchbook.workload.methods.MethodScore.Subject;
 import clenchbook.workload.methods.Score;
 import clenchbook.workload.noise.NoiseCriterion;
 import clenchbook.workload.noise.NoiseDose;
@@ -119,6 +120,7 @@ public final class DayScores {
 
   private static MethodScore strain(Method method, String measure, Score score, String basis) {
     return new MethodScore(
+        Subject.STRAIN,
         measure,
         method,
         score,
@@ -139,6 +141,7 @@ public final class DayScores {
     String basis = "the grinder's rated vibration over " + hoursBasis(Task.GRIND);
     scores.add(
         new MethodScore(
+            Subject.VIBRATION,
             HandArmVibration.NAME,
             rules.vibration(),
             HandArmVibration.dailyExposure(tools),
@@ -148,6 +151,7 @@ public final class DayScores {
             basis));
     scores.add(
         new MethodScore(
+            Subject.VIBRATION,
             POINTS,
             rules.vibration(),
             HandArmVibration.points(tools),
@@ -169,6 +173,7 @@ public final class DayScores {
     for (NoiseCriterion criterion : rules.noise()) {
       scores.add(
           new MethodScore(
+              Subject.NOISE,
               criterion.method().name(),
               criterion.method(),
               NoiseDose.of(criterion, day),
@@ -193,7 +198,14 @@ public final class DayScores {
 
   private static MethodScore bent(String measure, double hours, String basis) {
     return new MethodScore(
-        measure, BENT_METHOD, Score.of(hours), "hours", OptionalDouble.empty(), "", basis);
+        Subject.POSTURE,
+        measure,
+        BENT_METHOD,
+        Score.of(hours),
+        "hours",
+        OptionalDouble.empty(),
+        "",
+        basis);
   }
 
   private double hoursFrom(List<TaskRating> rated, DoublePredicate beyond) {

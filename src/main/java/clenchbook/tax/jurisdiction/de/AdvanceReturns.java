@@ -1,6 +1,5 @@
 package clenchbook.tax.jurisdiction.de;
 
-import clenchbook.book.Setting;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.figures.YearFigures;
@@ -49,8 +48,7 @@ final class AdvanceReturns {
 
   /** Whether sales count when the money comes, rather than by the bill. */
   static boolean byReceipts(YearFigures figures) {
-    String basis = figures.input().book().settings().text(Setting.TAX_BASIS);
-    return basis.equals("cash") && figures.basis().cashIncome();
+    return figures.input().book().settings().countsCash() && figures.basis().cashIncome();
   }
 
   private List<Income.Sale> sales() {
