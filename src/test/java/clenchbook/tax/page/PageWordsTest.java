@@ -2,6 +2,7 @@ package clenchbook.tax.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.reports.blocks.FigureText;
 import java.math.BigDecimal;
 import java.util.List;
@@ -20,7 +21,7 @@ class PageWordsTest {
                   "{0} of {1} months.",
                   "{1} Monate, davon {0}.", "March", "März", "ten", "10000")));
   private static final PageWords PLAIN = PageWords.of("de", GERMAN);
-  private static final PageWords PEOPLE = PLAIN.with(new FigureText("de", "DE", "EUR"));
+  private static final PageWords PEOPLE = PLAIN.with(new FigureText(TextFiles.in("de", "DE"), "EUR"));
 
   @Test
   void a_sentence_is_said_in_the_language_with_its_gaps_where_that_language_has_them() {
