@@ -21,7 +21,8 @@ class PageWordsTest {
                   "{0} of {1} months.",
                   "{1} Monate, davon {0}.", "March", "März", "ten", "10000")));
   private static final PageWords PLAIN = PageWords.of("de", GERMAN);
-  private static final PageWords PEOPLE = PLAIN.with(new FigureText(TextFiles.in("de", "DE"), "EUR"));
+  private static final PageWords PEOPLE =
+      PLAIN.with(new FigureText(TextFiles.in("de", "DE"), "EUR"));
 
   @Test
   void a_sentence_is_said_in_the_language_with_its_gaps_where_that_language_has_them() {
