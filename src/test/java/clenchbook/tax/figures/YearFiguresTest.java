@@ -49,7 +49,7 @@ class YearFiguresTest {
       WrittenRates.tables(
           "x/lines, work, line, 1",
           "x/categories, fuel, word, vehicle",
-          "x/categories, parking, word, parking",
+          "x/categories, parking, word, parking and tolls",
           "x/categories, rent, word, rent");
 
   private static WrittenBook book() {
