@@ -4,6 +4,7 @@ import clenchbook.commands.printing.LoadAhead;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -55,6 +56,11 @@ public final class Clenchbook implements Runnable {
    */
   public static void main(String[] arguments) {
     Surroundings.settle();
+    Optional<String> missing = NumberFormats.missing();
+    if (missing.isPresent()) {
+      System.err.println(missing.orElseThrow());
+      System.exit(COULD_NOT_RUN);
+    }
     // A thread that helps has its fault told, if it matters, by the one that waits for it.
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> trace(fault, System.err));
     LoadAhead ahead =
