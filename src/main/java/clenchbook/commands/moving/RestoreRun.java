@@ -61,7 +61,12 @@ public final class RestoreRun {
     } catch (UnsoundBackup unsound) {
       throw new RunFault(backup + ": " + unsound.getMessage() + NOTHING, unsound);
     } catch (InvalidPathException noName) {
-      throw new RunFault(backup + ": a name in it can't name a file here" + NOTHING, noName);
+      throw new RunFault(
+          backup
+              + ": a name in it has letters that this machine's setting can't put into file names;"
+              + " start the program by its launcher or set a locale such as C.UTF-8"
+              + NOTHING,
+          noName);
     } catch (IOException e) {
       throw DiskTrouble.writing(
           Message.of("commands.disk.restored"), folder, e, Message.of("commands.disk.backupWhole"));
