@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.commands.mailing.SendRequest;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.delivery.CredentialReader;
+import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.reading.SmallBook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,11 +19,14 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -140,6 +146,37 @@ class UnderstoodRunTest {
         book().sheet("Settings", "Setting|Value").row("Settings", "Land", "Irland").write(other);
     assertEquals(MonthEndRun.DONE, monthEnd(told, nowhere));
     assertTrue(said.toString(StandardCharsets.UTF_8).contains("Currency EUR, the country's"));
+  }
+
+  private int send(Path book, Locale locale) {
+    said.reset();
+    SendRequest request =
+        new SendRequest(
+            book,
+            YearMonth.of(2026, 3),
+            Optional.empty(),
+            RegisterChoice.USUAL,
+            false,
+            false,
+            false,
+            Set.of(),
+            Protection.ANY_CERTIFICATE,
+            Duration.ZERO);
+    CredentialReader none = new CredentialReader(Map.of(), folder.resolve("none"));
+    return new SendRun(request, machine(locale), none, terminal()).run();
+  }
+
+  @Test
+  void nothing_is_sent_from_a_book_whose_currency_nothing_gives() throws IOException {
+    Path book = book().write(folder);
+    assertEquals(MonthEndRun.DONE, monthEnd(book, Locale.UK));
+    RunFault fault = assertThrows(RunFault.class, () -> send(book, Locale.ENGLISH));
+    assertTrue(fault.getMessage().contains("gives no Currency"), fault.getMessage());
+    assertFalse(Files.exists(folder.resolve("book reports/2026-03/outbox")));
+    assertEquals(MonthEndRun.DONE, send(book, Locale.UK));
+    String words = "Assumed, because Settings do not say: Country GB";
+    assertTrue(said.toString(StandardCharsets.UTF_8).contains(words));
+    assertTrue(Files.exists(folder.resolve("book reports/2026-03/outbox")));
   }
 
   @Test
