@@ -58,7 +58,7 @@ final class DateCell {
   /** A day of the month alone, where the sheet's name or a title gives month and year. */
   private static Optional<LocalDate> dayOfMonth(SoundCells row, String text) {
     Optional<YearMonth> month = row.sense().month();
-    return month.isEmpty() ? Optional.empty() : DateText.dayIn(month.get(), text);
+    return month.isEmpty() ? Optional.empty() : DayOfMonth.in(month.get(), text);
   }
 
   private static Optional<LocalDate> ofText(

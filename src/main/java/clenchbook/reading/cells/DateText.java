@@ -3,7 +3,6 @@ package clenchbook.reading.cells;
 import clenchbook.reading.words.DateWords;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
 import java.util.ArrayList;
@@ -111,18 +110,7 @@ public final class DateText {
     return Optional.of(dayFirst ? Order.DMY : Order.MDY);
   }
 
-  /** The day of a month that a text such as 14, 14th or Tue 14 means; empty for any other text. */
-  static Optional<LocalDate> dayIn(YearMonth month, String text) {
-    String bare = text.strip();
-    List<String> parts = bare.length() > LONGEST ? List.of() : tokens(bare);
-    boolean one = parts.size() == 1 && isNumber(parts.get(0)) && parts.get(0).length() <= 2;
-    int day = one ? Integer.parseInt(parts.get(0)) : 0;
-    return day >= 1 && day <= month.lengthOfMonth()
-        ? Optional.of(month.atDay(day))
-        : Optional.empty();
-  }
-
-  private static boolean isNumber(String part) {
+  static boolean isNumber(String part) {
     return Character.isDigit(part.charAt(0));
   }
 
@@ -149,7 +137,7 @@ public final class DateText {
   }
 
   /** The numbers and month of a text; empty where anything else stands in it. */
-  private static List<String> tokens(String text) {
+  static List<String> tokens(String text) {
     String between = TOKEN.matcher(text).replaceAll("");
     if (!between.matches("[\\s/.,’'\\-–]*")) {
       return List.of();
@@ -247,8 +235,11 @@ public final class DateText {
     return day(year(yearPart), month, day);
   }
 
-  /** Two digits mean 2000 to 2069 or 1970 to 1999. */
+  /** Two digits mean 2000 to 2069 or 1970 to 1999; one alone is a slip, and no year. */
   private static int year(String digits) {
+    if (digits.length() < 2) {
+      return 0;
+    }
     int year = Integer.parseInt(digits);
     return digits.length() > 2 ? year : year + (year < 70 ? 2000 : 1900);
   }

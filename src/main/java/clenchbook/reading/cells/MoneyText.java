@@ -90,6 +90,15 @@ public final class MoneyText {
     return numbers.read(open && !sign.isEmpty() ? "" : body);
   }
 
+  /**
+   * Whether three figures stand behind the only mark of an amount, which is the book's decimal one:
+   * no money is written so, but thousands are in other countries.
+   */
+  boolean isOneOrThousand(String text) {
+    Matcher found = matcher(text);
+    return found.matches() && numbers.isOneOrThousand(found.group(3));
+  }
+
   private static Matcher matcher(String text) {
     return SIGNED.matcher(text.replace('\u00a0', ' ').strip());
   }

@@ -6,12 +6,16 @@ import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.NumberWords;
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** A number in a cell, with the unit that may stand behind it. */
 final class NumberCell {
   private static final BigDecimal MOST = new BigDecimal("1000000000000");
   private static final int MOST_PIECES = 1_000_000;
+
+  /** Costs of single pieces, which are known to more than the minor unit. */
+  private static final Set<String> IN_THOUSANDTHS = Set.of("Unit cost", "Pack cost");
 
   private NumberCell() {}
 
@@ -36,7 +40,22 @@ final class NumberCell {
     Wanted wanted = new Wanted(heading, severity, ProblemKind.MONEY_UNREADABLE, expected);
     Optional<BigDecimal> amount = read(row, wanted, row.rules().money()::read);
     amount.ifPresent(read -> sayForeign(row, heading, read));
-    return amount;
+    return amount.filter(read -> isPlain(row, wanted));
+  }
+
+  /** {@code 1,234} in a book of decimal commas may be one or a thousand: said, and no amount. */
+  private static boolean isPlain(SoundCells row, Wanted wanted) {
+    boolean plain =
+        IN_THOUSANDTHS.contains(wanted.heading())
+            || !(row.cell(wanted.heading()).orElseThrow() instanceof Cell.Text text)
+            || !row.rules().money().isOneOrThousand(text.text());
+    if (!plain) {
+      String problem =
+          SoundCells.quoted(row.cell(wanted.heading()).orElseThrow())
+              + " may have decimals or thousands";
+      row.say(wanted.severity(), wanted.kind(), wanted.heading(), problem, wanted.expected());
+    }
+    return plain;
   }
 
   /** An amount under another currency's sign counts as the book's, and is said. */

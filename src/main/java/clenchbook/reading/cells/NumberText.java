@@ -18,6 +18,8 @@ public final class NumberText {
       Pattern.compile("[1-9]\\d{0,2}(?:\\D\\d{2,3})*\\D\\d{3}");
   private static final Pattern MARKED = Pattern.compile("[0-9]*[.,]?[0-9][0-9.,]*");
 
+  private static final Pattern ONE_OR_THOUSAND = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
+
   private final char decimalMark;
 
   /** Reads by the marks of a locale. */
@@ -116,6 +118,13 @@ public final class NumberText {
       return value(digits.replaceAll("\\D", ""), false);
     }
     return value(digits.replace(',', '.'), mark != decimalMark);
+  }
+
+  /** Whether the only mark of a number is the decimal one, and three figures stand behind it. */
+  boolean isOneOrThousand(String digits) {
+    String bare = ascii(digits.strip());
+    int mark = bare.indexOf(decimalMark);
+    return mark > 0 && mark == bare.length() - 4 && ONE_OR_THOUSAND.matcher(bare).matches();
   }
 
   private static Optional<Reading> value(String digits, boolean otherMark) {

@@ -3,6 +3,7 @@ package clenchbook.reading.cells;
 import clenchbook.book.Counted;
 import clenchbook.book.SourceRow;
 import clenchbook.problem.Problem;
+import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.YesNo;
@@ -113,6 +114,19 @@ public final class RowCells extends SoundCells {
   /** Whether a cell of money says in words that all was paid, or nothing. */
   public Optional<Boolean> paidInWords(String heading) {
     return cell(heading).flatMap(YesNo::paid);
+  }
+
+  /** Nothing, where a cell of money says in words that the work is free; that is said. */
+  public Optional<BigDecimal> freeInWords(String heading) {
+    Optional<Cell> free = cell(heading).filter(YesNo::isFree);
+    free.ifPresent(
+        cell ->
+            warn(
+                ProblemKind.NUMBER_IN_WORDS,
+                heading,
+                quoted(cell) + " is read as 0",
+                "0 or blank"));
+    return free.map(cell -> BigDecimal.ZERO);
   }
 
   // words

@@ -59,7 +59,7 @@ final class VisitRows {
   }
 
   private static Optional<BigDecimal> charge(RowCells row) {
-    Optional<BigDecimal> charge = row.money("Charge");
+    Optional<BigDecimal> charge = row.freeInWords("Charge").or(() -> row.money("Charge"));
     if (charge.filter(amount -> amount.signum() < 0).isPresent()) {
       String problem = "Charge is below nothing: " + charge.get().toPlainString();
       String expected = "a charge of 0 or more";

@@ -13,10 +13,13 @@ public final class YesNo {
     static final Set<String> NO = words("No");
     static final Set<String> PAID = words("Paid in full");
     static final Set<String> OWED = words("Not paid");
+    static final Set<String> FREE = words("Free of charge");
   }
 
   private static final Set<String> TICKS = Set.of("✓", "✔", "☑");
   private static final Set<String> DASHES = Set.of("-", "–", "—", "✗", "✘", "☐");
+
+  private static final int LONGEST_WORDS = 40;
 
   private YesNo() {}
 
@@ -59,7 +62,7 @@ public final class YesNo {
     if (cell instanceof Cell.Truth truth) {
       return Optional.of(truth.value());
     }
-    if (!(cell instanceof Cell.Text text) || text.text().length() > 40) {
+    if (!(cell instanceof Cell.Text text) || text.text().length() > LONGEST_WORDS) {
       return Optional.empty();
     }
     String bare = SameWords.bare(text.text());
@@ -70,5 +73,12 @@ public final class YesNo {
       return Optional.of(Loaded.PAID.contains(bare));
     }
     return read(text.text());
+  }
+
+  /** Whether a cell of money says in words that nothing is charged. */
+  public static boolean isFree(Cell cell) {
+    return cell instanceof Cell.Text text
+        && text.text().length() <= LONGEST_WORDS
+        && Loaded.FREE.contains(SameWords.bare(text.text()));
   }
 }
