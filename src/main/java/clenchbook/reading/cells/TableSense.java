@@ -21,7 +21,7 @@ public final class TableSense {
 
   private static final int MOST_KEPT = 1_000;
 
-  private final Supplier<Optional<YearMonth>> month;
+  private Supplier<Optional<YearMonth>> month;
   private final Map<String, DateText.Order> settled;
   private final Map<String, Witnesses> witnesses = new HashMap<>();
 
@@ -62,8 +62,14 @@ public final class TableSense {
     return new TableSense(Optional::empty, Map.of());
   }
 
-  Optional<YearMonth> month() {
+  /** The month that days which are numbers alone belong to; empty where nothing gives it. */
+  public Optional<YearMonth> month() {
     return month.get();
+  }
+
+  /** Lets another month count for the rows to come, or none. */
+  public void turnTo(Optional<YearMonth> next) {
+    month = () -> next;
   }
 
   Optional<DateText.Order> order(String heading) {

@@ -7,6 +7,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,6 +20,8 @@ public final class MonthOfSheet {
   private static final Pattern WORD = Pattern.compile("\\p{L}+|\\d+");
   private static final Pattern NUMBERS =
       Pattern.compile("(?<!\\d)(?:(20\\d{2})[-./ ](\\d{1,2})|(\\d{1,2})[-./ ](20\\d{2}))(?!\\d)");
+
+  private static final int LONGEST_TURN = 40;
 
   private final String sheet;
   private final List<Row> titles;
@@ -43,6 +46,84 @@ public final class MonthOfSheet {
       found = of(sheet, titles);
     }
     return found;
+  }
+
+  /**
+   * A title between the rows, from which on another month counts.
+   *
+   * @param month the month; empty where the title leaves its year open
+   */
+  public record Turn(Optional<YearMonth> month) {}
+
+  /**
+   * The month that a row among the days names in its first cell, no words being beside it.
+   *
+   * @param row the row
+   * @param leftmost the table's first column
+   * @param before the month of the rows above it
+   * @return empty for a row that is no such title
+   */
+  public Optional<Turn> turn(Row row, int leftmost, Optional<YearMonth> before) {
+    List<Cell> cells = row.cells();
+    boolean titled =
+        !cells.isEmpty()
+            && cells.get(0).column() <= leftmost
+            && cells.stream().skip(1).noneMatch(cell -> cell instanceof Cell.Text);
+    if (titled && cells.size() == 1 && cells.get(0) instanceof Cell.Moment moment) {
+      boolean month = !moment.format().showsDay();
+      return month
+          ? Optional.of(new Turn(Optional.of(YearMonth.from(moment.at()))))
+          : Optional.empty();
+    }
+    return titled && cells.get(0) instanceof Cell.Text text
+        ? turn(text.text(), before)
+        : Optional.empty();
+  }
+
+  private Optional<Turn> turn(String text, Optional<YearMonth> before) {
+    if (text.length() > LONGEST_TURN) {
+      return Optional.empty();
+    }
+    Named named = Named.in(text);
+    int figures = named.numbers ? 2 : named.year.isPresent() ? 1 : 0;
+    boolean alone = WORD.matcher(text).results().filter(MonthOfSheet::isFigure).count() == figures;
+    return named.month.isPresent() && !named.several && alone
+        ? Optional.of(turn(named, before))
+        : Optional.empty();
+  }
+
+  private static boolean isFigure(MatchResult word) {
+    return Character.isDigit(word.group().charAt(0));
+  }
+
+  private Turn turn(Named named, Optional<YearMonth> before) {
+    if (named.year.isPresent()) {
+      return new Turn(named.both());
+    }
+    int month = named.month.get();
+    Optional<Integer> year =
+        before.isPresent() ? yearAfter(before.get(), month) : all(titles, sheet).year;
+    return new Turn(year.map(known -> YearMonth.of(known, month)));
+  }
+
+  /** Books go forward or back from month to month; from January to December either may be. */
+  private static Optional<Integer> yearAfter(YearMonth before, int month) {
+    if (before.getMonthValue() == 12 && month == 1) {
+      return Optional.of(before.getYear() + 1);
+    }
+    return before.getMonthValue() == 1 && month == 12
+        ? Optional.empty()
+        : Optional.of(before.getYear());
+  }
+
+  private static Named all(List<Row> titles, String sheet) {
+    Named all = new Named();
+    List<String> texts = new ArrayList<>(List.of(sheet));
+    titles.forEach(row -> row.cells().forEach(cell -> texts.add(cell.shown())));
+    for (String text : texts) {
+      Named.in(text).year.ifPresent(all::year);
+    }
+    return all.several ? new Named() : all;
   }
 
   private static Optional<YearMonth> of(String sheet, List<Row> titles) {
@@ -83,6 +164,7 @@ public final class MonthOfSheet {
     private Optional<Integer> month = Optional.empty();
     private Optional<Integer> year = Optional.empty();
     private boolean several;
+    private boolean numbers;
 
     static Named in(String text) {
       Named found = new Named();
@@ -91,6 +173,7 @@ public final class MonthOfSheet {
       }
       Matcher numbers = NUMBERS.matcher(text);
       if (numbers.find()) {
+        found.numbers = true;
         boolean yearFirst = numbers.group(1) != null;
         found.year(Integer.parseInt(numbers.group(yearFirst ? 1 : 4)));
         found.month(Integer.parseInt(numbers.group(yearFirst ? 2 : 3)));

@@ -9,6 +9,7 @@ import clenchbook.reading.cells.TableSense;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.MergedCells;
 import clenchbook.reading.formats.cells.Row;
+import clenchbook.reading.recognise.MonthOfSheet;
 import clenchbook.reading.recognise.SheetLayout;
 import clenchbook.reading.starter.ExampleRows;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -50,6 +52,7 @@ public final class SheetRows {
   private final String[] headings;
   private final int[] slots;
   private final String key;
+  private final int leftmost;
   private final ReadingRules rules;
   private final TableSense sense;
   private final Consumer<Problem> problems;
@@ -83,6 +86,7 @@ public final class SheetRows {
     this.headings = layout.headingNames().toArray(String[]::new);
     this.slots = layout.slots();
     this.key = KEYS.getOrDefault(layout.kind(), "Date");
+    this.leftmost = key.equals("Date") ? layout.columns().values().iterator().next() : -1;
     this.sense = sense;
     this.merged = merged.stream().filter(this::speaks).toList();
     this.problems = problems;
@@ -133,6 +137,10 @@ public final class SheetRows {
   /** Takes the next row of the table, one that holds something, below its headings. */
   void take(Row row, RowTally tally) {
     settleWaiting(false, tally);
+    if (turnsMonth(row)) {
+      tally.end(row.number(), RowTally.End.IGNORED);
+      return;
+    }
     carried.pass(row.number());
     unread.take(row);
     Map<String, Cell> known = known(row);
@@ -151,6 +159,16 @@ public final class SheetRows {
     } else {
       read(row.number(), known, tally);
     }
+  }
+
+  /** Whether a row is a month's title among the days, which counts from here on. */
+  private boolean turnsMonth(Row row) {
+    if (row.cells().size() > 1 && layout.kind() != SheetKind.VISITS) {
+      return false;
+    }
+    Optional<MonthOfSheet.Turn> turn = layout.month().turn(row, leftmost, sense.month());
+    turn.ifPresent(found -> sense.turnTo(found.month()));
+    return turn.isPresent();
   }
 
   private Map<String, Cell> known(Row row) {
@@ -212,7 +230,7 @@ public final class SheetRows {
 
   /** A number is a day where the month is known. */
   private boolean isDay() {
-    return layout.month().get().isPresent();
+    return sense.month().isPresent();
   }
 
   /** Settles what waits for the table's end. */
