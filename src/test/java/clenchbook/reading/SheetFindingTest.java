@@ -86,7 +86,7 @@ class SheetFindingTest {
         List.of("Owner, if that is meant"),
         result.problems().stream()
             .filter(problem -> problem.kind() == ProblemKind.HEADING_UNKNOWN)
-            .map(Problem::expected)
+            .map(problem -> InEnglish.said(problem.expected()))
             .toList());
   }
 

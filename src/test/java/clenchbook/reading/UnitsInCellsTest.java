@@ -215,7 +215,7 @@ class UnitsInCellsTest {
     assertEquals("warning CURRENCY_OTHER Visits!E1\n", told(result));
     assertEquals(
         "the heading 'Price (£)' names £, but the book is in EUR; its amounts are read as EUR",
-        result.problems().get(0).problem());
+        InEnglish.said(result.problems().get(0).problem()));
     assertEquals("warning CURRENCY_OTHER Prices!B1\n", told(book.read(folder, Locale.UK)));
   }
 

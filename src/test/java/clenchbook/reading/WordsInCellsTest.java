@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Visit;
+import clenchbook.texts.InEnglish;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -99,7 +100,8 @@ class WordsInCellsTest {
     Locale machine = language.equals("de") ? Locale.GERMANY : Locale.UK;
     ReadResult result = charged(charge, machine);
     assertEquals("held MONEY_UNREADABLE Visits!E2\n", told(result));
-    assertTrue(result.problems().get(0).problem().contains("may have decimals or thousands"));
+    String said = InEnglish.said(result.problems().get(0).problem());
+    assertTrue(said.contains("may have decimals or thousands"), said);
   }
 
   @ParameterizedTest
