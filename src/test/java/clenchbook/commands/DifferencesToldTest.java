@@ -94,6 +94,19 @@ class DifferencesToldTest {
   }
 
   @Test
+  void a_row_that_may_be_held_back_is_told_as_gone_only_once() throws IOException {
+    ruth("soon,Ruth,Bess,Trim,,");
+    Typed run = Typed.type("month-end", book.path(), "--month", "2026-11");
+    assertEquals(1, run.exit(), run.all());
+    assertTrue(
+        run.err()
+            .contains(
+                "invoice 2026-0003 to Ruth: the row is gone, but rows of Visits are held back, and"
+                    + " it may be one of them: nothing was done. Put those right first."),
+        run.all());
+  }
+
+  @Test
   void another_sharer_is_told_by_name() throws IOException {
     book.sheet("Horses", HORSES.replace("Adam,50", "Ivo,50"));
     Typed run = run("2026-10");

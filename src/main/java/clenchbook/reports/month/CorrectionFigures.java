@@ -92,8 +92,8 @@ final class CorrectionFigures {
               "; next month's run takes it back, or --correct " + difference.number() + " now.";
           case ON_DRAFT -> "; a draft of another month has it.";
           case MAY_BE_HELD ->
-              "; the row is gone, but rows of Visits are held back, so nothing was done. Mend those"
-                  + " first.";
+              ", but rows of Visits are held back, and it may be one of them: nothing was done. Put"
+                  + " those right first.";
           case LISTED ->
               "; prices, owners, shares and discounts do not change an invoice that is out.";
         };
