@@ -234,4 +234,19 @@ class OrderOfEventsTest {
         Difference.Kind.MAY_BE_HELD, ledger.last().differences().get(0).kind(), "and no credit");
     assertEquals(2, ledger.documents().size(), ledger.documents().toString());
   }
+
+  @Test
+  void a_charge_changed_beside_a_held_row_of_the_same_day_horse_and_work_waits_for_that_row() {
+    Ledger ledger =
+        new Ledger()
+            .run(book().visit(BESS + "31.01").visit(BESS + "40").visit(JET), "2026-10")
+            .sendMonth("2026-10");
+    // The second row's date is unreadable, the first one's charge is put right, or the other way.
+    ledger.withRowsHeld(book().visit(BESS + "50").visit(JET), "2026-11");
+    assertEquals(2, ledger.documents().size(), ledger.documents().toString());
+
+    ledger.run(book().visit(BESS + "31.01").visit(BESS + "50").visit(JET), "2026-11");
+    ledger.sendMonth("2026-11");
+    netOfRuth("81.01", ledger);
+  }
 }

@@ -186,7 +186,7 @@ public final class Corrections {
 
   private Difference.Kind kindOf(VisitChange change) {
     // A row found by likeness alone may be another visit while the visit's own is held back.
-    if (options.rowsHeld() && matching.row(change.visit()).isEmpty()) {
+    if (options.rowsHeld() && matching.doubtful(change.visit())) {
       return Difference.Kind.MAY_BE_HELD;
     }
     if (!billed.reserved(change.visit()).isEmpty()) {

@@ -31,6 +31,7 @@ public final class VisitMatching {
   private final Map<VisitKey, Job> rows = new HashMap<>();
   private final Map<Job, VisitKey> keys = new IdentityHashMap<>();
   private final Set<Job> known = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Set<VisitKey> doubtful = new HashSet<>();
 
   /** What rows of one kind have in common. */
   private record Alike(LocalDate date, String horse, String work) {
@@ -109,6 +110,14 @@ public final class VisitMatching {
       }
     }
     rows.stream().filter(row -> !known.contains(row.job())).forEach(row -> fresh(row, taken));
+    billed.stream().filter(each -> beside(each, billed)).forEach(each -> doubtful.add(each.key()));
+  }
+
+  /** Whether a visit of the same payer, alike but for its charge, has no row. */
+  private boolean beside(Billed each, List<Billed> billed) {
+    return billed.stream()
+        .filter(other -> !rows.containsKey(other.key()))
+        .anyMatch(other -> other.payers().stream().anyMatch(each.payers()::contains));
   }
 
   private void same(VisitKey visit, Job job) {
@@ -195,6 +204,17 @@ public final class VisitMatching {
    */
   public Optional<Job> row(VisitKey visit) {
     return Optional.ofNullable(rows.get(visit));
+  }
+
+  /**
+   * Whether a changed row may as well be another visit's: one of the same day, horse, Work and
+   * payer has no row.
+   *
+   * @param visit the visit
+   * @return true where rows held back may be the visit's own, or it has no row itself
+   */
+  public boolean doubtful(VisitKey visit) {
+    return doubtful.contains(visit) || row(visit).isEmpty();
   }
 
   /**
