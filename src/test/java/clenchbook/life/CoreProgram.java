@@ -110,10 +110,18 @@ final class CoreProgram implements LifeProgram {
     documents = decision.documents();
   }
 
+  /** Before its documents are recorded, or after. */
   @Override
-  public void killed(Path book, YearMonth month, boolean recorded) {
-    if (recorded) {
+  public void killed(Path book, YearMonth month, int moment) {
+    if (moment % 2 == 0) {
       monthEnd(book, month, false, Optional.empty());
+    }
+  }
+
+  @Override
+  public void killedSend(Path book, YearMonth month, int moment) {
+    if (moment % 2 == 0) {
+      send(book, month);
     }
   }
 

@@ -7,12 +7,15 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Lives one sequence of events through the program and looks after every command at what a farrier
@@ -27,9 +30,10 @@ final class Life {
   private final LifeModel model = new LifeModel();
   private final LifeProgram program;
   private final Path folder;
+  private final List<String> story = new ArrayList<>();
   private final Map<String, BilledDocument> issued = new HashMap<>();
   private final Map<String, String> issuedBytes = new HashMap<>();
-  private Map<String, Integer> numbers = new HashMap<>();
+  private final Map<String, Integer> last = new HashMap<>();
   private List<BilledDocument> probed = List.of();
   private int commands;
 
@@ -38,13 +42,14 @@ final class Life {
     this.folder = folder;
   }
 
-  /** What went wrong first; empty when all is well. */
+  /** What went wrong first, and the story up to there; empty when all is well. */
   static Optional<String> fault(LifeProgram program, Path folder, List<LifeEvent> events) {
+    Life life = new Life(program, folder);
     try {
-      new Life(program, folder).live(events);
+      life.live(events);
       return Optional.empty();
     } catch (LifeFault fault) {
-      return Optional.of(String.valueOf(fault.getMessage()));
+      return Optional.of(fault.getMessage() + "\n  " + String.join("\n  ", life.story));
     }
   }
 
@@ -72,32 +77,43 @@ final class Life {
       case CORRECT -> correct(event, month);
       case SEND -> send(month);
       case PREVIEW -> preview(month);
-      case KILLED -> {
-        write();
-        program.killed(folder, month, event.two() % 2 == 0);
-        look();
-      }
-      default -> book.happen(event, numbers());
+      case KILLED, KILLED_SEND -> killed(event, month);
+      default -> story.add(event.kind() + " " + book.happen(event, numbers()));
     }
+  }
+
+  private void killed(LifeEvent event, YearMonth month) {
+    write("killed: " + (event.kind() == LifeEvent.Kind.KILLED ? "month-end " : "send ") + month);
+    if (event.kind() == LifeEvent.Kind.KILLED) {
+      program.killed(folder, month, event.two());
+    } else {
+      program.killedSend(folder, month, event.two());
+    }
+    look(Optional.empty());
   }
 
   private List<String> numbers() {
     return program.documents().stream().map(BilledDocument::number).toList();
   }
 
-  private void write() {
+  private void write(String command) {
+    story.add(command);
     book.write(folder);
     model.meets(book);
     commands++;
   }
 
   private void monthEnd(YearMonth month, boolean earlier, Optional<String> correct) {
-    write();
+    write(
+        "month-end "
+            + month
+            + (earlier ? " --include-earlier" : "")
+            + correct.map(number -> " --correct " + number).orElse(""));
     if (program.monthEnd(folder, month, earlier, correct) == 2) {
-      look();
+      look(Optional.empty());
       return;
     }
-    look();
+    look(Optional.of(month));
     balances(month);
     String written = program.written();
     List<BilledDocument> documents = program.documents();
@@ -124,10 +140,10 @@ final class Life {
   }
 
   private void send(YearMonth month) {
-    write();
+    write("send " + month);
     List<BilledDocument> before = program.documents();
     int exit = program.send(folder, month);
-    look();
+    look(Optional.empty());
     if (exit == 2) {
       expect(before.equals(program.documents()), "refused, and yet something changed");
       return;
@@ -139,9 +155,9 @@ final class Life {
   }
 
   private void preview(YearMonth month) {
-    write();
+    write("send --preview " + month);
     program.preview(folder, month);
-    look();
+    look(Optional.of(month));
     Map<String, String> bytes = program.bytes();
     program.preview(folder, month);
     expect(bytes.equals(program.bytes()), "the same preview again printed otherwise: " + month);
@@ -152,42 +168,66 @@ final class Life {
         .anyMatch(d -> d.month().equals(month) && d.state() == DocumentState.DRAFT);
   }
 
-  /** What must hold after every command. */
-  private void look() {
+  /**
+   * What must hold after every command.
+   *
+   * @param run the month that was laid down anew
+   */
+  private void look(Optional<YearMonth> run) {
     List<BilledDocument> documents = program.documents();
+    story.set(story.size() - 1, last() + "  ->  " + inWords(documents));
     List<String> faults = RegisterCheck.faults(documents);
     expect(faults.isEmpty(), faults.toString());
-    Map<String, Integer> sequences = new HashMap<>();
-    documents.forEach(document -> sequences.put(document.number(), document.sequence()));
-    expect(sequences.keySet().containsAll(numbers.keySet()), "a number is lost");
-    numbers = sequences;
-    for (BilledDocument document : documents) {
-      if (document.state().fixed()) {
-        BilledDocument first = issued.computeIfAbsent(document.number(), unused -> document);
-        expect(first.in(document.state()).equals(document), document.number() + " changed");
-        String bytes = program.bytes().getOrDefault(document.number(), "");
-        String firstBytes = issuedBytes.computeIfAbsent(document.number(), unused -> bytes);
-        expect(firstBytes.equals(bytes), document.number() + " is printed otherwise");
-      }
-    }
-    notTooMuch("", documents);
+    numbers(documents);
+    documents.stream().filter(document -> document.state().fixed()).forEach(this::unchanged);
+    model.faults(documents, run).ifPresent(Life::fail);
     if (!documents.equals(probed)) {
       probed = documents;
       for (YearMonth month : LifeBook.MONTHS) {
         program
             .ifSent(folder, month)
-            .ifPresent(sent -> notTooMuch("if " + month + " were sent now, ", sent));
+            .flatMap(model::billedTwice)
+            .ifPresent(fault -> fail("if " + month + " were sent now, " + fault));
       }
     }
   }
 
-  private void notTooMuch(String when, List<BilledDocument> documents) {
-    model
-        .tooMuch(documents)
-        .ifPresent(
-            fault -> {
-              throw new LifeFault(when + fault);
-            });
+  private String last() {
+    return story.get(story.size() - 1);
+  }
+
+  private static String inWords(List<BilledDocument> documents) {
+    return String.join(
+        ", ",
+        documents.stream()
+            .map(each -> each.number() + " " + each.owner() + " " + each.gross() + " " + each.state())
+            .toList());
+  }
+
+  /** From 1 on in each year, none left out, none given twice, none lost. */
+  private void numbers(List<BilledDocument> documents) {
+    Map<String, Set<Integer>> years = new TreeMap<>();
+    for (BilledDocument document : documents) {
+      String[] number = document.number().split("-", 2);
+      int sequence = Integer.parseInt(number[1]);
+      boolean first = years.computeIfAbsent(number[0], unused -> new TreeSet<>()).add(sequence);
+      expect(first, document.number() + " is given twice");
+    }
+    years.forEach(
+        (year, all) ->
+            expect(all.size() == Collections.max(all), year + " has gaps: " + all));
+    years.forEach(
+        (year, all) ->
+            expect(all.size() >= last.getOrDefault(year, 0), year + " has lost a number"));
+    years.forEach((year, all) -> last.put(year, all.size()));
+  }
+
+  private void unchanged(BilledDocument document) {
+    BilledDocument first = issued.computeIfAbsent(document.number(), unused -> document);
+    expect(first.in(document.state()).equals(document), document.number() + " changed");
+    String bytes = program.bytes().getOrDefault(document.number(), "");
+    String firstBytes = issuedBytes.computeIfAbsent(document.number(), unused -> bytes);
+    expect(firstBytes.equals(bytes), document.number() + " is printed otherwise");
   }
 
   /** Balances are what was billed up to the month's last day less what was paid by then. */
@@ -205,10 +245,13 @@ final class Life {
         .filter(document -> document.counts() && !document.date().isAfter(last))
         .forEach(
             document ->
-                sums.merge(document.owner(), LifeModel.cents(document.gross()), Integer::sum));
+                sums.merge(
+                    book.terms().account(document.owner()),
+                    LiveVisits.cents(document.gross()),
+                    Integer::sum));
     book.paid(opening, last).forEach((owner, cents) -> sums.merge(owner, -cents, Integer::sum));
     Map<String, Integer> said = new TreeMap<>();
-    program.balances().forEach((owner, balance) -> said.put(owner, LifeModel.cents(balance)));
+    program.balances().forEach((owner, balance) -> said.put(owner, LiveVisits.cents(balance)));
     sums.values().removeIf(cents -> cents == 0);
     said.values().removeIf(cents -> cents == 0);
     expect(sums.equals(said), month + ": plain addition " + sums + ", balances " + said);
@@ -217,6 +260,7 @@ final class Life {
   /** Runs and sends every month in turn until nothing is left to do; then all must agree. */
   private void settle() {
     book.freeHeldRows();
+    story.add("in the end no row is held");
     List<YearMonth> months = new ArrayList<>(LifeBook.MONTHS);
     months.add(LAST);
     for (int time = 0; time < 2; time++) {
@@ -226,18 +270,17 @@ final class Life {
         expect(!drafted(month), month + " cannot be sent right after its month-end");
       }
     }
-    model
-        .unsettled(book, program.documents())
-        .ifPresent(
-            fault -> {
-              throw new LifeFault(fault);
-            });
+    model.unsettled(book, program.documents()).ifPresent(Life::fail);
     expect(commands > 0, "nothing was run");
   }
 
   private static void expect(boolean holds, String otherwise) {
     if (!holds) {
-      throw new LifeFault(otherwise);
+      fail(otherwise);
     }
+  }
+
+  private static void fail(String fault) {
+    throw new LifeFault(fault);
   }
 }

@@ -1,13 +1,10 @@
 package clenchbook.life;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -22,12 +19,11 @@ final class LifeBook {
           YearMonth.of(2026, 11),
           YearMonth.of(2026, 12),
           YearMonth.of(2027, 1));
-  private static final List<String> OWNERS = List.of("Adam", "Ivo", "Maeve", "Ruth");
-  private static final List<String> WORKS = List.of("Full set", "Trim");
   private static final int MOST_ROWS = 6;
+  private static final String NOTHING = "nothing to change";
 
-  /** A horse as rows of Visits name it: with the owner typed, where that is needed. */
-  private record Named(String horse, String owner) {}
+  /** A horse as rows of Visits name it: with the person typed, where that is needed. */
+  private record Named(String horse, String person) {}
 
   private static final List<Named> HORSES =
       List.of(
@@ -44,16 +40,28 @@ final class LifeBook {
   private final List<LifeRow> rows = new ArrayList<>();
 
   private final List<Money> payments = new ArrayList<>();
-  private final int[] prices = {100_00, 40_00};
-  private int ruthsShare = 50;
+  private LifeTerms terms = LifeTerms.first();
   private int names;
 
   /** A row of Payments; the cents as typed. */
-  record Money(LocalDate date, String owner, int cents, String invoice, String kind) {}
+  record Money(LocalDate date, String owner, int cents, String invoice, String kind) {
+    String line() {
+      return String.join(",", date.toString(), owner, LifeSheets.text(cents), invoice, kind);
+    }
 
-  /** What share and list prices are now. */
-  LifeRow.Terms terms() {
-    return new LifeRow.Terms(ruthsShare, Map.of(WORKS.get(0), prices[0], WORKS.get(1), prices[1]));
+    /** What it takes off a balance: its size, by its kind, whatever its sign. */
+    int takenOff() {
+      int size = Math.abs(cents);
+      return switch (kind) {
+        case "refund" -> -size;
+        case "tip" -> 0;
+        default -> size;
+      };
+    }
+  }
+
+  LifeTerms terms() {
+    return terms;
   }
 
   List<LifeRow> rows() {
@@ -65,46 +73,87 @@ final class LifeBook {
     return rows.isEmpty() ? 0 : MONTHS.indexOf(YearMonth.from(rows.get(0).date));
   }
 
-  /** Changes the book; commands to the program are none of its business. */
-  void happen(LifeEvent event, List<String> numbers) {
-    switch (event.kind()) {
+  /**
+   * Changes the book; commands to the program are none of its business.
+   *
+   * @param numbers the numbers of documents that a payment may name
+   * @return what happened, in words
+   */
+  String happen(LifeEvent event, List<String> numbers) {
+    int two = event.two();
+    int three = event.three();
+    return switch (event.kind()) {
       case ADD -> add(event);
       case DELETE -> one(event, row -> row.there, row -> row.there = false);
       case RESTORE -> one(event, row -> !row.there, row -> row.there = true);
-      case CHARGE -> one(event, row -> true, row -> row.cents = cents(event.two(), event.three()));
-      case DATE -> one(event, row -> true, row -> row.date = date(event.two(), event.three()));
-      case WORK -> one(event, row -> true, row -> row.work = WORKS.get(event.two() % WORKS.size()));
-      case OWNER -> one(event, LifeRow::ownerMayChange, row -> row.owner = owner(row, event.two()));
-      case SHARE -> ruthsShare = 10 + event.one() % 81;
-      case PRICE -> prices[event.one() % 2] = 20_00 + event.two() % 10 * 10_00;
+      case CHARGE -> one(event, row -> true, row -> row.cents = cents(two, three));
+      case DATE -> one(event, row -> true, row -> row.date = date(two, three));
+      case WORK -> one(event, row -> true, row -> row.work = work(two));
+      case OWNER -> one(event, LifeRow::ownerMayChange, row -> row.owner = owner(row, two));
+      case HORSE -> one(event, row -> true, row -> horse(row, two));
       case CANCEL -> one(event, row -> true, row -> row.cancelled = !row.cancelled);
       case HOLD -> one(event, row -> true, row -> row.held = true);
       case UNHOLD -> one(event, row -> row.held, row -> row.held = false);
       case UNDO -> one(event, LifeRow::changed, LifeRow::undo);
       case PAYMENT -> pay(event, numbers);
-      case UNPAY -> {
-        if (!payments.isEmpty()) {
-          payments.remove(event.one() % payments.size());
-        }
-      }
-      default -> throw new IllegalArgumentException(event.toString());
-    }
+      case UNPAY ->
+          payments.isEmpty()
+              ? NOTHING
+              : "not: " + payments.remove(event.one() % payments.size()).line();
+      default -> terms(event);
+    };
   }
 
-  private void one(LifeEvent event, Predicate<LifeRow> which, Consumer<LifeRow> change) {
-    List<LifeRow> from = rows.stream().filter(which).toList();
-    if (!from.isEmpty()) {
-      LifeRow row = from.get(event.of(from.size()));
-      row.change(change);
-      rows.remove(row);
-      rows.add(0, row);
+  /** What touches drafts only. */
+  private String terms(LifeEvent event) {
+    String person = LifeTerms.PERSONS.get(event.one() % LifeTerms.PERSONS.size());
+    terms =
+        switch (event.kind()) {
+          case SHARE -> terms.share(10 + event.one() % 81);
+          case PRICE -> terms.price(work(event.one()), 20_00 + event.two() % 10 * 10_00);
+          case RENAME -> renamed(person, event);
+          case FORMERLY -> terms.linked(person, event.two() % 3 > 0);
+          case SOLD ->
+              event.two() % 2 == 0
+                  ? terms.dotIs(event.one() % 2 == 0 ? "Maeve" : "Ivo")
+                  : terms.dotSold(date(event.one(), event.three()));
+          case DOTTY -> terms.dotRenamed();
+          default -> throw new IllegalArgumentException(event.toString());
+        };
+    return terms.toString();
+  }
+
+  /** Half the time the rows are typed anew too, as one does who searches and replaces. */
+  private LifeTerms renamed(String person, LifeEvent event) {
+    LifeTerms after = terms.renamed(person, event.two() % 2 == 0);
+    if (event.three() % 2 == 0) {
+      rows.stream()
+          .filter(row -> row.owner.equals(terms.now(person)))
+          .forEach(row -> row.owner = after.now(person));
     }
+    return after;
+  }
+
+  private String one(LifeEvent event, Predicate<LifeRow> which, Consumer<LifeRow> change) {
+    List<LifeRow> from = rows.stream().filter(which).toList();
+    if (from.isEmpty()) {
+      return NOTHING;
+    }
+    LifeRow row = from.get(event.of(from.size()));
+    row.change(change);
+    rows.remove(row);
+    rows.add(0, row);
+    return said(row);
+  }
+
+  private String said(LifeRow row) {
+    return "row " + row.name + (row.there ? ": " : " not: ") + row.line(terms);
   }
 
   /** One row in three is like the one last touched, done to the other horse of that name if any. */
-  private void add(LifeEvent event) {
+  private String add(LifeEvent event) {
     if (rows.size() == MOST_ROWS) {
-      return;
+      return NOTHING;
     }
     boolean twin = event.two() % 3 == 0 && !rows.isEmpty();
     List<Named> horses =
@@ -112,11 +161,20 @@ final class LifeBook {
             ? HORSES.stream().filter(each -> each.horse().equals(rows.get(0).horse)).toList()
             : HORSES;
     Named horse = horses.get(event.one() % horses.size());
-    LifeRow row = new LifeRow(names++, horse.horse(), horse.owner(), event.three() % 4 == 0);
+    LifeRow row = new LifeRow(names++, horse.horse(), called(horse), event.three() % 4 == 0);
     row.date = twin ? rows.get(0).date : date(event.two(), event.three());
-    row.work = twin ? rows.get(0).work : WORKS.get(event.three() % WORKS.size());
+    row.work = twin ? rows.get(0).work : work(event.three());
     row.cents = cents(event.one(), event.two());
     rows.add(0, row);
+    return said(row);
+  }
+
+  private String called(Named horse) {
+    return horse.person().isEmpty() ? "" : terms.now(horse.person());
+  }
+
+  private static String work(int which) {
+    return LifeTerms.WORKS.get(which % LifeTerms.WORKS.size());
   }
 
   /** In one of the months but the last, on few days, so that rows are alike now and then. */
@@ -129,25 +187,37 @@ final class LifeBook {
     return one % 4 == 0 ? -1 : two % 20 == 0 ? 0 : 30_00 + two % 50 * 1_01;
   }
 
-  /** Bess is shared: a row of hers may name a sharer or nobody. */
-  private static String owner(LifeRow row, int two) {
-    List<String> shares = List.of("", "Adam", "Ruth");
-    return row.horse.equals("Bess")
-        ? shares.get(two % shares.size())
-        : OWNERS.get(two % OWNERS.size());
+  /** Bess is shared: a row of hers may name a sharer or nobody. A Jet is Adam's or Ruth's. */
+  private String owner(LifeRow row, int two) {
+    List<String> persons =
+        switch (row.horse) {
+          case "Bess" -> List.of("", "Adam", "Ruth");
+          case "Jet" -> List.of("Adam", "Ruth");
+          default -> LifeTerms.PERSONS;
+        };
+    String person = persons.get(two % persons.size());
+    return person.isEmpty() ? "" : terms.now(person);
   }
 
-  private void pay(LifeEvent event, List<String> numbers) {
+  private void horse(LifeRow row, int two) {
+    Named other = HORSES.get(two % HORSES.size());
+    row.horse = other.horse();
+    row.owner = called(other);
+  }
+
+  private String pay(LifeEvent event, List<String> numbers) {
     List<String> kinds = List.of("payment", "", "deposit", "refund", "written off", "tip");
     boolean names = event.three() % 3 > 0 && !numbers.isEmpty();
     int cents = 1_00 + event.two() % 60 * 1_00;
-    payments.add(
+    Money money =
         new Money(
             date(event.two(), event.one()),
-            OWNERS.get(event.one() % OWNERS.size()),
+            terms.now(LifeTerms.PERSONS.get(event.one() % LifeTerms.PERSONS.size())),
             event.two() % 7 == 0 ? -cents : cents,
             names ? numbers.get(Math.max(0, numbers.size() - 1 - event.two() % 4)) : "",
-            kinds.get(event.three() % kinds.size())));
+            kinds.get(event.one() / 10 % kinds.size()));
+    payments.add(money);
+    return money.line();
   }
 
   void freeHeldRows() {
@@ -162,69 +232,23 @@ final class LifeBook {
         .filter(row -> !row.date.isBefore(from) && !row.date.isAfter(to))
         .forEach(
             row ->
-                row.handedOver(terms())
+                terms
+                    .handedOver(row)
                     .forEach((who, part) -> paid.merge(who, part, Integer::sum)));
     payments.stream()
         .filter(money -> !money.date().isBefore(from) && !money.date().isAfter(to))
-        .filter(money -> !money.kind().equals("tip"))
         .forEach(
-            money -> {
-              int size = Math.abs(money.cents());
-              paid.merge(money.owner(), money.kind().equals("refund") ? -size : size, Integer::sum);
-            });
+            money -> paid.merge(terms.account(money.owner()), money.takenOff(), Integer::sum));
     return paid;
   }
 
-  void write(Path folder) {
-    try {
-      Files.createDirectories(folder);
-      write(folder, "Settings", "Setting,Value\nCountry,GB\nCurrency,GBP\nLanguage,en\n");
-      write(
-          folder,
-          "Work",
-          "Work,Price\nFull set," + text(prices[0]) + "\nTrim," + text(prices[1]) + "\n");
-      write(
-          folder,
-          "Horses",
-          "Horse,Owner,Share %,Bill to\nBess,Ruth,"
-              + ruthsShare
-              + ",\nBess,Adam,"
-              + (LifeRow.WHOLE - ruthsShare)
-              + ",\nJet,Ruth,,\nJet,Adam,,\nDot,Maeve,,\nFig,Ivo,,Maeve\n");
-      StringBuilder visits = new StringBuilder("Date,Owner,Horse,Work,Charge,Paid,Reason\n");
-      inSheet().stream().filter(row -> row.there).forEach(row -> visits.append(row.line()));
-      write(folder, "Visits", visits.toString());
-      StringBuilder money = new StringBuilder("Date,Owner,Amount,Invoice,Kind\n");
-      payments.forEach(each -> money.append(line(each)));
-      write(folder, "Payments", money.toString());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   /** Rows stay where they were typed. */
-  private List<LifeRow> inSheet() {
-    List<LifeRow> inSheet = new ArrayList<>(rows);
-    inSheet.sort(java.util.Comparator.comparingInt(row -> row.name));
-    return inSheet;
-  }
-
-  private static void write(Path folder, String sheet, String text) throws IOException {
-    Files.writeString(folder.resolve(sheet + ".csv"), text);
-  }
-
-  private static String line(Money money) {
-    return String.join(
-            ",",
-            money.date().toString(),
-            money.owner(),
-            text(money.cents()),
-            money.invoice(),
-            money.kind())
-        + "\n";
-  }
-
-  static String text(int cents) {
-    return BigDecimal.valueOf(cents, 2).toPlainString();
+  void write(Path folder) {
+    List<LifeRow> visits =
+        rows.stream()
+            .filter(row -> row.there)
+            .sorted(Comparator.comparingInt(row -> row.name))
+            .toList();
+    LifeSheets.write(folder, terms, visits, payments);
   }
 }

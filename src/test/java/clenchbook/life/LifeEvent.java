@@ -20,8 +20,13 @@ record LifeEvent(Kind kind, int one, int two, int three) {
     DATE(4, true),
     WORK(2, true),
     OWNER(3, true),
+    HORSE(2, true),
     SHARE(2, true),
     PRICE(2, true),
+    RENAME(2, true),
+    FORMERLY(1, true),
+    SOLD(2, true),
+    DOTTY(1, true),
     CANCEL(2, true),
     HOLD(2, true),
     UNHOLD(2, true),
@@ -33,7 +38,8 @@ record LifeEvent(Kind kind, int one, int two, int three) {
     SEND(14, false),
     PREVIEW(2, false),
     CORRECT(5, false),
-    KILLED(2, false);
+    KILLED(2, false),
+    KILLED_SEND(2, false);
 
     private final int weight;
     private final boolean change;

@@ -1,195 +1,151 @@
 package clenchbook.life;
 
 import clenchbook.billing.documents.BilledDocument;
-import clenchbook.billing.documents.DocumentLine;
+import clenchbook.billing.documents.DocumentState;
+import clenchbook.billing.documents.VisitKey;
 import clenchbook.life.LifeRow.Group;
-import clenchbook.life.LifeRow.Own;
-import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
+import clenchbook.life.LiveVisits.Part;
+import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 
 /**
- * A plain model of what each owner owes. It knows nothing of numbers, drafts and credit notes: it
- * remembers, at each command, what every row asked of whom. In the end a row has to be billed as
- * one like it asked at one of the commands, since prices, shares and owners that changed afterwards
- * touch drafts only.
+ * A plain model of what each owner owes. Whatever a document says is compared, to the cent, with
+ * what rows ask at the moment it is laid down; in the end each row has to be billed whole, once, as
+ * one of those said it, and nothing else may be.
  */
 final class LifeModel {
-  private final Map<Asking, Set<Map<String, Integer>>> asked = new HashMap<>();
-  private final Map<Group, Map<Integer, Integer>> most = new HashMap<>();
-  private final Map<String, Map<Integer, Set<Place>>> places = new HashMap<>();
-  private final Map<String, Integer> dearest = new HashMap<>();
+  private final LifeBounds bounds = new LifeBounds();
+  private final Map<String, List<Part>> laid = new HashMap<>();
+  private final Map<String, Integer> wholes = new HashMap<>();
+  private Map<Ask, Integer> asks = Map.of();
+  private Map<Own, Integer> amounts = Map.of();
+  private LifeTerms terms = LifeTerms.first();
 
-  /**
-   * What a row itself says: rows that are alike are one to the program, whoever typed them when.
-   */
-  private record Asking(String horse, Own own) {
-    static Asking of(LifeRow row) {
-      return new Asking(row.horse, row.own());
-    }
-  }
+  /** What rows ask of one owner. */
+  private record Ask(Own own, String owner, int cents) {}
 
-  /**
-   * Where a row stood, and who was to pay: where two of day, Work and payers change in one step, it
-   * is another visit.
-   */
-  private record Place(LocalDate date, String work, Set<String> payers) {
-    static Place of(LifeRow row, LifeRow.Terms terms) {
-      return new Place(row.date, row.work, row.parts(terms).keySet());
-    }
-
-    boolean like(Place other) {
-      boolean near = Math.abs(ChronoUnit.DAYS.between(date, other.date)) <= 31;
-      boolean moved = date.equals(other.date) || (work.equals(other.work) && near);
-      boolean stayed = date.equals(other.date) && work.equals(other.work);
-      return stayed || (moved && payers.stream().anyMatch(other.payers::contains));
-    }
-  }
+  /** What a row says, whatever it is worth. */
+  private record Own(Group group, int cents) {}
 
   /** Remembers what the book asks for now. */
   void meets(LifeBook book) {
+    bounds.meets(book);
+    terms = book.terms();
+    asks = new HashMap<>();
+    amounts = new HashMap<>();
     for (LifeRow row : book.rows()) {
       if (row.counts()) {
-        asked
-            .computeIfAbsent(Asking.of(row), unused -> new HashSet<>())
-            .add(bare(row.parts(book.terms())));
-        int amount = row.amount(book.terms());
-        most.computeIfAbsent(row.group(), unused -> new HashMap<>())
-            .merge(row.name, amount, Math::max);
-        places
-            .computeIfAbsent(row.group().horse(), unused -> new HashMap<>())
-            .computeIfAbsent(row.name, unused -> new HashSet<>())
-            .add(Place.of(row, book.terms()));
-        dearest.merge(row.group().horse(), amount, Math::max);
+        Own own = new Own(row.group(terms), row.cents);
+        amounts.put(own, row.amount(terms));
+        row.parts(terms)
+            .forEach((owner, cents) -> asks.merge(new Ask(own, owner, cents), 1, Integer::sum));
       }
     }
-  }
-
-  /** What documents that are out ask of each owner, by day, horse and Work. */
-  static Map<Group, Map<String, Integer>> billed(List<BilledDocument> documents) {
-    Map<Group, Map<String, Integer>> billed = new HashMap<>();
-    for (BilledDocument document : documents) {
-      if (document.state().fixed()) {
-        for (DocumentLine line : document.lines()) {
-          Group group = new Group(line.visit().date(), line.visit().horse(), line.visit().work());
-          billed
-              .computeIfAbsent(group, unused -> new TreeMap<>())
-              .merge(document.owner(), cents(line.amount()), Integer::sum);
-        }
-      }
-    }
-    return billed;
-  }
-
-  static int cents(BigDecimal amount) {
-    return amount.movePointRight(2).intValueExact();
   }
 
   /**
-   * More than rows ever asked for, or less than nothing, for a day, horse and Work, or more than
-   * the visits of a horse in all, which may have moved to other days; empty when all is well. What
-   * was asked for at most counts, since only a later month takes back what has changed.
+   * What is wrong with the documents after a command.
+   *
+   * @param run the month whose drafts were laid down; empty for none
    */
-  Optional<String> tooMuch(List<BilledDocument> documents) {
-    Map<String, Integer> left = new TreeMap<>();
-    billed(documents)
-        .forEach(
-            (group, byOwner) -> {
-              int mostOfRows =
-                  most.getOrDefault(group, Map.of()).values().stream()
-                      .mapToInt(Integer::intValue)
-                      .sum();
-              left.put(group.toString(), sum(byOwner) < 0 ? -1 : mostOfRows - sum(byOwner));
-              left.merge(group.horse(), -sum(byOwner), Integer::sum);
-            });
-    places.forEach(
-        (horse, rows) ->
-            left.computeIfPresent(
-                horse,
-                (unused, billed) ->
-                    billed
-                        + dearest.getOrDefault(horse, 0)
-                            * rows.values().stream().mapToInt(LifeModel::mostAtOnce).sum()));
-    return left.entrySet().stream()
-        .filter(entry -> entry.getValue() < 0)
-        .map(entry -> entry.getKey() + " is billed at " + -entry.getValue() + " too much")
-        .findFirst();
+  Optional<String> faults(List<BilledDocument> documents, Optional<YearMonth> run) {
+    return laidDown(documents, run).or(() -> billedTwice(documents));
   }
 
-  /** How many visits can be out at once for a row that stood at these places. */
-  private static int mostAtOnce(Set<Place> places) {
-    return mostAtOnce(List.copyOf(places));
-  }
-
-  private static int mostAtOnce(List<Place> from) {
-    int most = 0;
-    for (Place place : from) {
-      List<Place> others =
-          from.subList(from.indexOf(place) + 1, from.size()).stream()
-              .filter(other -> !place.like(other))
-              .toList();
-      most = Math.max(most, 1 + mostAtOnce(others));
+  /** What a new or changed invoice says has to be what rows ask now, each row once. */
+  private Optional<String> laidDown(List<BilledDocument> documents, Optional<YearMonth> run) {
+    Map<Ask, Integer> left = new HashMap<>(asks);
+    for (BilledDocument document : documents) {
+      boolean draft = document.state() == DocumentState.DRAFT;
+      boolean anew = draft && run.filter(document.month()::equals).isPresent();
+      List<Part> parts = LiveVisits.parts(document);
+      boolean same = parts.equals(laid.get(document.number()));
+      if (document.counts() && document.invoice() && (anew || !same)) {
+        for (Part part : parts) {
+          Own own = new Own(part.group(), part.own());
+          if (left.merge(new Ask(own, part.owner(), part.cents()), -1, Integer::sum) < 0) {
+            return Optional.of("no row asks now for " + part);
+          }
+          wholes.put(part.number() + part.visit(), amounts.getOrDefault(own, 0));
+        }
+      }
+      laid.put(document.number(), parts);
     }
-    return most;
+    return Optional.empty();
   }
 
-  private static int sum(Map<String, Integer> byOwner) {
-    return byOwner.values().stream().mapToInt(Integer::intValue).sum();
+  /**
+   * A visit billed twice to one payer, or more visits than there can be.
+   *
+   * @param documents as they are, or as they would be after another command
+   */
+  Optional<String> billedTwice(List<BilledDocument> documents) {
+    List<String> faults = new ArrayList<>();
+    Map<VisitKey, List<Part>> live = LiveVisits.of(documents, faults);
+    for (List<Part> parts : live.values()) {
+      Set<String> payers = new HashSet<>();
+      for (Part part : parts) {
+        if (!payers.add(terms.account(part.owner()))) {
+          faults.add(part.owner() + " is billed twice: " + parts);
+        }
+      }
+    }
+    return faults.stream().sorted().findFirst().or(() -> bounds.tooMany(live));
   }
 
   /** Where what is out is not what the rows ask for, once everything has been run and sent. */
   Optional<String> unsettled(LifeBook book, List<BilledDocument> documents) {
-    Map<Group, Map<String, Integer>> billed = billed(documents);
-    Map<Group, Set<Map<String, Integer>>> owed = new HashMap<>();
-    for (LifeRow row : book.rows()) {
-      if (row.counts()) {
-        owed.merge(row.group(), asked.getOrDefault(Asking.of(row), Set.of()), LifeModel::together);
-      }
+    List<String> faults = new ArrayList<>();
+    List<List<Part>> visits =
+        new ArrayList<>(LiveVisits.of(documents, faults).values());
+    visits.forEach(parts -> whole(parts).ifPresent(faults::add));
+    List<LifeRow> rows = book.rows().stream().filter(LifeRow::counts).toList();
+    if (faults.isEmpty() && !paired(rows, visits)) {
+      faults.add(
+          "in the end these are billed "
+              + visits
+              + ", and the rows say "
+              + rows.stream().map(row -> row.line(terms)).toList());
     }
-    Set<Group> groups = new HashSet<>(billed.keySet());
-    groups.addAll(owed.keySet());
-    return groups.stream()
-        .filter(
-            group ->
-                !owed.getOrDefault(group, Set.of(Map.of()))
-                    .contains(bare(billed.getOrDefault(group, Map.of()))))
-        .map(
-            group ->
-                "in the end "
-                    + group
-                    + " is billed at "
-                    + billed.getOrDefault(group, Map.of())
-                    + ", its rows ask for one of "
-                    + owed.getOrDefault(group, Set.of()))
-        .sorted()
+    return faults.stream().sorted().findFirst();
+  }
+
+  /** The parts of a visit have to add to all that its row asked when they were laid down. */
+  private Optional<String> whole(List<Part> parts) {
+    int sum = parts.stream().mapToInt(Part::cents).sum();
+    return parts.stream()
+        .filter(part -> sum != wholes.getOrDefault(part.number() + part.visit(), -1))
+        .map(part -> "in the end not all of a visit is billed: " + parts)
         .findFirst();
   }
 
-  /** Each of one with each of the other. */
-  private static Set<Map<String, Integer>> together(
-      Set<Map<String, Integer>> one, Set<Map<String, Integer>> other) {
-    Set<Map<String, Integer>> sums = new HashSet<>();
-    for (Map<String, Integer> first : one) {
-      for (Map<String, Integer> second : other) {
-        Map<String, Integer> sum = new TreeMap<>(first);
-        second.forEach((owner, cents) -> sum.merge(owner, cents, Integer::sum));
-        sums.add(bare(sum));
+  /** Whether each row has a visit of its own, and no visit is left over. */
+  private boolean paired(List<LifeRow> rows, List<List<Part>> visits) {
+    if (rows.isEmpty()) {
+      return visits.isEmpty();
+    }
+    for (List<Part> visit : visits) {
+      if (says(visit, rows.get(0))) {
+        List<List<Part>> others = new ArrayList<>(visits);
+        others.remove(visit);
+        if (paired(rows.subList(1, rows.size()), others)) {
+          return true;
+        }
       }
     }
-    return sums;
+    return false;
   }
 
-  /** Without those who owe nothing. */
-  private static Map<String, Integer> bare(Map<String, Integer> byOwner) {
-    Map<String, Integer> bare = new TreeMap<>(byOwner);
-    bare.values().removeIf(cents -> cents == 0);
-    return bare;
+  /** Whether the row says what is billed: the same words, or another way to the same amount. */
+  private boolean says(List<Part> visit, LifeRow row) {
+    int sum = visit.stream().mapToInt(Part::cents).sum();
+    return visit.get(0).group().equals(row.group(terms))
+        && (visit.get(0).own() == row.cents || sum == row.amount(terms));
   }
 }

@@ -13,8 +13,11 @@ interface LifeProgram {
   /** Month-end; gives its exit code. */
   int monthEnd(Path book, YearMonth month, boolean includeEarlier, Optional<String> correct);
 
-  /** Month-end cut short, before its documents are recorded or just after. */
-  void killed(Path book, YearMonth month, boolean recorded);
+  /** Month-end cut short at some moment; any number means one. */
+  void killed(Path book, YearMonth month, int moment);
+
+  /** Send cut short at some moment; any number means one. */
+  void killedSend(Path book, YearMonth month, int moment);
 
   /** Send without delivery; gives its exit code. */
   int send(Path book, YearMonth month);

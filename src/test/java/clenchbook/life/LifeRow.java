@@ -1,20 +1,17 @@
 package clenchbook.life;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 
-/** A row of Visits, and what it asks of whom by plain arithmetic. */
+/** A row of Visits. */
 final class LifeRow {
-  static final int WHOLE = 100;
   private static final int AT_THE_TRUCK = 5_01;
 
   final int name;
-  final String horse;
   final int paid;
+  String horse;
   String owner;
   LocalDate date = LocalDate.EPOCH;
   String work = "";
@@ -26,6 +23,9 @@ final class LifeRow {
   boolean held;
   boolean cancelled;
 
+  private Consumer<LifeRow> back = row -> {};
+  private boolean changed;
+
   LifeRow(int name, String horse, String owner, boolean paidAtTruck) {
     this.name = name;
     this.horse = horse;
@@ -33,20 +33,23 @@ final class LifeRow {
     this.paid = paidAtTruck ? AT_THE_TRUCK : 0;
   }
 
-  private Consumer<LifeRow> back = row -> {};
-  private boolean changed;
-
-  /** What does not stand in the row itself: Ruth's share of Bess in per cent, the list prices. */
-  record Terms(int ruthsShare, Map<String, Integer> prices) {}
-
-  /** What the row itself says of its charge; a change of anything else touches drafts only. */
-  record Own(LocalDate date, String work, int cents) {}
-
-  /** A day, horse and Work: what rows that are alike have in common. */
-  record Group(LocalDate date, String horse, String work) {}
+  /**
+   * A day, horse and Work: what rows that are alike have in common. Two owners have a Jet each; a
+   * Star whose owner is put right is one horse all the while.
+   */
+  record Group(LocalDate date, String horse, String work) {
+    static Group of(LocalDate date, String horse, String work, String owner) {
+      String key = horse.toLowerCase(Locale.ROOT);
+      return new Group(
+          date,
+          key.equals("jet") ? key + " of " + LifeTerms.person(owner) : key,
+          work.toLowerCase(Locale.ROOT));
+    }
+  }
 
   /** Changes the row, so that the change can be undone. */
   void change(Consumer<LifeRow> change) {
+    String horseBefore = horse;
     LocalDate dateBefore = date;
     String ownerBefore = owner;
     String workBefore = work;
@@ -57,6 +60,7 @@ final class LifeRow {
     change.accept(this);
     back =
         row -> {
+          row.horse = horseBefore;
           row.date = dateBefore;
           row.owner = ownerBefore;
           row.work = workBefore;
@@ -81,61 +85,31 @@ final class LifeRow {
   }
 
   boolean ownerMayChange() {
-    return horse.equals("Star") || horse.equals("Bess");
+    return horse.equals("Star") || horse.equals("Bess") || horse.equals("Jet");
   }
 
-  Own own() {
-    return new Own(date, work, cents);
+  Group group(LifeTerms terms) {
+    return Group.of(date, terms.horse(horse), work, owner);
   }
 
-  Group group() {
-    return new Group(date, horse.toLowerCase(), work.toLowerCase());
-  }
-
-  int amount(Terms terms) {
-    return cents >= 0 ? cents : terms.prices().getOrDefault(work, 0);
+  int amount(LifeTerms terms) {
+    return cents >= 0 ? cents : terms.listPrice(work);
   }
 
   /** Who is to be billed how much. */
-  Map<String, Integer> parts(Terms terms) {
-    return parts(amount(terms), terms);
+  Map<String, Integer> parts(LifeTerms terms) {
+    return terms.parts(this, amount(terms));
   }
 
-  /**
-   * Whose the money is that was taken at the truck: the sharer's whom the row names, else all's.
-   */
-  Map<String, Integer> handedOver(Terms terms) {
-    return horse.equals("Bess") && !owner.isEmpty() ? Map.of(owner, paid) : parts(paid, terms);
-  }
-
-  private Map<String, Integer> parts(int whole, Terms terms) {
-    Map<String, Integer> parts = new TreeMap<>();
-    switch (horse) {
-      case "Bess" -> {
-        int ruths =
-            new BigDecimal(whole)
-                .multiply(new BigDecimal(terms.ruthsShare()))
-                .divide(new BigDecimal(WHOLE), 0, RoundingMode.HALF_UP)
-                .intValueExact();
-        parts.put("Ruth", ruths);
-        parts.put("Adam", whole - ruths);
-      }
-      case "Jet", "Star" -> parts.put(owner, whole);
-      default -> parts.put("Maeve", whole);
-    }
-    return parts;
-  }
-
-  String line() {
+  String line(LifeTerms terms) {
     return String.join(
-            ",",
-            held ? "soon" : date.toString(),
-            owner,
-            horse,
-            work,
-            cents < 0 ? "" : LifeBook.text(cents),
-            paid == 0 ? "" : LifeBook.text(paid),
-            cancelled ? "cancelled" : "")
-        + "\n";
+        ",",
+        held ? "soon" : date.toString(),
+        owner,
+        terms.horse(horse),
+        work,
+        cents < 0 ? "" : LifeSheets.text(cents),
+        paid == 0 ? "" : LifeSheets.text(paid),
+        cancelled ? "cancelled" : "");
   }
 }
