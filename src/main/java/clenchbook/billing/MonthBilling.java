@@ -8,6 +8,7 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.billing.documents.LineMaker;
+import clenchbook.billing.documents.VisitKey;
 import clenchbook.billing.numbering.BegunNumbers;
 import clenchbook.billing.numbering.NumberPattern;
 import clenchbook.book.Names;
@@ -95,12 +96,16 @@ public final class MonthBilling {
   }
 
   /** A correction that was asked for stays as long as its reason does. */
-  private Set<String> drafted() {
+  private Map<String, Set<VisitKey>> drafted() {
     return register.stream()
         .filter(document -> ofMonth(document) && document.state() == DocumentState.DRAFT)
         .filter(document -> !document.invoice())
-        .map(BilledDocument::corrects)
-        .collect(Collectors.toSet());
+        .collect(
+            Collectors.groupingBy(
+                BilledDocument::corrects,
+                Collectors.flatMapping(
+                    document -> document.lines().stream().map(DocumentLine::visit),
+                    Collectors.toSet())));
   }
 
   private LocalDate openingDate() {

@@ -249,4 +249,21 @@ class OrderOfEventsTest {
     ledger.sendMonth("2026-11");
     netOfRuth("81.01", ledger);
   }
+
+  @Test
+  void a_correction_asked_for_twice_takes_back_no_more_than_asked_for_once() {
+    WrittenBook shared =
+        book()
+            .horse("Horse: Bess, Owner: Ruth, Share %: 50")
+            .horse("Horse: Bess, Owner: Adam, Share %: 50");
+    String bess = "Date: 2026-10-05, Horse: Bess, Work: Trim, Charge: 40";
+    String star = "Date: 2026-10-06, Horse: Star, Owner: Ruth, Work: Trim, Charge: 57";
+    Ledger ledger = new Ledger().run(shared.visit(bess).visit(star), "2026-10");
+    ledger.sendMonth("2026-10");
+    // Both rows are deleted; what is asked for is Adam's invoice, and his sharer's part goes with it.
+    List<String> once = ledger.correcting(book(), "2026-10", "2026-0001").documents();
+    List<String> twice = ledger.correcting(book(), "2026-10", "2026-0001").documents();
+    assertEquals(once, twice);
+    assertTrue(twice.contains("2026-0004 Ruth -20.00 draft"), twice.toString());
+  }
 }

@@ -119,15 +119,9 @@ final class Life {
     List<BilledDocument> documents = program.documents();
     Map<String, String> bytes = program.bytes();
     expect(program.monthEnd(folder, month, earlier, correct) != 2, "repeated, it could not run");
-    expect(
-        written.equals(program.written()),
-        "the same again wrote something else: "
-            + month
-            + "\n"
-            + written
-            + "\n"
-            + program.written());
-    expect(documents.equals(program.documents()), "the same again decided otherwise: " + month);
+    String again = "the same again: " + inWords(program.documents());
+    expect(documents.equals(program.documents()), again);
+    expect(written.equals(program.written()), "the same again wrote something else: " + month);
     expect(bytes.equals(program.bytes()), "the same again printed otherwise: " + month);
   }
 

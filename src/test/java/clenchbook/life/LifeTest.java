@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LifeTest {
   private static final long SEED = Long.getLong("life.seed", 20261016);
   private static final int LENGTH = Integer.getInteger("life.length", 30);
+  private static final int MOST_FAULTS = 5;
 
   @TempDir private Path folder;
 
@@ -29,12 +30,15 @@ class LifeTest {
   }
 
   private void live(int lives) {
-    for (int life = 0; life < lives; life++) {
-      List<LifeEvent> events = LifeEvent.sequence(SEED + life, LENGTH);
-      Optional<String> fault = fault(events);
-      if (fault.isPresent()) {
-        fail("seed " + (SEED + life) + ": " + fault(shrunk(events)).orElseThrow());
+    List<Long> seeds = new ArrayList<>();
+    for (int life = 0; life < lives && seeds.size() < MOST_FAULTS; life++) {
+      if (fault(LifeEvent.sequence(SEED + life, LENGTH)).isPresent()) {
+        seeds.add(SEED + life);
       }
+    }
+    if (!seeds.isEmpty()) {
+      List<LifeEvent> shortest = shrunk(LifeEvent.sequence(seeds.get(0), LENGTH));
+      fail("seeds " + seeds + "; the first one shrunk: " + fault(shortest).orElseThrow());
     }
   }
 

@@ -55,6 +55,18 @@ class SheetFindingTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"Formerly, Ruth Alder", "E-invoice, xrechnung", "Buyer reference, 04-11"})
+  void an_owners_sheet_with_one_column_more_is_read(String heading, String cell) {
+    ReadResult result =
+        SmallBook.visits("Date|Owner|Horse|Work|Charge")
+            .visit(DAY, "Ann", "Bramble", "Trim", 45)
+            .sheet("Owners", "Owner|" + heading)
+            .row("Owners", "Ann", cell)
+            .read(folder);
+    assertEquals(1, result.book().owners().size(), heading);
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "Date|Owner|Hrose|Work|Charge, C, Horse",
     "Dtae|Owner|Horse|Work|Charge, A, Date",

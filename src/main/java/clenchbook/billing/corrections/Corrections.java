@@ -38,7 +38,7 @@ public final class Corrections {
   private final VisitChange.Rules rules;
   private final MovedRows moved;
   private final Set<VisitKey> cancelled = new HashSet<>();
-  private final Set<String> asked = new HashSet<>();
+  private final Map<String, Set<VisitKey>> drafted;
   private final List<Difference> differences = new ArrayList<>();
   private final Map<Job, String> rebilled = new IdentityHashMap<>();
   private final Map<Job, Set<String>> rest = new IdentityHashMap<>();
@@ -48,7 +48,8 @@ public final class Corrections {
   public record Credit(BilledDocument invoice, List<DocumentLine> lines) {}
 
   /**
-   * @param drafted the numbers that credit notes drafted in this month already take back from
+   * @param drafted the visits that credit notes drafted in this month already take back, by the
+   *     number of their invoice: a correction that was asked for stays, and asks for no other
    */
   public Corrections(
       Jobs jobs,
@@ -56,7 +57,7 @@ public final class Corrections {
       VisitMatching matching,
       LineMaker maker,
       BillingOptions options,
-      Set<String> drafted) {
+      Map<String, Set<VisitKey>> drafted) {
     this.jobs = jobs;
     index = jobs.index();
     this.billed = billed;
@@ -64,8 +65,7 @@ public final class Corrections {
     this.maker = maker;
     this.options = options;
     rules = new VisitChange.Rules(maker, index::ownerName);
-    options.correct().ifPresent(number -> asked.add(Names.key(number)));
-    drafted.forEach(number -> asked.add(Names.key(number)));
+    this.drafted = Map.copyOf(drafted);
     jobs.all().stream().filter(Job::cancelled).forEach(job -> cancelled.add(VisitKey.of(job, 1)));
     moved = new MovedRows(index, missing(), unknown(jobs));
     billed.visits().forEach(this::compare);
@@ -207,11 +207,15 @@ public final class Corrections {
         bearings.stream().anyMatch(bearing -> bearing.invoice().month().isAfter(options.month()));
     return !before
         && bearings.stream()
-            .map(Bearing::invoice)
             .anyMatch(
-                invoice ->
-                    invoice.month().isBefore(options.month())
-                        || asked.contains(Names.key(invoice.number())));
+                bearing ->
+                    bearing.invoice().month().isBefore(options.month()) || askedFor(bearing));
+  }
+
+  private boolean askedFor(Bearing bearing) {
+    String number = bearing.invoice().number();
+    return options.correct().filter(asked -> Names.same(asked, number)).isPresent()
+        || drafted.getOrDefault(number, Set.of()).contains(bearing.visit());
   }
 
   private void credit(Bearing bearing) {
