@@ -260,7 +260,8 @@ class OrderOfEventsTest {
     String star = "Date: 2026-10-06, Horse: Star, Owner: Ruth, Work: Trim, Charge: 57";
     Ledger ledger = new Ledger().run(shared.visit(bess).visit(star), "2026-10");
     ledger.sendMonth("2026-10");
-    // Both rows are deleted; what is asked for is Adam's invoice, and his sharer's part goes with it.
+    // Both rows are deleted; what is asked for is Adam's invoice, and his sharer's part goes with
+    // it.
     List<String> once = ledger.correcting(book(), "2026-10", "2026-0001").documents();
     List<String> twice = ledger.correcting(book(), "2026-10", "2026-0001").documents();
     assertEquals(once, twice);

@@ -194,7 +194,9 @@ final class Life {
     return String.join(
         ", ",
         documents.stream()
-            .map(each -> each.number() + " " + each.owner() + " " + each.gross() + " " + each.state())
+            .map(
+                each ->
+                    each.number() + " " + each.owner() + " " + each.gross() + " " + each.state())
             .toList());
   }
 
@@ -208,8 +210,7 @@ final class Life {
       expect(first, document.number() + " is given twice");
     }
     years.forEach(
-        (year, all) ->
-            expect(all.size() == Collections.max(all), year + " has gaps: " + all));
+        (year, all) -> expect(all.size() == Collections.max(all), year + " has gaps: " + all));
     years.forEach(
         (year, all) ->
             expect(all.size() >= last.getOrDefault(year, 0), year + " has lost a number"));

@@ -232,13 +232,10 @@ final class LifeBook {
         .filter(row -> !row.date.isBefore(from) && !row.date.isAfter(to))
         .forEach(
             row ->
-                terms
-                    .handedOver(row)
-                    .forEach((who, part) -> paid.merge(who, part, Integer::sum)));
+                terms.handedOver(row).forEach((who, part) -> paid.merge(who, part, Integer::sum)));
     payments.stream()
         .filter(money -> !money.date().isBefore(from) && !money.date().isAfter(to))
-        .forEach(
-            money -> paid.merge(terms.account(money.owner()), money.takenOff(), Integer::sum));
+        .forEach(money -> paid.merge(terms.account(money.owner()), money.takenOff(), Integer::sum));
     return paid;
   }
 

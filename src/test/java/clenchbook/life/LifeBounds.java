@@ -23,8 +23,7 @@ final class LifeBounds {
   /** Where a row stood, and who was to pay. */
   private record Place(LocalDate date, String horse, String work, Set<String> payers) {
     static Place of(LifeRow row, LifeTerms terms) {
-      return new Place(
-          row.date, terms.horse(row.horse), row.work, row.parts(terms).keySet());
+      return new Place(row.date, terms.horse(row.horse), row.work, row.parts(terms).keySet());
     }
 
     /** Whether at most one of day, horse and Work differs, and the day by a month at most. */
@@ -71,9 +70,7 @@ final class LifeBounds {
               .mapToInt(each -> mostAtOnce(List.copyOf(each)))
               .sum();
       long visits =
-          live.values().stream()
-              .filter(parts -> horses.contains(parts.get(0).horse()))
-              .count();
+          live.values().stream().filter(parts -> horses.contains(parts.get(0).horse())).count();
       if (visits > most) {
         return Optional.of(horses + ": " + visits + " visits are billed, " + most + " at most");
       }

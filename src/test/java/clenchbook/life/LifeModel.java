@@ -102,8 +102,7 @@ final class LifeModel {
   /** Where what is out is not what the rows ask for, once everything has been run and sent. */
   Optional<String> unsettled(LifeBook book, List<BilledDocument> documents) {
     List<String> faults = new ArrayList<>();
-    List<List<Part>> visits =
-        new ArrayList<>(LiveVisits.of(documents, faults).values());
+    List<List<Part>> visits = new ArrayList<>(LiveVisits.of(documents, faults).values());
     visits.forEach(parts -> whole(parts).ifPresent(faults::add));
     List<LifeRow> rows = book.rows().stream().filter(LifeRow::counts).toList();
     if (faults.isEmpty() && !paired(rows, visits)) {

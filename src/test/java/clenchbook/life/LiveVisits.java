@@ -86,8 +86,7 @@ final class LiveVisits {
     }
     Map<VisitKey, List<Part>> live = new HashMap<>();
     out.values()
-        .forEach(
-            part -> live.computeIfAbsent(part.visit(), unused -> new ArrayList<>()).add(part));
+        .forEach(part -> live.computeIfAbsent(part.visit(), unused -> new ArrayList<>()).add(part));
     return live;
   }
 }
