@@ -40,6 +40,7 @@ final class LifeBook {
   private final List<LifeRow> rows = new ArrayList<>();
 
   private final List<Money> payments = new ArrayList<>();
+  private final LifeSheets sheets = new LifeSheets();
   private LifeTerms terms = LifeTerms.first();
   private int names;
 
@@ -246,6 +247,6 @@ final class LifeBook {
             .filter(row -> row.there)
             .sorted(Comparator.comparingInt(row -> row.name))
             .toList();
-    LifeSheets.write(folder, terms, visits, payments);
+    sheets.write(folder, terms, visits, payments);
   }
 }

@@ -6,17 +6,19 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** The farrier's book as a folder of CSV files. */
+/** The farrier's book as a folder of CSV files, of which only what changed is written again. */
 final class LifeSheets {
-  private LifeSheets() {}
+  private final Map<String, String> written = new HashMap<>();
 
   static String text(int cents) {
     return BigDecimal.valueOf(cents, 2).toPlainString();
   }
 
-  static void write(
+  void write(
       Path folder, LifeTerms terms, List<LifeRow> visits, List<LifeBook.Money> payments) {
     try {
       Files.createDirectories(folder);
@@ -87,7 +89,12 @@ final class LifeSheets {
             + ",";
   }
 
-  private static void write(Path folder, String sheet, String text) throws IOException {
-    Files.writeString(folder.resolve(sheet + ".csv"), text);
+  private void write(Path folder, String sheet, String text) throws IOException {
+    if (!text.equals(written.put(sheet, text))) {
+      Path file = folder.resolve(sheet + ".csv");
+      // Some file systems wait for the disk when a file that stands there is cut off and filled.
+      Files.deleteIfExists(file);
+      Files.writeString(file, text);
+    }
   }
 }
