@@ -26,19 +26,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The program's decisions over a register in memory, without printing: quick. */
+/** The program's decisions, without printing: quick. */
 final class CoreProgram implements LifeProgram {
   private static final int COULD_NOT_RUN = 2;
 
-  private List<BilledDocument> documents = List.of();
-  private final Map<String, String> bytes = new TreeMap<>();
+  private final LifeStore store;
   private final Map<String, BigDecimal> balances = new TreeMap<>();
   private String written = "";
   private String read = "";
   private Optional<OpenBook> opened = Optional.empty();
+
+  CoreProgram(LifeStore store) {
+    this.store = store;
+  }
 
   private OpenBook open(Path book) {
     String text = text(book);
@@ -77,12 +82,12 @@ final class CoreProgram implements LifeProgram {
     BillingDecision decision =
         MonthBilling.decide(
             open.jobs(),
-            documents,
+            store.documents(),
             new BillingOptions(month, includeEarlier, correct, open.visitsHeld()));
     if (correct.isPresent() && corrected(decision, correct.get()).isEmpty()) {
       return COULD_NOT_RUN;
     }
-    record(decision);
+    record(decision.documents());
     balances.clear();
     Accounts.of(open.jobs(), decision, month.atDay(1), month.atEndOfMonth())
         .forEach(account -> balances.put(account.owner(), account.balance()));
@@ -98,38 +103,47 @@ final class CoreProgram implements LifeProgram {
         .toList();
   }
 
-  private void record(BillingDecision decision) {
-    for (BilledDocument document : decision.documents()) {
-      boolean kept =
-          documents.stream()
-              .anyMatch(d -> d.number().equals(document.number()) && d.state().fixed());
-      if (!kept) {
-        bytes.put(document.number(), document.in(DocumentState.ISSUED).toString());
-      }
-    }
-    documents = decision.documents();
+  /** Keeps the documents; the bytes of one say what it says once it is out. */
+  private void record(List<BilledDocument> documents) {
+    Set<String> fixed =
+        store.documents().stream()
+            .filter(document -> document.state().fixed())
+            .map(BilledDocument::number)
+            .collect(Collectors.toSet());
+    Map<String, String> drafts = new TreeMap<>();
+    documents.stream()
+        .filter(document -> !fixed.contains(document.number()))
+        .forEach(
+            document ->
+                drafts.put(document.number(), document.in(DocumentState.ISSUED).toString()));
+    store.record(documents, drafts);
   }
 
-  /** Before its documents are recorded, or after. */
   @Override
   public void killed(Path book, YearMonth month, int moment) {
-    if (moment % 2 == 0) {
-      monthEnd(book, month, false, Optional.empty());
-    }
+    dying(moment, () -> monthEnd(book, month, false, Optional.empty()));
   }
 
   @Override
   public void killedSend(Path book, YearMonth month, int moment) {
-    if (moment % 2 == 0) {
-      send(book, month);
+    dying(moment, () -> send(book, month));
+  }
+
+  private void dying(int moment, Runnable run) {
+    store.dieAt(moment);
+    try {
+      run.run();
+    } catch (LifeStore.Killed expected) {
+      // The next command finds what the killed one left.
+    } finally {
+      store.liveOn();
     }
   }
 
   @Override
   public int send(Path book, YearMonth month) {
     Optional<BillingDecision> decision = sound(book, month);
-    decision.ifPresent(this::record);
-    decision.ifPresent(unused -> documents = issued(documents, month));
+    decision.ifPresent(sent -> record(issued(sent.documents(), month)));
     return decision.isPresent() ? 0 : COULD_NOT_RUN;
   }
 
@@ -140,20 +154,22 @@ final class CoreProgram implements LifeProgram {
 
   @Override
   public int preview(Path book, YearMonth month) {
-    record(asLastAsked(book, month));
+    record(asLastAsked(book, month).documents());
     return 0;
   }
 
   private BillingDecision asLastAsked(Path book, YearMonth month) {
     OpenBook open = open(book);
     return MonthBilling.decide(
-        open.jobs(), documents, LastAsked.of(open.jobs(), documents, month, open.visitsHeld()));
+        open.jobs(),
+        store.documents(),
+        LastAsked.of(open.jobs(), store.documents(), month, open.visitsHeld()));
   }
 
   /** The month as it would go out; empty where it is not as it was last laid down. */
   private Optional<BillingDecision> sound(Path book, YearMonth month) {
     BillingDecision decision = asLastAsked(book, month);
-    return Unprepared.of(documents, decision).isEmpty() ? Optional.of(decision) : Optional.empty();
+    return Unprepared.of(store.documents(), decision).isEmpty() ? Optional.of(decision) : Optional.empty();
   }
 
   private static List<BilledDocument> issued(List<BilledDocument> documents, YearMonth month) {
@@ -168,12 +184,12 @@ final class CoreProgram implements LifeProgram {
 
   @Override
   public List<BilledDocument> documents() {
-    return documents;
+    return store.documents();
   }
 
   @Override
   public Map<String, String> bytes() {
-    return Map.copyOf(bytes);
+    return store.bytes();
   }
 
   @Override

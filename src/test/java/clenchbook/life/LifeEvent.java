@@ -105,4 +105,13 @@ record LifeEvent(Kind kind, int one, int two, int three) {
     }
     return one < RANGE * 8 / 10 ? Math.min(touched + 1, months - 1) : one % months;
   }
+
+  /** The event, and before a month-end or a send the same command killed. */
+  List<LifeEvent> killedFirst() {
+    return switch (kind) {
+      case MONTH_END -> List.of(new LifeEvent(Kind.KILLED, one, two, three), this);
+      case SEND -> List.of(new LifeEvent(Kind.KILLED_SEND, one, two, three), this);
+      default -> List.of(this);
+    };
+  }
 }

@@ -1,5 +1,7 @@
 package clenchbook.life;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.nio.file.Path;
@@ -24,6 +26,34 @@ class LifeTest {
   }
 
   @Test
+  void two_random_lives_are_as_sound_in_a_register_whose_recording_is_killed() {
+    liveInRegister(2);
+  }
+
+  @Test
+  @Tag("demand")
+  void fifty_random_lives_are_as_sound_in_a_register_whose_recording_is_killed() {
+    liveInRegister(Integer.getInteger("life.registers", 50));
+  }
+
+  /** The commands are killed more often than in other lives. */
+  private void liveInRegister(int lives) {
+    int kills = 0;
+    for (int life = 0; life < lives; life++) {
+      List<LifeEvent> events = new ArrayList<>();
+      for (LifeEvent event : LifeEvent.sequence(SEED + life, LENGTH)) {
+        events.addAll(event.killedFirst());
+      }
+      RegisterStore store = new RegisterStore(folder);
+      Optional<String> fault =
+          Life.fault(new CoreProgram(store), folder.resolve("book"), events);
+      assertEquals(Optional.empty(), fault, "seed " + (SEED + life));
+      kills += store.kills();
+    }
+    assertTrue(kills >= lives, "only " + kills + " recordings were killed");
+  }
+
+  @Test
   @Tag("demand")
   void a_thousand_random_lives_bill_no_visit_twice_and_lose_none() {
     live(Integer.getInteger("life.count", 1000));
@@ -43,7 +73,7 @@ class LifeTest {
   }
 
   private Optional<String> fault(List<LifeEvent> events) {
-    return Life.fault(new CoreProgram(), folder.resolve("book"), events);
+    return Life.fault(new CoreProgram(new MemoryStore()), folder.resolve("book"), events);
   }
 
   /** Leaves out one event after another as long as something still goes wrong. */
