@@ -169,7 +169,9 @@ final class CoreProgram implements LifeProgram {
   /** The month as it would go out; empty where it is not as it was last laid down. */
   private Optional<BillingDecision> sound(Path book, YearMonth month) {
     BillingDecision decision = asLastAsked(book, month);
-    return Unprepared.of(store.documents(), decision).isEmpty() ? Optional.of(decision) : Optional.empty();
+    return Unprepared.of(store.documents(), decision).isEmpty()
+        ? Optional.of(decision)
+        : Optional.empty();
   }
 
   private static List<BilledDocument> issued(List<BilledDocument> documents, YearMonth month) {

@@ -18,8 +18,7 @@ final class LifeSheets {
     return BigDecimal.valueOf(cents, 2).toPlainString();
   }
 
-  void write(
-      Path folder, LifeTerms terms, List<LifeRow> visits, List<LifeBook.Money> payments) {
+  void write(Path folder, LifeTerms terms, List<LifeRow> visits, List<LifeBook.Money> payments) {
     try {
       Files.createDirectories(folder);
       write(

@@ -45,8 +45,7 @@ class LifeTest {
         events.addAll(event.killedFirst());
       }
       RegisterStore store = new RegisterStore(folder);
-      Optional<String> fault =
-          Life.fault(new CoreProgram(store), folder.resolve("book"), events);
+      Optional<String> fault = Life.fault(new CoreProgram(store), folder.resolve("book"), events);
       assertEquals(Optional.empty(), fault, "seed " + (SEED + life));
       kills += store.kills();
     }
