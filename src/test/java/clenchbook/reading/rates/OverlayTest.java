@@ -57,8 +57,15 @@ class OverlayTest {
 
   @Test
   void a_gap_is_refused() throws IOException {
-    write("us/mileage.csv", "business,Rate,0.735,per mile,2028-01-01,2028-12-31,Notice,,\n");
-    refused("has a gap from 2027-01-01 to 2027-12-31");
+    int last =
+        RateFiles.bundled().table("us/mileage").rows().stream()
+            .filter(row -> row.code().equals("business"))
+            .mapToInt(row -> row.to().getYear())
+            .max()
+            .orElseThrow();
+    String year = (last + 2) + "-01-01," + (last + 2) + "-12-31";
+    write("us/mileage.csv", "business,Rate,0.735,per mile," + year + ",Notice,,\n");
+    refused("has a gap from " + (last + 1) + "-01-01 to " + (last + 1) + "-12-31");
   }
 
   @Test

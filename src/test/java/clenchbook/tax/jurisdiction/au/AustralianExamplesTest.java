@@ -123,7 +123,7 @@ class AustralianExamplesTest {
 
   @Test
   void no_limit_is_known_for_a_year_that_nobody_looked_up() {
-    assertFalse(Published.isKnown("au/depreciation", "limit", "2027-07-01"));
-    assertFalse(Published.isKnown("au/vehicle", "business", "2027-07-01"));
+    assertFalse(Published.isKnown("au/depreciation", "limit", "2099-07-01"));
+    assertFalse(Published.isKnown("au/vehicle", "business", "2099-07-01"));
   }
 }
