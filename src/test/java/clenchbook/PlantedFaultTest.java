@@ -43,6 +43,12 @@ class PlantedFaultTest {
             planted("stock.Planted", "Object a = System.getenv(\"HOME\");"),
             planted("reports.month.Planted", "Object a = new java.util.Random();"),
             planted("costing.Planted", "Object a = System.out;")));
+    faults.put(
+        "guesses of headings touch no file and ask nothing of the machine",
+        List.of(
+            planted("reading.proposal.Planted", "java.nio.file.Path place;"),
+            planted("reading.proposal.Planted", "Object a = java.util.Locale.getDefault();"),
+            planted("reading.proposal.Planted", "Object a = new java.util.Random();")));
     for (int place = 0; place < LayerTest.ORDER.size() - 1; place++) {
       String lower = LayerTest.ORDER.get(place);
       String upper = LayerTest.ORDER.get(place + 1);

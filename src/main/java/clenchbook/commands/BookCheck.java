@@ -36,8 +36,19 @@ public final class BookCheck {
   private final Path book;
   private final Optional<Path> register;
   private final Optional<Path> marked;
+  private final boolean propose;
   private final Machine machine;
   private final Terminal terminal;
+
+  /** A run that guesses no headings; see the other constructor. */
+  public BookCheck(
+      Path book,
+      Optional<Path> register,
+      Optional<Path> marked,
+      Machine machine,
+      Terminal terminal) {
+    this(book, register, marked, false, machine, terminal);
+  }
 
   /**
    * Makes the run.
@@ -45,6 +56,7 @@ public final class BookCheck {
    * @param book the workbook
    * @param register the register, for the numbers that payments name; empty for the one beside
    * @param marked where to write the marked copy; empty for none
+   * @param propose whether to guess unknown sheets and headings, into the file beside the book
    * @param machine the machine
    * @param terminal where the problems are printed
    */
@@ -52,11 +64,13 @@ public final class BookCheck {
       Path book,
       Optional<Path> register,
       Optional<Path> marked,
+      boolean propose,
       Machine machine,
       Terminal terminal) {
     this.book = book;
     this.register = register;
     this.marked = marked;
+    this.propose = propose;
     this.machine = machine;
     this.terminal = terminal;
   }
@@ -66,10 +80,15 @@ public final class BookCheck {
    * name are then not known, and no copy is written.
    *
    * @return 1 when rows are held back, else 0
-   * @throws RunFault when the book can't be read or holds no visits
+   * @throws RunFault when the book can't be read or holds no visits and nothing is guessed, or when
+   *     the file for the guesses is there already
    * @throws RegisterFault when there is a register that is damaged or can't be read
    */
   public int run() {
+    ProposedHeadings headings = new ProposedHeadings(book, machine, terminal);
+    if (propose) {
+      headings.refuseToOverwrite();
+    }
     OpenBook open = OpenBook.read(book, machine, terminal);
     open.warnOfLaterDates(machine.today(), terminal);
     List<BilledDocument> documents = documents(open);
@@ -78,8 +97,11 @@ public final class BookCheck {
     problems.addAll(RenamedOwners.problems(open.jobs().index(), documents));
     List<Problem> sorted = tell(open, problems);
     marked.ifPresent(copy -> write(copy, sorted));
-    open.withVisits();
     boolean held = sorted.stream().anyMatch(problem -> problem.severity() == Severity.HELD);
+    if (propose && headings.write(open)) {
+      return held ? 1 : 0;
+    }
+    open.withVisits();
     Typing typing =
         new Typing(
             book, Optional.empty(), new RegisterChoice(register, false, false), machine.headings());

@@ -72,8 +72,15 @@ public final class NearestName {
     return kept.toString();
   }
 
-  /** The distance of two bare names, or any number above {@code limit} when they are further. */
-  static int distance(String a, String b, int limit) {
+  /**
+   * How many letters two bare names are apart.
+   *
+   * @param a small letters and digits
+   * @param b likewise
+   * @param limit how far is looked
+   * @return the distance, or any number above {@code limit} when they are further
+   */
+  public static int distance(String a, String b, int limit) {
     int distance =
         new DamerauLevenshteinDistance(limit).apply(Letters.of(a), Letters.of(b)).intValue();
     return distance < 0 ? limit + 1 : distance;

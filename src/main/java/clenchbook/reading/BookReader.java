@@ -7,11 +7,10 @@ import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.ReadingRules;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.formats.TableFile;
-import clenchbook.reading.formats.cells.Cell;
-import clenchbook.reading.formats.cells.DamagedSheet;
-import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.reading.proposal.BookGuess;
+import clenchbook.reading.proposal.Proposal;
 import clenchbook.reading.recognise.SheetHead;
 import clenchbook.reading.recognise.SheetLayout;
 import clenchbook.reading.recognise.SheetPlan;
@@ -42,7 +41,6 @@ import java.util.function.Function;
  * say how the rest is meant, then every other sheet once, row by row.
  */
 public final class BookReader {
-  private static final int WIDEST_HEAD = 600;
   private static final int ROWS_BETWEEN_SIGNS = 5_000;
 
   private final TableSource source;
@@ -82,8 +80,31 @@ public final class BookReader {
     }
   }
 
+  /**
+   * Guesses what the sheets and headings mean that are not known.
+   *
+   * @param file the workbook, a folder of CSV files, or one of them
+   * @param options as for {@link #read}
+   * @return a row for each of them, in the order of the book
+   * @throws UnreadableWorkbook when it can't be used at all, with the reason in one line
+   * @throws IOException when the disk fails
+   */
+  public static List<Proposal> propose(Path file, ReadOptions options) throws IOException {
+    try (TableSource source = TableFile.open(file, options.password())) {
+      BookReader reader = new BookReader(source, file, options);
+      List<SheetHead> heads = SheetHeads.of(source);
+      OwnWords own = reader.ownWords(heads);
+      SheetRecognizer recognizer = new SheetRecognizer(reader.vocabulary, own);
+      List<SheetLayout> layouts = new SheetPlan(recognizer, problem -> {}).layouts(heads);
+      return BookGuess.of(
+          new TableGathering(source, recognizer, own).tables(heads, layouts), reader.vocabulary);
+    } catch (OutOfMemoryError tooLarge) {
+      throw new UnreadableWorkbook("the workbook needs more memory than the program has");
+    }
+  }
+
   private ReadResult read(String sum) throws IOException {
-    List<SheetHead> heads = heads();
+    List<SheetHead> heads = SheetHeads.of(source);
     OwnWords own = ownWords(heads);
     SheetRecognizer recognizer = new SheetRecognizer(vocabulary, own);
     SheetPlan plan = new SheetPlan(recognizer, draft::say);
@@ -115,27 +136,6 @@ public final class BookReader {
     Optional<String> fromFile =
         headingsFromFile ? headingsFile.map(HeadingsFile::name) : Optional.empty();
     return new ReadResult(book, draft.problems(), understood.understood(hidden, fromFile), sum);
-  }
-
-  /** The first rows of every sheet; a sheet that breaks off gives what it has. */
-  private List<SheetHead> heads() throws IOException {
-    List<SheetHead> heads = new ArrayList<>();
-    List<String> names = source.sheetNames();
-    for (int index = 0; index < names.size(); index++) {
-      List<Row> rows = new ArrayList<>();
-      try {
-        source.rows(index, row -> rows.add(narrow(row)) && rows.size() < SheetHead.MOST_ROWS);
-      } catch (DamagedSheet damaged) {
-        // Said when the sheet is read; one that is not needed may be as it likes.
-      }
-      heads.add(new SheetHead(names.get(index), index, List.copyOf(rows)));
-    }
-    return heads;
-  }
-
-  private static Row narrow(Row row) {
-    List<Cell> cells = row.cells().subList(0, Math.min(WIDEST_HEAD, row.cells().size()));
-    return new Row(row.number(), List.copyOf(cells));
   }
 
   /**

@@ -195,7 +195,8 @@ final class UnderstoodBook {
             ProblemKind.COLUMN_NOT_READ,
             at(layout, heading),
             column + " holds " + holds + " and is not read",
-            "a heading of the guide, or a row in Headings (also 'not read')",
+            "a heading of the guide, or a row in Headings (also 'not read'); check --propose can"
+                + " guess",
             shown));
   }
 

@@ -101,7 +101,7 @@ class UnderstoodRunTest {
         lines.contains(
             "Visits!E1: the column 'Quid' holds numbers that may be money or minutes and is not"
                 + " read; expected a heading of the guide, or a row in Headings (also 'not"
-                + " read')"));
+                + " read'); check --propose can guess"));
     assertTrue(lines.contains("  Country GB, from this machine's locale"));
     assertTrue(lines.contains("  Currency GBP, from this machine's locale"));
     assertTrue(lines.contains("  Units metric"));

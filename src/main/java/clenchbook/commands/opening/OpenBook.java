@@ -109,7 +109,18 @@ public record OpenBook(
             .map(problem -> Message.of("commands.noVisitsBecause", name(file), problem.problem()))
             .findFirst()
             .orElseGet(() -> Message.of("commands.noVisits", name(file)));
-    throw new RunFault(why);
+    throw new RunFault(guess(why));
+  }
+
+  /** How to have the headings guessed; a file that is there already is looked through instead. */
+  private Message guess(Message why) {
+    return understood
+        .headingsFile()
+        .map(there -> Message.of("commands.noVisitsLook", why, there))
+        .orElseGet(
+            () ->
+                Message.of(
+                    "commands.noVisitsGuess", why, NextStep.command("check", file, "--propose")));
   }
 
   /** A file's own name; the whole path of a root, which has none. */

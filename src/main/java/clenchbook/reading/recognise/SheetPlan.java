@@ -142,7 +142,8 @@ public final class SheetPlan {
             + "' may be "
             + String.join(" or ", titles)
             + "; it is not read";
-    String expected = "one of these names, or a row in the sheet Headings";
+    String expected =
+        "one of these names, or a row in the sheet Headings; check --propose can guess";
     problems.accept(
         Problem.note(ProblemKind.SHEET_AMBIGUOUS, CellRef.ofSheet(head.name()), problem, expected));
   }
@@ -184,7 +185,7 @@ public final class SheetPlan {
                 + "; the sheet is not read; found "
                 + String.join(", ", miss.found())
                 + questions,
-            "a heading for each, or your own words in the sheet Headings"));
+            "a heading for each, or your own words in Headings; check --propose can guess"));
   }
 
   private void sayNoVisits(List<SheetHead> heads) {
@@ -202,6 +203,6 @@ public final class SheetPlan {
             CellRef.ofSheet(""),
             "no sheet holds visits",
             "a sheet with the headings Date, Horse, Work and Owner; your own words go into the"
-                + " sheet Headings"));
+                + " sheet Headings, and check --propose can guess them"));
   }
 }

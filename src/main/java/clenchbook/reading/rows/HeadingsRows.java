@@ -19,6 +19,7 @@ import java.util.Set;
  */
 public final class HeadingsRows {
   private static final int MOST_ROWS = 5_000;
+  private static final String FORMULA_MARKS = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
   private static final Set<String> GIVEN_BY_NAME = Set.of("Owner", "Horse", "Place");
 
   private final Vocabulary vocabulary;
@@ -50,16 +51,24 @@ public final class HeadingsRows {
   }
 
   public OwnWords read() {
-    rows.stream().filter(row -> row.text("Mine").isEmpty()).forEach(this::rename);
-    rows.stream().filter(row -> !row.text("Mine").isEmpty()).forEach(this::heading);
+    rows.stream().filter(row -> written(row, "Mine").isEmpty()).forEach(this::rename);
+    rows.stream().filter(row -> !written(row, "Mine").isEmpty()).forEach(this::heading);
     return own;
+  }
+
+  /** A cell without the mark that keeps a spreadsheet from taking it for a formula. */
+  private static String written(RowCells row, String heading) {
+    String text = row.text(heading);
+    boolean marked =
+        text.length() > 1 && text.charAt(0) == '\'' && FORMULA_MARKS.indexOf(text.charAt(1)) >= 0;
+    return marked ? text.substring(1) : text;
   }
 
   private void rename(RowCells row) {
     String means = row.text("Means");
     Optional<SheetKind> kind = kind(means);
     if (kind.isPresent()) {
-      own.rename(row.text("Sheet"), kind.get());
+      own.rename(written(row, "Sheet"), kind.get());
     } else {
       List<String> titles = new ArrayList<>();
       for (SheetKind each : SheetKind.values()) {
@@ -78,14 +87,14 @@ public final class HeadingsRows {
   }
 
   private void heading(RowCells row) {
-    String sheet = row.text("Sheet");
+    String sheet = written(row, "Sheet");
     String means = row.text("Means");
     Optional<SheetKind> kind = own.kindOf(sheet).or(() -> vocabulary.canonicalSheet(sheet));
     List<SheetKind> kinds = kind.map(List::of).orElse(List.of(SheetKind.values()));
-    own.add(sheet, row.text("Mine"), means);
+    own.add(sheet, written(row, "Mine"), means);
     OwnMeaning meaning = OwnMeaning.of(means);
     boolean understood =
-        OwnMeaning.isSheetName(row.text("Mine"))
+        OwnMeaning.isSheetName(written(row, "Mine"))
             ? GIVEN_BY_NAME.contains(means)
             : meaning.leftOut()
                 || SettingsRows.isSetting(means)

@@ -3,6 +3,7 @@ package clenchbook.reading.words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,9 +18,12 @@ final class HeadingWords {
   private final Map<String, String> withoutMarks = new HashMap<>();
   private final Map<String, List<String>> weak = new HashMap<>();
   private final Map<String, String> ofLanguage = new HashMap<>();
+  private final Map<String, String> spelled = new LinkedHashMap<>();
+  private final List<String> namesSpelled = new ArrayList<>();
 
   void addNames(WordLists.Line line) {
     line.all().forEach(name -> names.add(SameWords.bare(name)));
+    namesSpelled.addAll(line.all());
     if (!line.words().isEmpty()) {
       keep(line.language(), "", line.words().get(0));
     }
@@ -27,6 +31,8 @@ final class HeadingWords {
 
   void addHeading(WordLists.Line line) {
     String heading = line.key();
+    spelled.putIfAbsent(heading, heading);
+    line.words().forEach(word -> spelled.putIfAbsent(word.replace(WEAK, ""), heading));
     if (line.language().equals(WordLists.ENGLISH)) {
       SameWords.forms(heading).forEach(form -> headings.putIfAbsent(form, heading));
     }
@@ -46,6 +52,16 @@ final class HeadingWords {
 
   private void keep(String language, String heading, String own) {
     ofLanguage.putIfAbsent(language + "\n" + heading, own);
+  }
+
+  /** Every word as it is written, with its heading. */
+  Map<String, String> spelled() {
+    return spelled;
+  }
+
+  /** Every name of the sheet as it is written. */
+  List<String> namesSpelled() {
+    return namesSpelled;
   }
 
   boolean isName(String bareName) {

@@ -2,7 +2,9 @@ package clenchbook.reading.words;
 
 import clenchbook.book.SheetKind;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -71,6 +73,20 @@ public final class SheetWords {
 
   boolean isCalled(String bareName) {
     return english.isName(bareName) || foreign().isName(bareName);
+  }
+
+  /** Every word for a heading in any language, as it is written, with the heading it means. */
+  public Map<String, String> spelled() {
+    Map<String, String> all = new LinkedHashMap<>(english.spelled());
+    foreign().spelled().forEach(all::putIfAbsent);
+    return all;
+  }
+
+  /** Every name of the sheet in any language, as it is written. */
+  public List<String> namesSpelled() {
+    List<String> all = new ArrayList<>(english.namesSpelled());
+    all.addAll(foreign().namesSpelled());
+    return all;
   }
 
   /** The program's own headings, in order. */
