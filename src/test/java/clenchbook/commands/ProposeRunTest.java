@@ -80,6 +80,22 @@ class ProposeRunTest {
     return cells;
   }
 
+  /** The same visits as an old workbook whose cells are all texts. */
+  private Path xls() throws IOException {
+    Path file = folder.resolve("old.xls");
+    try (HSSFWorkbook book = new HSSFWorkbook()) {
+      Sheet sheet = book.createSheet("Doings");
+      for (String line : csv("|").lines().toList()) {
+        Row row = sheet.createRow(sheet.getPhysicalNumberOfRows());
+        for (String cell : line.split("\\|")) {
+          row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(cell);
+        }
+      }
+      book.write(file.toFile());
+    }
+    return file;
+  }
+
   private static Machine machine() {
     return new Machine(LocalDate.of(2026, 4, 1), Locale.UK, Optional.empty());
   }
@@ -145,24 +161,13 @@ class ProposeRunTest {
   @Test
   void an_ods_is_read_after_its_headings_are_guessed() throws IOException {
     Office.require();
-    Office.convert(xlsx("Doings").write(folder), "ods", folder);
-    assertProposed(folder.resolve("book.ods"), folder.resolve("book.headings.csv"));
+    Office.convert(xls(), "ods", folder);
+    assertProposed(folder.resolve("old.ods"), folder.resolve("old.headings.csv"));
   }
 
   @Test
   void an_old_xls_is_read_after_its_headings_are_guessed() throws IOException {
-    Path file = folder.resolve("old.xls");
-    try (HSSFWorkbook book = new HSSFWorkbook()) {
-      Sheet sheet = book.createSheet("Doings");
-      for (String line : csv("|").lines().toList()) {
-        Row row = sheet.createRow(sheet.getPhysicalNumberOfRows());
-        for (String cell : line.split("\\|")) {
-          row.createCell(Math.max(0, row.getLastCellNum())).setCellValue(cell);
-        }
-      }
-      book.write(file.toFile());
-    }
-    assertProposed(file, folder.resolve("old.headings.csv"));
+    assertProposed(xls(), folder.resolve("old.headings.csv"));
   }
 
   @Test
