@@ -33,8 +33,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new BookCheck(
-            book.book, book.register, marked, propose, book.machine(), book.terminal())
+    return new BookCheck(book.book, book.register, marked, propose, book.machine(), book.terminal())
         .run();
   }
 }

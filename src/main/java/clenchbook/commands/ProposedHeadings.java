@@ -101,8 +101,7 @@ final class ProposedHeadings {
     } catch (FileAlreadyExistsException e) {
       throw new RunFault(there(), e);
     } catch (IOException e) {
-      throw new RunFault(
-          Message.of("commands.propose.cantWrite", name(), DiskTrouble.why(e)), e);
+      throw new RunFault(Message.of("commands.propose.cantWrite", name(), DiskTrouble.why(e)), e);
     }
   }
 
