@@ -83,7 +83,7 @@ final class DocumentMaker {
     boolean outside = !lines.isEmpty() && lines.get(0).tax().outsideScope();
     Numbering.Given given =
         number(kind, owner, corrects, fits, document -> document.outsideScope() == outside);
-    LineMaker.Reckoned reckoned = maker.reckon(lines);
+    LineMaker.Priced priced = maker.price(lines);
     LocalDate date = month.atEndOfMonth();
     finished.add(
         new BilledDocument(
@@ -97,11 +97,11 @@ final class DocumentMaker {
             kind == Kind.INVOICE ? due.apply(owner) : date,
             corrects,
             DocumentState.DRAFT,
-            reckoned.lines(),
-            reckoned.taxes(),
-            reckoned.net(),
-            reckoned.tax(),
-            reckoned.net().add(reckoned.tax())));
+            priced.lines(),
+            priced.taxes(),
+            priced.net(),
+            priced.tax(),
+            priced.net().add(priced.tax())));
   }
 
   private Numbering.Given number(

@@ -41,10 +41,10 @@ public final class LastAsked {
   }
 
   private static boolean bears(Jobs jobs, List<BilledDocument> drafts, BillingDecision without) {
-    Set<VisitKey> borne = new HashSet<>();
-    drafts.forEach(draft -> draft.lines().forEach(line -> borne.add(line.visit())));
+    Set<VisitKey> billed = new HashSet<>();
+    drafts.forEach(draft -> draft.lines().forEach(line -> billed.add(line.visit())));
     return without.unbilled().stream()
         .map(new UnbilledVisits(jobs, without.documents()).matching()::key)
-        .anyMatch(borne::contains);
+        .anyMatch(billed::contains);
   }
 }

@@ -30,7 +30,7 @@ import java.util.Map;
 /**
  * Money taken at the truck, by whose it is, for balances and the year's end alike. Where the row
  * gives no amount and says that it is paid in full, that is what the visit is charged: on the
- * invoice that bears it, else by the book. Its tax is reckoned as the invoice reckons it, for all
+ * invoice that bears it, else by the book. Its tax is worked out as the invoice does it, for all
  * such visits of a payer and month together, so that an invoice of which all is paid leaves no odd
  * cent.
  */
@@ -59,7 +59,7 @@ public final class TruckMoney {
   public static TruckMoney of(Jobs jobs, List<BilledDocument> documents) {
     TruckMoney money = new TruckMoney(jobs);
     if (jobs.all().stream().anyMatch(TruckMoney::isInFull)) {
-      money.reckon(jobs, documents);
+      money.count(jobs, documents);
     }
     return money;
   }
@@ -85,7 +85,7 @@ public final class TruckMoney {
     return of(job).values().stream().reduce(unit.zero(), BigDecimal::add);
   }
 
-  private void reckon(Jobs jobs, List<BilledDocument> documents) {
+  private void count(Jobs jobs, List<BilledDocument> documents) {
     VisitMatching matching = new UnbilledVisits(jobs, documents).matching();
     JobCharges charges = new JobCharges(jobs.index());
     Map<String, BilledDocument> bearers = bearers(documents);

@@ -276,7 +276,7 @@ public final class Settings {
   /**
    * Whether any gas cost was given.
    *
-   * @return false when gas is reckoned at nothing for want of a cost
+   * @return false when gas counts as nothing for want of a cost
    */
   public boolean gasCostGiven() {
     return isGiven(Setting.GAS_COST_KG)

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The second way of reckoning, each horse set against itself, in plain words. */
+/** The second way of working it out, each horse set against itself, in plain words. */
 final class GuardReading {
   private final Amounts amounts;
 

@@ -55,9 +55,9 @@ final class ForgeCosts {
     List<BigDecimal> gas = LargestRemainder.splitEqually(setupGas, hot.size(), unit);
     BigDecimal minutes =
         setupMinutes.divide(BigDecimal.valueOf(hot.size()), MathContext.DECIMAL128);
-    for (int turn = 0; turn < hot.size(); turn++) {
-      Job job = hot.get(turn);
-      shares.put(job, new Share(burning(job).add(gas.get(turn)), minutes));
+    for (int index = 0; index < hot.size(); index++) {
+      Job job = hot.get(index);
+      shares.put(job, new Share(burning(job).add(gas.get(index)), minutes));
     }
   }
 

@@ -42,7 +42,7 @@ final class MaterialCosts {
     }
   }
 
-  private record Event(LocalDate date, int turn, Runnable happens) {}
+  private record Event(LocalDate date, int order, Runnable happens) {}
 
   private MaterialCosts(BookIndex index) {
     this.index = index;
@@ -72,7 +72,7 @@ final class MaterialCosts {
               () -> ledger.count(count.shelf(), count.pieces(), count.listCost())));
     }
     // The sort is stable: rows of one day and kind keep their order.
-    events.sort(Comparator.comparing(Event::date).thenComparingInt(Event::turn));
+    events.sort(Comparator.comparing(Event::date).thenComparingInt(Event::order));
     return events;
   }
 

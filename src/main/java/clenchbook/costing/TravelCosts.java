@@ -22,7 +22,7 @@ import java.util.function.Function;
 
 /**
  * Shares each day's driving over its jobs: over the places in proportion to their distance from
- * home, then equally over the jobs at each. A day without trips is reckoned out and back for each
+ * home, then equally over the jobs at each. A day without trips counts out and back for each
  * place, which overstates rounds.
  */
 final class TravelCosts {
@@ -70,9 +70,9 @@ final class TravelCosts {
     List<BigDecimal> costs =
         LargestRemainder.split(distance.multiply(costPerDistance), weights, unit);
     BigDecimal total = weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-    for (int turn = 0; turn < stops.size(); turn++) {
-      BigDecimal part = minutes.multiply(weights.get(turn)).divide(total, MathContext.DECIMAL128);
-      share(stops.get(turn), costs.get(turn), part, Basis.MEASURED);
+    for (int index = 0; index < stops.size(); index++) {
+      BigDecimal part = minutes.multiply(weights.get(index)).divide(total, MathContext.DECIMAL128);
+      share(stops.get(index), costs.get(index), part, Basis.MEASURED);
     }
   }
 
@@ -110,8 +110,8 @@ final class TravelCosts {
     int count = stop.jobs().size();
     List<BigDecimal> costs = LargestRemainder.splitEqually(cost, count, unit);
     BigDecimal each = minutes.divide(BigDecimal.valueOf(count), MathContext.DECIMAL128);
-    for (int turn = 0; turn < count; turn++) {
-      shares.put(stop.jobs().get(turn), new Share(costs.get(turn), each, basis));
+    for (int index = 0; index < count; index++) {
+      shares.put(stop.jobs().get(index), new Share(costs.get(index), each, basis));
     }
   }
 }

@@ -82,12 +82,12 @@ final class ShoeParts {
     int open = (int) list.stream().filter(part -> part.count().isEmpty()).count();
     int left = Math.max(0, shoes - counted);
     List<String> names = new ArrayList<>();
-    int turn = 0;
+    int index = 0;
     for (Counted part : list) {
       int count = part.count().orElse(0);
       if (part.count().isEmpty()) {
-        count = left / open + (turn < left % open ? 1 : 0);
-        turn++;
+        count = left / open + (index < left % open ? 1 : 0);
+        index++;
       }
       names.addAll(Collections.nCopies(count, part.name()));
     }

@@ -5,11 +5,11 @@ import java.util.Locale;
 
 /** How much a problem matters. */
 public enum Severity {
-  /** The row is held back: neither billed nor counted until it is mended. */
+  /** The row is held back: neither billed nor counted until it is put right. */
   HELD,
   /** The row is used, but the farrier should look. */
   WARNING,
-  /** Something worth knowing; nothing to mend in a cell. */
+  /** Something worth knowing; nothing to put right in a cell. */
   NOTE;
 
   /**

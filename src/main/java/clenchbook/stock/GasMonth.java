@@ -42,10 +42,10 @@ public record GasMonth(
     int uncounted = 0;
     for (Purchase purchase : gasPurchases(jobs, first, last)) {
       Optional<BigDecimal> weighed = weighed(jobs, purchase);
-      Optional<BigDecimal> reckoned = weighed.or(() -> byCost(jobs, purchase));
+      Optional<BigDecimal> counted = weighed.or(() -> byCost(jobs, purchase));
       basis = weighed.isPresent() ? basis : Basis.DEFAULT;
-      kg = kg.add(reckoned.orElse(BigDecimal.ZERO));
-      uncounted += reckoned.isPresent() ? 0 : 1;
+      kg = kg.add(counted.orElse(BigDecimal.ZERO));
+      uncounted += counted.isPresent() ? 0 : 1;
     }
     Settings settings = jobs.index().book().settings();
     boolean given = settings.isGiven(Setting.GAS_BURN_KG) || settings.isGiven(Setting.GAS_BURN_LB);

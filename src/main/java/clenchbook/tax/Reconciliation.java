@@ -51,23 +51,23 @@ record Reconciliation(List<Step> steps, List<Left> left) {
    */
   record Left(String sheet, int row, LocalDate date, String who, String why, BigDecimal amount) {}
 
-  static Reconciliation of(YearFigures figures, Optional<OwnerDebts> owed) {
-    Reckoning reckoning = new Reckoning(figures);
-    reckoning.visits();
-    owed.ifPresent(reckoning::money);
-    reckoning.income();
-    return new Reconciliation(List.copyOf(reckoning.steps), List.copyOf(reckoning.left));
+  static Reconciliation of(YearFigures figures, Optional<OwnerDebts> debts) {
+    Steps run = new Steps(figures);
+    run.visits();
+    debts.ifPresent(run::money);
+    run.income();
+    return new Reconciliation(List.copyOf(run.steps), List.copyOf(run.left));
   }
 
   /** Mutable while one reconciliation is made. */
-  private static final class Reckoning {
+  private static final class Steps {
     private final YearFigures figures;
     private final MinorUnit unit;
     private final Period period;
     private final List<Step> steps = new ArrayList<>();
     private final List<Left> left = new ArrayList<>();
 
-    Reckoning(YearFigures figures) {
+    Steps(YearFigures figures) {
       this.figures = figures;
       this.unit = figures.unit();
       this.period = figures.period();
@@ -131,27 +131,27 @@ record Reconciliation(List<Step> steps, List<Left> left) {
     }
 
     /** From what was owed to what was received. */
-    void money(OwnerDebts owed) {
+    void money(OwnerDebts debts) {
       String part = "from the register's balances to the money, with tax";
       int from = steps.size();
       step(
           part,
           "owed by owners before " + period.first() + ", opening balances included",
-          owed.before());
+          debts.before());
       step(part, "invoices of the period", register(Billed.Standing.INVOICE));
       step(part, "credit notes of the period", register(Billed.Standing.CREDIT_NOTE));
-      step(part, "less owed by owners on " + period.last(), owed.after().negate());
+      step(part, "less owed by owners on " + period.last(), debts.after().negate());
       step(
-          part, "less written off", received(owed.openingDate(), PaymentKind.WRITTEN_OFF).negate());
+          part, "less written off", received(debts.openingDate(), PaymentKind.WRITTEN_OFF).negate());
       step(
           part,
           "less payments in the book",
-          received(owed.openingDate(), PaymentKind.PAYMENT).negate());
+          received(debts.openingDate(), PaymentKind.PAYMENT).negate());
       step(
           part,
           "less deposits in the book",
-          received(owed.openingDate(), PaymentKind.DEPOSIT).negate());
-      step(part, "refunds in the book", received(owed.openingDate(), PaymentKind.REFUND).negate());
+          received(debts.openingDate(), PaymentKind.DEPOSIT).negate());
+      step(part, "refunds in the book", received(debts.openingDate(), PaymentKind.REFUND).negate());
       BigDecimal rest =
           steps.subList(from, steps.size()).stream()
               .map(Step::amount)

@@ -1,7 +1,7 @@
 package clenchbook.writing;
 
 /**
- * How high a row has to be for a text that breaks into lines: not every program reckons it anew
+ * How high a row has to be for a text that breaks into lines: not every program works it out anew
  * when it opens a file, and lines that don't fit are printed over those below.
  */
 final class CellLines {

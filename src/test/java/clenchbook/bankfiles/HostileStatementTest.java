@@ -89,7 +89,7 @@ class HostileStatementTest {
   void a_file_cut_anywhere_is_refused_in_one_line(WrittenStatement format) throws IOException {
     byte[] whole = format.bytes(HostileStatementMonth.month(20));
     Random random = new Random(7);
-    for (int turn = 0; turn < 60; turn++) {
+    for (int index = 0; index < 60; index++) {
       int length = whole.length * 2 / 10 + random.nextInt(whole.length * 7 / 10);
       byte[] cut = java.util.Arrays.copyOf(whole, length);
       refused(cut);
@@ -108,7 +108,7 @@ class HostileStatementTest {
     Random random = new Random(11);
     for (WrittenStatement format : WrittenStatement.values()) {
       byte[] whole = format.bytes(HostileStatementMonth.month(10));
-      for (int turn = 0; turn < 150; turn++) {
+      for (int index = 0; index < 150; index++) {
         byte[] changed = whole.clone();
         for (int time = 0; time < 3; time++) {
           changed[random.nextInt(changed.length)] = (byte) random.nextInt(256);

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A job's whole reckoning, done on paper from the formulas in docs/figures.md. */
+/** A job's whole account, done on paper from the formulas in docs/figures.md. */
 class JobCostsTest {
   private static WrittenBook book() {
     return new WrittenBook()

@@ -13,7 +13,7 @@ import java.util.Map;
  * @param horsesPerDay the usual number a day, and two more on days with an apprentice
  * @param helperDays whether an apprentice comes on Tuesdays and Thursdays
  * @param hotShare the share of horses always shod hot; as many again of the rest are mixed
- * @param taxRate the general rate in per cent, as the farrier reckons it at the truck
+ * @param taxRate the general rate in per cent, as the farrier works it out at the truck
  * @param included whether prices include that tax
  * @param workNames the price list's name for each kind of visit
  * @param shoes the names of the shoes: keg, pony, heavy, handmade, bar shoe, aluminium

@@ -18,7 +18,7 @@ final class Visit {
   /** What was used up: item and size, with the quantity in pieces. */
   final Map<String, Double> used = new LinkedHashMap<>();
 
-  /** What the owner is charged, tax included, after discount; as the farrier reckons it. */
+  /** What the owner is charged, tax included, after discount; as the farrier works it out. */
   double gross;
 
   double paid;

@@ -32,7 +32,7 @@ final class CellRecount {
   private final DateTimeFormatter textDate;
   private final Map<String, BigDecimal> onHand = new TreeMap<>();
 
-  private record Event(LocalDate date, int turn, String shelf, BigDecimal pieces) {}
+  private record Event(LocalDate date, int order, String shelf, BigDecimal pieces) {}
 
   private final List<Event> events = new ArrayList<>();
 
@@ -59,15 +59,15 @@ final class CellRecount {
 
   private void walk(LocalDate last) {
     for (LocalDate day = ALWAYS.plusYears(120); !day.isAfter(last); day = day.plusDays(1)) {
-      for (int turn = 0; turn < 3; turn++) {
+      for (int order = 0; order < 3; order++) {
         for (Event event : events) {
-          if (event.date().equals(day) && event.turn() == turn) {
+          if (event.date().equals(day) && event.order() == order) {
             BigDecimal before = onHand.getOrDefault(event.shelf(), BigDecimal.ZERO);
             onHand.put(
                 event.shelf(),
-                turn == 0
+                order == 0
                     ? before.add(event.pieces())
-                    : turn == 1
+                    : order == 1
                         ? before.subtract(event.pieces()).max(BigDecimal.ZERO)
                         : event.pieces());
           }

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Next year's rates laid over the program's: 2026 stays as it is, and 2027 can be told. The rows
+ * The program's rates overlaid with next year's: 2026 stays as it is, and 2027 can be told. The rows
  * are this year's carried on by a year, for want of the real ones; one is changed, to be seen.
  */
 class NextYearsRatesTest {

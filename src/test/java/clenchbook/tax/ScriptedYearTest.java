@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A year by hand: three months invoiced, one charge mended afterwards, money of every kind. */
+/** A year by hand: three months invoiced, one charge corrected afterwards, money of every kind. */
 class ScriptedYearTest {
 
-  /** The book; January's second charge is 120 when first invoiced and 100 once mended. */
+  /** The book; January's second charge is 120 when first invoiced and 100 once corrected. */
   private static WrittenBook book(String regime, String basis, String secondCharge) {
     return new WrittenBook()
         .setting(Setting.TAX_REGIME, regime)

@@ -57,9 +57,9 @@ public final class Settling {
     this.unit = unit;
     credit = unit.zero();
     List<Money> money = new ArrayList<>();
-    owed(opening, openingDate, "", openingDate, "", money);
+    charge(opening, openingDate, "", openingDate, "", money);
     for (BilledDocument d : documents) {
-      owed(d.gross(), d.date(), d.number(), d.due(), d.corrects(), money);
+      charge(d.gross(), d.date(), d.number(), d.due(), d.corrects(), money);
     }
     movements.stream()
         .filter(movement -> movement.source() != Source.DOCUMENT)
@@ -68,7 +68,7 @@ public final class Settling {
   }
 
   /** A debt becomes an open item, a credit becomes money. */
-  private void owed(
+  private void charge(
       BigDecimal amount,
       LocalDate date,
       String number,

@@ -142,17 +142,17 @@ public final class VisitMatching {
     Likeness owner = this::sameOwner;
     Likeness payer = this::samePayer;
     Likeness own = VisitMatching::sameOwn;
-    Likeness turn = VisitMatching::sameTurn;
+    Likeness order = VisitMatching::sameOrder;
     Likeness horse = (billed, row) -> sameHorse(billed, row.job());
     return List.of(
-        owner.and(payer).and(own).and(turn),
+        owner.and(payer).and(own).and(order),
         owner.and(payer).and(own),
         payer.and(own),
         owner.and(own),
-        owner.and(payer).and(turn),
+        owner.and(payer).and(order),
         owner.and(payer),
         payer,
-        owner.and(turn),
+        owner.and(order),
         owner,
         horse.and(own),
         horse);
@@ -166,7 +166,7 @@ public final class VisitMatching {
     return billed.own().equals(LineMaker.own(row.job()));
   }
 
-  private static boolean sameTurn(Billed billed, Row row) {
+  private static boolean sameOrder(Billed billed, Row row) {
     return billed.key().occurrence() == row.key().occurrence();
   }
 

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.StringJoiner;
 import java.util.function.Function;
 
-/** Makes document lines of jobs, by payer, and reckons their tax. */
+/** Makes document lines of jobs, by payer, and works out their tax. */
 public final class LineMaker {
   private final JobCharges charges;
   private final boolean perLine;
@@ -36,7 +36,7 @@ public final class LineMaker {
     return unit;
   }
 
-  /** A job's lines by payer, in the order of its payers; nets not yet reckoned. */
+  /** A job's lines by payer, in the order of its payers; nets not yet worked out. */
   public Map<String, List<DocumentLine>> byPayer(Job job) {
     Map<String, List<DocumentLine>> lines = new LinkedHashMap<>();
     job.payers().forEach(payer -> lines.put(payer.name(), new ArrayList<>()));
@@ -110,26 +110,26 @@ public final class LineMaker {
    * The lines with their nets and taxes filled in, and the totals by tax code, each rounded as the
    * settings say.
    */
-  public Reckoned reckon(List<DocumentLine> lines) {
-    TaxAmounts reckoning =
+  public Priced price(List<DocumentLine> lines) {
+    TaxAmounts amounts =
         TaxAmounts.of(
             lines.stream().map(line -> new TaxAmounts.Item(line.amount(), line.tax())).toList(),
             perLine,
             unit);
     List<DocumentLine> priced = new ArrayList<>();
-    for (int turn = 0; turn < lines.size(); turn++) {
-      priced.add(lines.get(turn).withNet(reckoning.nets().get(turn)));
+    for (int index = 0; index < lines.size(); index++) {
+      priced.add(lines.get(index).withNet(amounts.nets().get(index)));
     }
     BigDecimal net = unit.zero();
     BigDecimal tax = unit.zero();
-    for (TaxTotal total : reckoning.totals()) {
+    for (TaxTotal total : amounts.totals()) {
       net = net.add(total.net());
       tax = tax.add(total.tax());
     }
-    return new Reckoned(priced, reckoning.totals(), net, tax);
+    return new Priced(priced, amounts.totals(), net, tax);
   }
 
   /** Lines with their nets, and the document's sums. */
-  public record Reckoned(
+  public record Priced(
       List<DocumentLine> lines, List<TaxTotal> taxes, BigDecimal net, BigDecimal tax) {}
 }

@@ -36,7 +36,7 @@ public record TaxAmounts(List<BigDecimal> nets, List<TaxTotal> totals) {
   public record Item(BigDecimal amount, LineTax tax) {}
 
   /**
-   * Reckons a document.
+   * Works out the tax of a document.
    *
    * @param items its lines
    * @param perLine true to round tax on each line, false once per code
@@ -54,8 +54,8 @@ public record TaxAmounts(List<BigDecimal> nets, List<TaxTotal> totals) {
         (tax, lines) -> {
           List<BigDecimal> amounts = lines.stream().map(line -> items.get(line).amount()).toList();
           Group group = perLine ? eachLine(tax, amounts, unit) : once(tax, amounts, unit);
-          for (int turn = 0; turn < lines.size(); turn++) {
-            nets.set(lines.get(turn), group.nets().get(turn));
+          for (int index = 0; index < lines.size(); index++) {
+            nets.set(lines.get(index), group.nets().get(index));
           }
           totals.add(
               new TaxTotal(

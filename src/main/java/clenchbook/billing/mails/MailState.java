@@ -14,7 +14,7 @@ public enum MailState {
   HANDED_OVER,
   /** The server took it. */
   DELIVERED,
-  /** The server refused it for good. Safe to send once the cause is mended. */
+  /** The server refused it for good. Safe to send once the cause is put right. */
   REFUSED,
   /** Nobody knows whether the server took it; only the farrier may say that it goes again. */
   UNSURE;

@@ -56,7 +56,7 @@ public record Pricing(
   }
 
   /**
-   * Reckons the period's prices.
+   * Works out the period's prices.
    *
    * @param jobs all of the book's jobs, in {@link ComparedJob#ORDER}
    * @param from first day of the period, inclusive

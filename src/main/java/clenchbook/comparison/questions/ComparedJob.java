@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * One row of Visits as the comparisons need it: standards applied, costs reckoned.
+ * One row of Visits as the comparisons need it: standards applied, costs worked out.
  *
  * @param source the row
  * @param date the day

@@ -42,8 +42,8 @@ public final class ComparedJobs {
    * @return in {@link ComparedJob#ORDER}
    */
   public static List<ComparedJob> of(Jobs jobs, JobCosts costs) {
-    ComparedJobs turn = new ComparedJobs(jobs);
-    return costs.all().stream().map(turn::job).sorted(ComparedJob.ORDER).toList();
+    ComparedJobs maker = new ComparedJobs(jobs);
+    return costs.all().stream().map(maker::job).sorted(ComparedJob.ORDER).toList();
   }
 
   private ComparedJob job(JobCost cost) {

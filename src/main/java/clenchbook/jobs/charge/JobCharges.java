@@ -76,12 +76,12 @@ public final class JobCharges {
   private void addWork(List<ChargeLine> lines, Job job, BigDecimal price, boolean typed) {
     Optional<BigDecimal> goods = job.work().flatMap(WorkItem::taxedPart);
     List<BigDecimal> shares = shares(price, job);
-    for (int turn = 0; turn < shares.size(); turn++) {
-      Payer payer = job.payers().get(turn);
+    for (int index = 0; index < shares.size(); index++) {
+      Payer payer = job.payers().get(index);
       BigDecimal discount = typed ? BigDecimal.ZERO : discount(payer);
-      BigDecimal amount = discounted(shares.get(turn), discount);
+      BigDecimal amount = discounted(shares.get(index), discount);
       LineTax tax = tax(job, payer);
-      Line line = new Line(job, payer, Kind.WORK, "", 1, shares.get(turn), discount);
+      Line line = new Line(job, payer, Kind.WORK, "", 1, shares.get(index), discount);
       if (goods.isPresent() && settings.chargesTax()) {
         addParts(lines, line, amount, goods.get(), tax);
       } else {
@@ -109,12 +109,12 @@ public final class JobCharges {
     }
     BigDecimal whole = price.get().multiply(BigDecimal.valueOf(extra.count()));
     List<BigDecimal> shares = shares(whole, job);
-    for (int turn = 0; turn < shares.size(); turn++) {
-      Payer payer = job.payers().get(turn);
+    for (int index = 0; index < shares.size(); index++) {
+      Payer payer = job.payers().get(index);
       BigDecimal discount = discount(payer);
       Line line =
-          new Line(job, payer, Kind.EXTRA, extra.item(), extra.count(), shares.get(turn), discount);
-      lines.add(line.of(Part.WHOLE, discounted(shares.get(turn), discount), tax(job, payer)));
+          new Line(job, payer, Kind.EXTRA, extra.item(), extra.count(), shares.get(index), discount);
+      lines.add(line.of(Part.WHOLE, discounted(shares.get(index), discount), tax(job, payer)));
     }
   }
 

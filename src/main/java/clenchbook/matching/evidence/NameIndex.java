@@ -230,7 +230,7 @@ public final class NameIndex {
     return word.length() >= TELLING_LENGTH && !ownerOf.getOrDefault(word, "").isEmpty();
   }
 
-  /** Names of which all words stand there once the one with the slip is mended. */
+  /** Names of which all words stand there once the one with the slip is corrected. */
   private void slipped(SpokenName payer, String slip, String meant, Map<String, NameLevel> found) {
     for (Name name : few(byWord.get(meant))) {
       boolean telling = name.several() || meant.length() > ALONE_IN_TEXT;

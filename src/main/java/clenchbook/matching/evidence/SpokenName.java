@@ -36,7 +36,7 @@ record SpokenName(String written, List<String> words, Set<String> set, long mark
     return (other.marks & ~marks) == 0 && set.containsAll(other.set);
   }
 
-  /** Whether it has every word of another once one of its words is mended. */
+  /** Whether it has every word of another once one of its words is corrected. */
   boolean holds(SpokenName other, String slip, String meant) {
     if ((other.marks & ~(marks | mark(meant))) != 0) {
       return false;

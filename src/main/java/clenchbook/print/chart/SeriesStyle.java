@@ -111,7 +111,7 @@ final class SeriesStyle {
     return lines;
   }
 
-  /** Lines at 45 degrees, cut at the bar's edges by reckoning: a clip would swell the file. */
+  /** Lines at 45 degrees, cut at the bar's edges by arithmetic: a clip would swell the file. */
   private static void slanted(Path2D lines, Rectangle2D bar, int direction) {
     double left = bar.getX();
     double right = bar.getMaxX();
@@ -122,8 +122,8 @@ final class SeriesStyle {
       double y1 = bar.getY() + offset - (x1 - left);
       double y2 = bar.getY() + offset - (x2 - left);
       if (direction < 0) {
-        double turn = left + right;
-        lines.append(new Line2D.Double(turn - x1, y1, turn - x2, y2), false);
+        double mirror = left + right;
+        lines.append(new Line2D.Double(mirror - x1, y1, mirror - x2, y2), false);
       } else {
         lines.append(new Line2D.Double(x1, y1, x2, y2), false);
       }

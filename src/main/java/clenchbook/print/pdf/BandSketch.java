@@ -23,7 +23,7 @@ import net.sf.jasperreports.engine.type.SplitTypeEnum;
 import net.sf.jasperreports.engine.type.TextAdjustEnum;
 import net.sf.jasperreports.engine.type.VerticalTextAlignEnum;
 
-/** Lays texts, rules and pictures into one band of a report; all measures in points. */
+/** Puts texts, rules and pictures into one band of a report; all measures in points. */
 final class BandSketch {
   /** How a text looks. */
   record Look(String family, float size, boolean bold, Color colour, boolean right) {

@@ -28,7 +28,7 @@ public final class FirstSheets {
 
   /**
    * Prints an invoice twice over and throws it away. Reports are left out: what they alone need is
-   * loaded just as fast when the first is printed beside the reckoning.
+   * loaded just as fast when the first is printed beside the figures.
    */
   public static void letter() {
     PdfDocuments documents = documents();

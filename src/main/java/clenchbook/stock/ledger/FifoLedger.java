@@ -28,7 +28,7 @@ public final class FifoLedger {
   private final Map<StockKey, BigDecimal> lastCosts = new TreeMap<>();
 
   /**
-   * Lays a purchase on top of what is there.
+   * Puts a purchase on top of what is there.
    *
    * @throws IllegalArgumentException if {@code pieces} is not above zero
    */

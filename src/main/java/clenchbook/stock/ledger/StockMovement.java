@@ -10,7 +10,7 @@ public sealed interface StockMovement {
 
   /** By day; within a day purchases, then uses, then counts. */
   Comparator<StockMovement> ORDER =
-      Comparator.comparing(StockMovement::date).thenComparing(StockMovement::turn);
+      Comparator.comparing(StockMovement::date).thenComparing(StockMovement::order);
 
   /** Gives the day. */
   LocalDate date();
@@ -21,8 +21,8 @@ public sealed interface StockMovement {
   /** Gives how many, in the unit the shelf is counted in. */
   BigDecimal pieces();
 
-  /** Gives its turn within a day. */
-  int turn();
+  /** Gives its order within a day. */
+  int order();
 
   /**
    * A purchase; less than none is a return.
@@ -36,7 +36,7 @@ public sealed interface StockMovement {
   record Bought(LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal cost, String supplier)
       implements StockMovement {
     @Override
-    public int turn() {
+    public int order() {
       return 0;
     }
   }
@@ -52,7 +52,7 @@ public sealed interface StockMovement {
   record Used(LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal listCost)
       implements StockMovement {
     @Override
-    public int turn() {
+    public int order() {
       return 1;
     }
   }
@@ -68,7 +68,7 @@ public sealed interface StockMovement {
   record CountedUp(LocalDate date, StockKey shelf, BigDecimal pieces, BigDecimal listCost)
       implements StockMovement {
     @Override
-    public int turn() {
+    public int order() {
       return 2;
     }
   }

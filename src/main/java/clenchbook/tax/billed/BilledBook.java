@@ -65,8 +65,8 @@ public final class BilledBook {
   private Billed billed(BilledDocument document) {
     List<BigDecimal> taxes = taxes(document);
     List<BilledLine> lines = new ArrayList<>();
-    for (int turn = 0; turn < document.lines().size(); turn++) {
-      lines.add(line(document.lines().get(turn), taxes.get(turn)));
+    for (int index = 0; index < document.lines().size(); index++) {
+      lines.add(line(document.lines().get(index), taxes.get(index)));
     }
     Billed.Standing standing =
         document.invoice() ? Billed.Standing.INVOICE : Billed.Standing.CREDIT_NOTE;
@@ -107,17 +107,17 @@ public final class BilledBook {
       List<TaxTotal> totals, List<LineTax> taxes, List<BigDecimal> nets) {
     List<BigDecimal> parts = new ArrayList<>(nets.stream().map(net -> unit.zero()).toList());
     for (TaxTotal total : totals) {
-      List<Integer> turns = new ArrayList<>();
-      for (int turn = 0; turn < taxes.size(); turn++) {
-        if (isOf(taxes.get(turn), total)) {
-          turns.add(turn);
+      List<Integer> places = new ArrayList<>();
+      for (int index = 0; index < taxes.size(); index++) {
+        if (isOf(taxes.get(index), total)) {
+          places.add(index);
         }
       }
       List<BigDecimal> split =
           LargestRemainder.split(
-              total.tax(), turns.stream().map(turn -> nets.get(turn).abs()).toList(), unit);
+              total.tax(), places.stream().map(index -> nets.get(index).abs()).toList(), unit);
       for (int i = 0; i < split.size(); i++) {
-        parts.set(turns.get(i), split.get(i));
+        parts.set(places.get(i), split.get(i));
       }
     }
     return parts;
@@ -160,16 +160,16 @@ public final class BilledBook {
   }
 
   private List<BilledLine> lines(Job job, List<ChargeLine> charged) {
-    TaxAmounts reckoning =
+    TaxAmounts amounts =
         TaxAmounts.of(
             charged.stream().map(line -> new TaxAmounts.Item(line.amount(), line.tax())).toList(),
             perLine,
             unit);
     List<LineTax> taxes = charged.stream().map(ChargeLine::tax).toList();
-    List<BigDecimal> parts = spread(reckoning.totals(), taxes, reckoning.nets());
+    List<BigDecimal> parts = spread(amounts.totals(), taxes, amounts.nets());
     List<BilledLine> lines = new ArrayList<>();
-    for (int turn = 0; turn < charged.size(); turn++) {
-      ChargeLine line = charged.get(turn);
+    for (int index = 0; index < charged.size(); index++) {
+      ChargeLine line = charged.get(index);
       lines.add(
           new BilledLine(
               job.visit().source().sheet(),
@@ -178,8 +178,8 @@ public final class BilledBook {
               part(line.part()),
               line.tax().code(),
               line.tax().ratePercent(),
-              reckoning.nets().get(turn),
-              parts.get(turn)));
+              amounts.nets().get(index),
+              parts.get(index)));
     }
     return lines;
   }

@@ -70,15 +70,15 @@ public record Expenses(
       boolean recovered,
       CategoryMap categories,
       Map<String, CostRule> rules) {
-    Reckoning reckoning = new Reckoning(book, basis, recovered, categories, rules);
+    Count count = new Count(book, basis, recovered, categories, rules);
     book.purchases().stream()
-        .filter(purchase -> period.holds(reckoning.day(purchase)))
-        .forEach(reckoning::count);
-    return reckoning.expenses();
+        .filter(purchase -> period.holds(count.day(purchase)))
+        .forEach(count::count);
+    return count.expenses();
   }
 
   /** One calculation; mutable while it runs. */
-  private static final class Reckoning {
+  private static final class Count {
     private final MinorUnit unit;
     private final boolean recovered;
     private final TaxBasis basis;
@@ -90,7 +90,7 @@ public record Expenses(
     private final TreeMap<String, Mapped> mapping = new TreeMap<>();
     private int withoutPaidOn;
 
-    Reckoning(
+    Count(
         Book book,
         TaxBasis basis,
         boolean recovered,

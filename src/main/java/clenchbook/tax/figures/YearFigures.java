@@ -25,7 +25,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Everything reckoned for one period before it is laid out in the regime's lines.
+ * Everything worked out for one period before it is laid out in the regime's lines.
  *
  * @param input what it was made from
  * @param billed everything billed, of any date

@@ -56,6 +56,6 @@ public record Income(
       TaxBasis basis,
       LineScheme lines,
       IncomeLines onto) {
-    return new IncomeReckoning(input, billed, period, basis, lines, onto).income();
+    return new IncomeCount(input, billed, period, basis, lines, onto).income();
   }
 }

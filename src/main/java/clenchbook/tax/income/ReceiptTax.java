@@ -204,8 +204,8 @@ final class ReceiptTax {
   private List<OpenBill> inTurn(Receipt receipt, int year) {
     List<OpenBill> all = bills(receipt.owner(), year);
     List<OpenBill> named = all.stream().filter(bill -> bill.isNamedBy(receipt)).toList();
-    List<OpenBill> turn = new ArrayList<>(named);
-    all.stream().filter(bill -> !named.contains(bill)).forEach(turn::add);
-    return turn;
+    List<OpenBill> ordered = new ArrayList<>(named);
+    all.stream().filter(bill -> !named.contains(bill)).forEach(ordered::add);
+    return ordered;
   }
 }

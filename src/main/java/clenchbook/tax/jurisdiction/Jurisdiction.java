@@ -161,7 +161,7 @@ public interface Jurisdiction {
   /** What the farrier or preparer should look at, the most pressing first. */
   List<Sentence> notes(YearFigures figures, RateLookup rates);
 
-  /** What the preparer must not expect to find reckoned, one thing or group of things each. */
+  /** What the preparer must not expect to find worked out, one thing or group of things each. */
   List<Sentence> notComputed(YearFigures figures);
 
   /** The languages of the preparer's page, as two-letter codes; English is always one of them. */

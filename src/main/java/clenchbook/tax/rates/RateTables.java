@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Every rate table of a run, the program's own with the farrier's overlay laid over them.
+ * Every rate table of a run, the program's own overlaid with the farrier's.
  *
  * @param tables the tables, sorted by name, each name once
  */
@@ -44,7 +44,7 @@ public record RateTables(List<RateTable> tables) {
   }
 
   /**
-   * These tables with {@code overlay} laid over them, row by row; a table only the overlay has is
+   * These tables overlaid with {@code overlay}, row by row; a table only the overlay has is
    * taken whole.
    */
   public RateTables overlaidWith(Collection<Rate> overlay) {

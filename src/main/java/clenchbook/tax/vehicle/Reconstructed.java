@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 /**
  * What must have been driven on a day with visits but without a business trip in the log: each
  * place's own way out and back. Never counted, because nobody wrote it down at the time; shown
- * apart so that the farrier can mend the log.
+ * apart so that the farrier can correct the log.
  *
  * @param date the day
  * @param place the place

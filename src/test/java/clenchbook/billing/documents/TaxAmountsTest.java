@@ -34,16 +34,16 @@ class TaxAmountsTest {
             item("187.50", "S25", "25"),
             item("-100.00", "S25", "25"),
             item("100.00", "S25", "25"));
-    TaxAmounts reckoning = TaxAmounts.of(items, false, CENT);
-    assertEquals("365.13", tax(reckoning, "S25"), "365.125 goes up");
-    assertEquals("0.15", tax(reckoning, "S15"));
-    assertEquals("0.00", tax(reckoning, "E"));
-    assertEquals("1460.50", net(reckoning, "S25"));
+    TaxAmounts amounts = TaxAmounts.of(items, false, CENT);
+    assertEquals("365.13", tax(amounts, "S25"), "365.125 goes up");
+    assertEquals("0.15", tax(amounts, "S15"));
+    assertEquals("0.00", tax(amounts, "E"));
+    assertEquals("1460.50", net(amounts, "S25"));
     BigDecimal total =
-        reckoning.totals().stream().map(TaxTotal::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
+        amounts.totals().stream().map(TaxTotal::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
     assertEquals("365.28", total.toPlainString());
     BigDecimal net =
-        reckoning.totals().stream().map(TaxTotal::net).reduce(BigDecimal.ZERO, BigDecimal::add);
+        amounts.totals().stream().map(TaxTotal::net).reduce(BigDecimal.ZERO, BigDecimal::add);
     assertEquals("1801.78", net.add(total).toPlainString());
   }
 
@@ -59,10 +59,10 @@ class TaxAmountsTest {
   @Test
   void an_exempt_owner_pays_the_net_and_the_net_stands_under_its_code() {
     LineTax exempt = new LineTax("S", "VAT", new BigDecimal("20"), true, true);
-    TaxAmounts reckoning =
+    TaxAmounts amounts =
         TaxAmounts.of(List.of(new Item(new BigDecimal("120.00"), exempt)), false, CENT);
-    assertEquals("100.00", net(reckoning, "S"));
-    assertEquals("0.00", tax(reckoning, "S"));
+    assertEquals("100.00", net(amounts, "S"));
+    assertEquals("0.00", tax(amounts, "S"));
   }
 
   /**
@@ -115,14 +115,14 @@ class TaxAmountsTest {
               .mapToObj(i -> BigDecimal.valueOf(random.nextInt(1, 90_000), digits))
               .map(amount -> new Item(amount, tax))
               .toList();
-      TaxAmounts reckoning = TaxAmounts.of(items, perLine, unit);
+      TaxAmounts amounts = TaxAmounts.of(items, perLine, unit);
       BigDecimal charged =
           items.stream().map(Item::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
-      TaxTotal total = reckoning.totals().get(0);
+      TaxTotal total = amounts.totals().get(0);
       assertEquals(0, charged.compareTo(total.net().add(total.tax())));
-      BigDecimal lines = reckoning.nets().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+      BigDecimal lines = amounts.nets().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
       assertEquals(0, lines.compareTo(total.net()));
-      reckoning.nets().forEach(net -> assertEquals(digits, net.scale()));
+      amounts.nets().forEach(net -> assertEquals(digits, net.scale()));
     }
   }
 
@@ -131,15 +131,15 @@ class TaxAmountsTest {
         new BigDecimal(amount), new LineTax(code, code, new BigDecimal(rate), false, false));
   }
 
-  private static String tax(TaxAmounts reckoning, String code) {
-    return find(reckoning, code).tax().toPlainString();
+  private static String tax(TaxAmounts amounts, String code) {
+    return find(amounts, code).tax().toPlainString();
   }
 
-  private static String net(TaxAmounts reckoning, String code) {
-    return find(reckoning, code).net().toPlainString();
+  private static String net(TaxAmounts amounts, String code) {
+    return find(amounts, code).net().toPlainString();
   }
 
-  private static TaxTotal find(TaxAmounts reckoning, String code) {
-    return reckoning.totals().stream().filter(t -> t.code().equals(code)).findFirst().orElseThrow();
+  private static TaxTotal find(TaxAmounts amounts, String code) {
+    return amounts.totals().stream().filter(t -> t.code().equals(code)).findFirst().orElseThrow();
   }
 }

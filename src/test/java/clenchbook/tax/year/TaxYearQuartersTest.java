@@ -54,8 +54,8 @@ class TaxYearQuartersTest {
   @Test
   void a_year_over_two_is_named_by_both() {
     assertEquals("2025-26", YEAR.label());
-    Period turn = new Period(LocalDate.of(2099, 4, 6), LocalDate.of(2100, 4, 5));
-    assertEquals("2099-00", new TaxYear(WrittenRates.regime(), 2099, turn, false).label());
+    Period century = new Period(LocalDate.of(2099, 4, 6), LocalDate.of(2100, 4, 5));
+    assertEquals("2099-00", new TaxYear(WrittenRates.regime(), 2099, century, false).label());
   }
 
   @Test

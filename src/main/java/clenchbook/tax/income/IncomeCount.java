@@ -19,8 +19,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
-/** One reckoning of a period's income; mutable while it runs. */
-final class IncomeReckoning {
+/** One count of a period's income; mutable while it runs. */
+final class IncomeCount {
   private final YearEndInput input;
   private final List<Billed> billed;
   private final Period period;
@@ -34,7 +34,7 @@ final class IncomeReckoning {
   private final List<JournalEntry> journal = new ArrayList<>();
   private final List<Income.Sale> sales = new ArrayList<>();
 
-  IncomeReckoning(
+  IncomeCount(
       YearEndInput input,
       List<Billed> billed,
       Period period,
