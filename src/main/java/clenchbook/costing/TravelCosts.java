@@ -22,8 +22,8 @@ import java.util.function.Function;
 
 /**
  * Shares each day's driving over its jobs: over the places in proportion to their distance from
- * home, then equally over the jobs at each. A day without trips counts out and back for each
- * place, which overstates rounds.
+ * home, then equally over the jobs at each. A day without trips counts out and back for each place,
+ * which overstates rounds.
  */
 final class TravelCosts {
   private static final BigDecimal TWO = BigDecimal.valueOf(2);

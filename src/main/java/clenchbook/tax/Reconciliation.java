@@ -142,7 +142,9 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       step(part, "credit notes of the period", register(Billed.Standing.CREDIT_NOTE));
       step(part, "less owed by owners on " + period.last(), debts.after().negate());
       step(
-          part, "less written off", received(debts.openingDate(), PaymentKind.WRITTEN_OFF).negate());
+          part,
+          "less written off",
+          received(debts.openingDate(), PaymentKind.WRITTEN_OFF).negate());
       step(
           part,
           "less payments in the book",

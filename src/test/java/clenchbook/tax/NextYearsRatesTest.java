@@ -27,8 +27,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The program's rates overlaid with next year's: 2026 stays as it is, and 2027 can be told. The rows
- * are this year's carried on by a year, for want of the real ones; one is changed, to be seen.
+ * The program's rates overlaid with next year's: 2026 stays as it is, and 2027 can be told. The
+ * rows are this year's carried on by a year, for want of the real ones; one is changed, to be seen.
  */
 class NextYearsRatesTest {
   private static final RateTables TABLES = untilThisYear();

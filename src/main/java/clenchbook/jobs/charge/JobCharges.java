@@ -113,7 +113,8 @@ public final class JobCharges {
       Payer payer = job.payers().get(index);
       BigDecimal discount = discount(payer);
       Line line =
-          new Line(job, payer, Kind.EXTRA, extra.item(), extra.count(), shares.get(index), discount);
+          new Line(
+              job, payer, Kind.EXTRA, extra.item(), extra.count(), shares.get(index), discount);
       lines.add(line.of(Part.WHOLE, discounted(shares.get(index), discount), tax(job, payer)));
     }
   }

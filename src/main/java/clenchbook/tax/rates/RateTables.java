@@ -44,8 +44,8 @@ public record RateTables(List<RateTable> tables) {
   }
 
   /**
-   * These tables overlaid with {@code overlay}, row by row; a table only the overlay has is
-   * taken whole.
+   * These tables overlaid with {@code overlay}, row by row; a table only the overlay has is taken
+   * whole.
    */
   public RateTables overlaidWith(Collection<Rate> overlay) {
     Map<String, RateTable> merged = new TreeMap<>();

@@ -4,8 +4,8 @@ import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 
 /**
- * One year of a class of capital cost allowance, as Area A of Form T2125 works it out, with the most
- * that may be claimed.
+ * One year of a class of capital cost allowance, as Area A of Form T2125 works it out, with the
+ * most that may be claimed.
  *
  * @param opening undepreciated capital cost at the start of the year; zero or more
  * @param added cost of what was added
