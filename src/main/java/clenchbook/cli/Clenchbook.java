@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -56,18 +57,17 @@ public final class Clenchbook implements Runnable {
    */
   public static void main(String[] arguments) {
     Surroundings.settle();
-    Optional<String> missing = NumberFormats.missing();
-    if (missing.isPresent()) {
-      System.err.println(missing.orElseThrow());
-      System.exit(COULD_NOT_RUN);
-    }
+    // Java takes its time over the first number of a language: the command line is set up meanwhile.
+    CompletableFuture<Optional<String>> missing =
+        CompletableFuture.supplyAsync(NumberFormats::missing);
     // A thread that helps has its fault told, if it matters, by the one that waits for it.
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> trace(fault, System.err));
     LoadAhead ahead =
         arguments.length > 1 && PRINTING.contains(arguments[0])
             ? LoadAhead.begin()
             : LoadAhead.nothing();
-    int code = execute(arguments);
+    CommandLine line = commandLine(arguments);
+    int code = missing.join().map(Clenchbook::refused).orElseGet(() -> execute(line, arguments));
     // What is being loaded must be at rest before the files it reads are cleaned up.
     ahead.finish();
     System.exit(code);
@@ -80,7 +80,15 @@ public final class Clenchbook implements Runnable {
    * @return its exit code
    */
   public static int execute(String... arguments) {
-    CommandLine line = commandLine(arguments);
+    return execute(commandLine(arguments), arguments);
+  }
+
+  private static int refused(String why) {
+    System.err.println(why);
+    return COULD_NOT_RUN;
+  }
+
+  private static int execute(CommandLine line, String... arguments) {
     try {
       return line.execute(arguments);
     } catch (Error fault) {

@@ -1,6 +1,9 @@
 package clenchbook.cli;
 
 import clenchbook.commands.opening.MachineLocale;
+import clenchbook.reading.texts.TextFiles;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.math.BigDecimal;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -65,8 +68,13 @@ final class Values {
       return Path.of(text);
     } catch (InvalidPathException e) {
       throw new TypeConversionException(
-          "'" + text + "' can't name a file" + MachineLocale.hint(text));
+          "'" + text + "' can't name a file" + english(MachineLocale.hint(text)));
     }
+  }
+
+  /** The command line is read before any book says its farrier's language. */
+  private static String english(Message message) {
+    return TextFiles.in(Texts.ENGLISH, "").say(message);
   }
 
   private static BigDecimal number(String text) {
