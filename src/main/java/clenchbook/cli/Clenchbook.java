@@ -57,7 +57,8 @@ public final class Clenchbook implements Runnable {
    */
   public static void main(String[] arguments) {
     Surroundings.settle();
-    // Java takes its time over the first number of a language: the command line is set up meanwhile.
+    // Java takes its time over the first number of a language: the command line is set up
+    // meanwhile.
     CompletableFuture<Optional<String>> missing =
         CompletableFuture.supplyAsync(NumberFormats::missing);
     // A thread that helps has its fault told, if it matters, by the one that waits for it.
