@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The class-data archive, made on a real month-end of the sample: of the classes that it loaded the
- * first ones, as many as there is room for. What a start needs is loaded first.
+ * The class-data archive, made on a check and a real month-end of the sample: of the classes that
+ * these loaded the first ones, as many as there is room for. What a start needs is loaded first.
  */
 final class ClassArchive {
   private static final List<String> SETTINGS =
@@ -37,9 +37,7 @@ final class ClassArchive {
    * @return the share of the classes that it holds
    */
   double write(long room) throws IOException, InterruptedException {
-    noteClasses();
-    // Java 17 breaks off where one line stands in the list twice.
-    List<String> noted = List.copyOf(new LinkedHashSet<>(Files.readAllLines(list)));
+    List<String> noted = noteClasses();
     double share = 1;
     for (int each = 0; each < TRIES; each++) {
       Files.write(list, first(share, noted));
@@ -54,13 +52,26 @@ final class ClassArchive {
     throw new IOException("no class archive fits into " + room + " bytes");
   }
 
-  private void noteClasses() throws IOException, InterruptedException {
+  /** The lines of both runs, each class once: Java 17 breaks off where one stands there twice. */
+  private List<String> noteClasses() throws IOException, InterruptedException {
     Path book = place.work().resolve("thornfield-metric.xlsx");
     Place.copy(place.image().resolve("sample"), place.work());
-    List<String> command = java("-XX:DumpLoadedClassList=" + list);
-    command.addAll(
-        List.of("month-end", book.toString(), "--month", "2026-10", "--today", "2026-11-02"));
-    Tool.run(command);
+    Set<String> lines = new LinkedHashSet<>();
+    for (List<String> arguments :
+        List.of(
+            List.of("check", book.toString()),
+            List.of("month-end", book.toString(), "--month", "2026-10", "--today", "2026-11-02"))) {
+      List<String> command = java("-XX:DumpLoadedClassList=" + list);
+      command.addAll(arguments);
+      Tool.run(command);
+      Files.readAllLines(list).stream().map(ClassArchive::withoutNumber).forEach(lines::add);
+    }
+    return List.copyOf(lines);
+  }
+
+  /** A class's number in its own list means nothing beside those of another. */
+  private static String withoutNumber(String line) {
+    return isClass(line) ? line.split(" ", 2)[0] : line;
   }
 
   private void dump() throws IOException, InterruptedException {
@@ -76,10 +87,7 @@ final class ClassArchive {
   private static List<String> first(double share, List<String> noted) {
     List<String> classes = noted.stream().filter(ClassArchive::isClass).toList();
     Set<String> kept = new HashSet<>();
-    classes.stream()
-        .limit(Math.round(share * classes.size()))
-        .map(line -> line.split(" ", 2)[0])
-        .forEach(kept::add);
+    classes.stream().limit(Math.round(share * classes.size())).forEach(kept::add);
     return noted.stream().filter(line -> stays(line, kept)).toList();
   }
 
@@ -88,10 +96,10 @@ final class ClassArchive {
   }
 
   private static boolean stays(String line, Set<String> kept) {
-    String[] words = line.split(" ", 3);
     if (isClass(line)) {
-      return kept.contains(words[0]);
+      return kept.contains(line);
     }
+    String[] words = line.split(" ", 3);
     return words.length < 2 || words[0].startsWith("@lambda-form") || kept.contains(words[1]);
   }
 
