@@ -1,6 +1,9 @@
 package clenchbook.workload;
 
 import clenchbook.book.Task;
+import clenchbook.texts.Message;
+import clenchbook.workload.hours.Phrase;
+import clenchbook.workload.methods.Measure;
 import clenchbook.workload.methods.Score;
 import clenchbook.workload.noise.NoiseCriterion;
 import clenchbook.workload.posture.TrunkPosture;
@@ -18,10 +21,12 @@ import java.util.TreeSet;
 /**
  * A method that says nothing of the year, and why: not rated, no hours, or out of its range.
  *
- * @param measure the method's name, with the task where it is about one
+ * @param measure the method, with the task where it is about one
  * @param why a sentence part
  */
-record AbsentMethod(String measure, String why) {
+record AbsentMethod(Measure measure, Phrase why) {
+  private static final Phrase NO_HOURS =
+      Phrase.of("no hours of rated tasks", "workload.absent.noHours");
 
   /** Every method or task of it without a figure, in the order of the methods. */
   static List<AbsentMethod> of(WorkYear year) {
@@ -31,9 +36,9 @@ record AbsentMethod(String measure, String why) {
     addNoise(absent, year);
     addTrunk(absent, year);
     addBlows(absent, year);
-    Set<String> said = new TreeSet<>();
+    Set<Measure> said = new TreeSet<>();
     absent.forEach(one -> said.add(one.measure()));
-    for (Map.Entry<String, String> reason : year.scores().outOfRange().entrySet()) {
+    for (Map.Entry<Measure, Phrase> reason : year.scores().outOfRange().entrySet()) {
       if (said.add(reason.getKey())) {
         absent.add(new AbsentMethod(reason.getKey(), reason.getValue()));
       }
@@ -42,75 +47,88 @@ record AbsentMethod(String measure, String why) {
   }
 
   private static void addStrain(List<AbsentMethod> absent, WorkYear year) {
-    String index = RevisedStrainIndex.METHOD.name();
     for (TaskRating rating : year.ratings().where(one -> !one.missing().isEmpty())) {
       absent.add(
           new AbsentMethod(
-              index + ", " + rating.task().word(),
-              "Strain lacks " + String.join(", ", rating.missing())));
+              Measure.of(RevisedStrainIndex.METHOD, rating.task()), lacks(rating.missing())));
     }
+    Measure wholeDay = Measure.of(CumulativeStrainIndex.METHOD.name());
     if (year.ratings().where(rating -> !rating.efforts().isEmpty()).isEmpty()) {
-      String why =
-          "rate Effort CR10, Efforts per min, Seconds per effort, Wrist deg and Wrist direction of"
-              + " a task in Strain";
-      absent.add(new AbsentMethod(index, why));
-      absent.add(new AbsentMethod(CumulativeStrainIndex.METHOD.name(), why));
-    } else if (missing(year, CumulativeStrainIndex.METHOD.name())) {
-      absent.add(new AbsentMethod(CumulativeStrainIndex.METHOD.name(), "no hours of rated tasks"));
+      Phrase why =
+          Phrase.of(
+              "rate Effort CR10, Efforts per min, Seconds per effort, Wrist deg and Wrist"
+                  + " direction of a task in Strain",
+              "workload.absent.efforts");
+      absent.add(new AbsentMethod(Measure.of(RevisedStrainIndex.METHOD.name()), why));
+      absent.add(new AbsentMethod(wholeDay, why));
+    } else if (missing(year, wholeDay)) {
+      absent.add(new AbsentMethod(wholeDay, NO_HOURS));
     }
   }
 
+  private static Phrase lacks(List<String> headings) {
+    return new Phrase(
+        "Strain lacks " + String.join(", ", headings),
+        Message.of("workload.absent.lacks", headings));
+  }
+
   private static void addVibration(List<AbsentMethod> absent, WorkYear year) {
-    if (missing(year, HandArmVibration.NAME)) {
+    Measure vibration = Measure.of(HandArmVibration.NAME);
+    if (missing(year, vibration)) {
       absent.add(
           new AbsentMethod(
-              HandArmVibration.NAME,
+              vibration,
               year.ratings().of(Task.GRIND).vibration().isPresent()
-                  ? "no hours of grinding"
-                  : "give the grinder's Vibration m/s2 in Strain, task grind"));
+                  ? Phrase.of("no hours of grinding", "workload.absent.noGrinding")
+                  : Phrase.of(
+                      "give the grinder's Vibration m/s2 in Strain, task grind",
+                      "workload.absent.vibration")));
     }
   }
 
   private static void addNoise(List<AbsentMethod> absent, WorkYear year) {
     boolean rated = !year.ratings().where(rating -> rating.noiseDba().isPresent()).isEmpty();
+    Phrase toRate =
+        Phrase.of("give Noise dBA of the loud tasks in Strain", "workload.absent.noise");
     for (NoiseCriterion criterion : year.rules().noise()) {
-      if (missing(year, criterion.method().name())) {
-        absent.add(
-            new AbsentMethod(
-                criterion.method().name(),
-                rated ? "no hours of rated tasks" : "give Noise dBA of the loud tasks in Strain"));
+      Measure noise = Measure.of(criterion.method().name());
+      if (missing(year, noise)) {
+        absent.add(new AbsentMethod(noise, rated ? NO_HOURS : toRate));
       }
     }
   }
 
   private static void addTrunk(List<AbsentMethod> absent, WorkYear year) {
     boolean rated = !year.ratings().where(rating -> rating.trunkDegrees().isPresent()).isEmpty();
-    if (missing(year, DayScores.BENT_TIME)) {
-      absent.add(
-          new AbsentMethod(
-              DayScores.BENT_TIME,
-              rated ? "no hours of rated tasks" : "give Trunk deg of the tasks in Strain"));
+    Measure bent = Measure.of(DayScores.BENT_TIME);
+    if (missing(year, bent)) {
+      Phrase toRate = Phrase.of("give Trunk deg of the tasks in Strain", "workload.absent.trunk");
+      absent.add(new AbsentMethod(bent, rated ? NO_HOURS : toRate));
     }
     if (year.holds().isEmpty()) {
       absent.add(
           new AbsentMethod(
-              TrunkPosture.METHOD.name(), "give Trunk deg and Longest hold s of a task in Strain"));
+              Measure.of(TrunkPosture.METHOD.name()),
+              Phrase.of(
+                  "give Trunk deg and Longest hold s of a task in Strain",
+                  "workload.absent.hold")));
     }
     for (TaskRating rating : year.holds()) {
-      Score score = hold(rating);
-      if (score.number().isEmpty()) {
-        absent.add(new AbsentMethod(holdMeasure(rating), score.why()));
-      }
+      hold(rating).why().ifPresent(why -> absent.add(new AbsentMethod(holdMeasure(rating), why)));
     }
   }
 
   private static void addBlows(List<AbsentMethod> absent, WorkYear year) {
     if (!year.ratings().ratesBlows()) {
-      absent.add(new AbsentMethod("blows", "count Blows per shoe of the hammer tasks in Strain"));
+      absent.add(
+          new AbsentMethod(
+              Measure.of(Phrase.of("blows", "workload.blows")),
+              Phrase.of(
+                  "count Blows per shoe of the hammer tasks in Strain", "workload.absent.blows")));
     }
   }
 
-  private static boolean missing(WorkYear year, String measure) {
+  private static boolean missing(WorkYear year, Measure measure) {
     return year.scores().find(measure).isEmpty()
         && !year.scores().outOfRange().containsKey(measure);
   }
@@ -122,7 +140,7 @@ record AbsentMethod(String measure, String why) {
   }
 
   /** What that measure is called. */
-  static String holdMeasure(TaskRating rating) {
-    return TrunkPosture.METHOD.name() + ", " + rating.task().word();
+  static Measure holdMeasure(TaskRating rating) {
+    return Measure.of(TrunkPosture.METHOD, rating.task());
   }
 }

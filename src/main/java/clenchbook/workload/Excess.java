@@ -1,10 +1,14 @@
 package clenchbook.workload;
 
+import clenchbook.book.Task;
+import clenchbook.texts.Message;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.OwnLimits;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.hours.WorkDay;
 import clenchbook.workload.methods.MethodScore;
+import clenchbook.workload.methods.Unit;
 import clenchbook.workload.scores.YearScores;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,9 +20,10 @@ import java.util.Optional;
  * The worst of one measure in the year to date, against its limit or published value.
  *
  * @param measure the measure's name
+ * @param task the task that it is about; empty where it is about the whole day
  * @param kind what it is about
  * @param value the worst value
- * @param unit its unit; empty for a bare index
+ * @param unit its unit
  * @param limit the limit or published value, in the same unit, above zero
  * @param limitName whose limit it is
  * @param times how many times its limit it reaches; for a level in decibels the times of its sound
@@ -26,12 +31,13 @@ import java.util.Optional;
  * @param when the day, or the Monday of the week; empty for a year
  */
 record Excess(
-    String measure,
+    Message measure,
+    Optional<Task> task,
     Kind kind,
     double value,
-    String unit,
+    Unit unit,
     double limit,
-    String limitName,
+    Message limitName,
     double times,
     Optional<LocalDate> when) {
 
@@ -49,7 +55,7 @@ record Excess(
     HOURS
   }
 
-  private static final String OWN = "your own limit";
+  private static final Message OWN = Message.of("workload.excess.own");
 
   /**
    * Every measure with a limit, the furthest over it first. A level stands before a dose as far
@@ -67,9 +73,9 @@ record Excess(
             limit ->
                 all.add(
                     own(
-                        "hours projected for the year",
+                        Message.of("workload.excess.year"),
                         work.projection().hours(),
-                        "h",
+                        Unit.HOURS,
                         limit,
                         Optional.empty())));
     limits.weeklyHours().ifPresent(limit -> week(work, limit).ifPresent(all::add));
@@ -88,25 +94,22 @@ record Excess(
     }
     double value = score.score().number().orElseThrow();
     double limit = score.guidance().getAsDouble();
-    boolean level = isLevel(score.unit());
+    boolean level = score.unit() == Unit.DECIBELS;
     return Optional.of(
         new Excess(
-            summary.measure(),
+            summary.measure().name().said(),
+            summary.measure().task(),
             kind(score.subject()),
             value,
             score.unit(),
             limit,
-            score.guidanceName(),
+            score.guidanceName().map(Phrase::said).orElse(Message.NONE),
             level ? Math.pow(10, (value - limit) / 10) : value / limit,
             Optional.of(summary.worst().date())));
   }
 
-  private static boolean isLevel(String unit) {
-    return unit.startsWith("dB");
-  }
-
   private boolean level() {
-    return isLevel(unit);
+    return unit == Unit.DECIBELS;
   }
 
   private static Kind kind(MethodScore.Subject subject) {
@@ -119,14 +122,22 @@ record Excess(
   }
 
   private static Excess own(
-      String measure, double value, String unit, double limit, Optional<LocalDate> when) {
-    return new Excess(measure, Kind.HOURS, value, unit, limit, OWN, value / limit, when);
+      Message measure, double value, Unit unit, double limit, Optional<LocalDate> when) {
+    return new Excess(
+        measure, Optional.empty(), Kind.HOURS, value, unit, limit, OWN, value / limit, when);
   }
 
   private static Optional<Excess> week(WorkYear work, double limit) {
     return work.year().weeks().stream()
         .max(Comparator.comparingDouble((FigurePeriod week) -> hours(work, week)))
-        .map(week -> own("hours a week", hours(work, week), "h", limit, Optional.of(week.from())));
+        .map(
+            week ->
+                own(
+                    Message.of("workload.excess.week"),
+                    hours(work, week),
+                    Unit.HOURS,
+                    limit,
+                    Optional.of(week.from())));
   }
 
   private static double hours(WorkYear work, FigurePeriod week) {
@@ -138,7 +149,14 @@ record Excess(
         .max(
             Comparator.comparingInt((WorkDay day) -> day.load().horses())
                 .thenComparing(WorkDay::date, Comparator.reverseOrder()))
-        .map(day -> own("horses a day", day.load().horses(), "", limit, Optional.of(day.date())));
+        .map(
+            day ->
+                own(
+                    Message.of("workload.excess.day"),
+                    day.load().horses(),
+                    Unit.NONE,
+                    limit,
+                    Optional.of(day.date())));
   }
 
   /** Whether it lies above its limit by more than the last digit printed. */

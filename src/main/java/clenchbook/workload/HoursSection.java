@@ -3,9 +3,9 @@ package clenchbook.workload;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Block.Cell;
 import clenchbook.reports.blocks.Block.KeyFigure;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.workload.hours.HoursMeasure;
-import clenchbook.workload.hours.LimitWarnings;
 import clenchbook.workload.hours.Minutes;
 import clenchbook.workload.hours.OwnLimits;
 import java.util.ArrayList;
@@ -15,31 +15,24 @@ import java.util.Optional;
 /** The part of the pages that says how many hours went where. */
 final class HoursSection {
 
-  /** What to write where, in a book without minutes. */
-  static final String WITHOUT_MINUTES =
-      "No minutes are known for the year to date, so there are no hours to show. Write Trim, Shape,"
-          + " Nail and Grind min or just Total min into Visits, or standard minutes into Work;"
-          + " Drive min into Trips or Places.";
-
   private final WorkYear work;
+  private final FigureText text;
 
   HoursSection(WorkYear work) {
     this.work = work;
+    this.text = work.text();
   }
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Heading(1, "The hours"));
+    blocks.add(new Block.Heading(1, text.say("workload.hours")));
     blocks.add(new Block.Paragraph(courseInWords()));
     blocks.addAll(limits());
     blocks.add(new YearPictures(work).weeks());
     blocks.addAll(new MonthTables(work).blocks());
     blocks.add(new Block.Paragraph(new HardestSection(work).runInWords()));
     if (work.unsaid() > 0) {
-      blocks.add(
-          new Block.Paragraph(
-              LimitWarnings.counted(work.unsaid(), "shoe")
-                  + " nailed on without a word in Shaping: counted as cold, at the stall jack."));
+      blocks.add(new Block.Paragraph(text.say("workload.hours.unsaid", work.unsaid())));
     }
     return blocks;
   }
@@ -47,7 +40,7 @@ final class HoursSection {
   /** For the annex: what each hour rests on, and the course of the year. */
   List<Block> further() {
     return List.of(
-        new Block.Heading(1, "Where the hours went"),
+        new Block.Heading(1, text.say("workload.hours.where")),
         activities(),
         new YearPictures(work).course());
   }
@@ -55,12 +48,12 @@ final class HoursSection {
   /** What can be said without any minutes: counts, limits, runs. */
   List<Block> withoutMinutes() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Paragraph(WITHOUT_MINUTES));
+    blocks.add(new Block.Paragraph(text.say("workload.withoutMinutes")));
     blocks.add(
         new Block.KeyFigures(
             List.of(
-                count("Days worked", work.load().daysWorked()),
-                count("Horse-visits", work.load().horses()))));
+                count(text.say("workload.column.daysWorked"), work.load().daysWorked()),
+                count(text.say("workload.column.horseVisits"), work.load().horses()))));
     blocks.addAll(limits());
     if (work.load().daysWorked() > 0) {
       blocks.add(new MonthTables(work).counts());
@@ -71,7 +64,7 @@ final class HoursSection {
 
   /** A large count. */
   KeyFigure count(String label, int count) {
-    return new KeyFigure(label, work.text().whole(count), Optional.empty());
+    return new KeyFigure(label, text.whole(count), Optional.empty());
   }
 
   private List<Block> limits() {
@@ -89,57 +82,68 @@ final class HoursSection {
         limits.yearlyHours().isEmpty()
             && limits.weeklyHours().isEmpty()
             && limits.horsesPerDay().isEmpty();
-    return none
-        ? "No limits are set. Give Yearly hours limit, Weekly hours limit or Horses per day limit"
-            + " in Settings and this page warns when one is passed or will be."
-        : "None of your limits was passed, and the projection passes none.";
+    return none ? text.say("workload.limit.noneSet") : text.say("workload.limit.nonePassed");
   }
 
   private Block activities() {
     return TableOf.rows(List.of(HoursMeasure.values()))
-        .words("Measure", 4, HoursMeasure::measure)
-        .cell("Hours", 2, measure -> cell(work.load().minutes(measure)))
-        .words("Rests on", 6, measure -> restsOn(work.load().minutes(measure)))
+        .words(text.say("workload.column.measure"), 4, measure -> text.say(measure.title()))
+        .cell(text.say("workload.column.hours"), 2, measure -> cell(work.load().minutes(measure)))
+        .words(
+            text.say("workload.column.restsOn"),
+            6,
+            measure -> restsOn(work.load().minutes(measure)))
         .totalsWhere(measure -> measure == HoursMeasure.IN_ALL)
         .captioned(
-            "Where the hours went, "
-                + work.text().date(work.year().from())
-                + " to "
-                + work.text().date(work.year().to()));
+            text.say(
+                "workload.hours.whereFromTo",
+                text.date(work.year().from()),
+                text.date(work.year().to())));
   }
 
-  private static String restsOn(Minutes minutes) {
-    return minutes.total() > 0 ? minutes.basis() : "";
+  private String restsOn(Minutes minutes) {
+    return minutes.total() > 0 ? text.say(minutes.basis().said()) : "";
   }
 
   /** Hours with the mark of their basis; none for no hours. */
   Cell cell(Minutes minutes) {
-    String text = work.text().hours(minutes.hours());
-    return minutes.total() > 0 ? Cell.of(text, minutes.weakest()) : Cell.of(text);
+    String hours = text.hours(minutes.hours());
+    return minutes.total() > 0 ? Cell.of(hours, minutes.weakest()) : Cell.of(hours);
   }
 
   private String courseInWords() {
-    String toDate = work.text().hours(work.projection().toDate());
-    String projected =
-        work.whole()
-            ? "Hours in all: " + toDate + "."
-            : "Hours in all: "
-                + toDate
-                + " to date, "
-                + work.text().hours(work.projection().hours())
-                + " projected for the year ("
-                + work.projection().basis()
-                + ").";
-    return work.lastYear() > 0
-        ? projected
-            + " Last year: "
-            + (work.whole() ? "" : work.text().hours(work.lastYearToDate()) + " to the same day, ")
-            + work.text().hours(work.lastYear())
-            + " in all"
-            + work.bookBegins()
-                .map(day -> " (the book begins " + work.text().date(day) + ")")
-                .orElse("")
-            + "."
-        : projected + " The book holds no work of last year to compare with.";
+    return course() + " " + beside();
+  }
+
+  private String course() {
+    String toDate = text.hours(work.projection().toDate());
+    return work.whole()
+        ? text.say("workload.course.year", toDate)
+        : text.say(
+            "workload.course.projected",
+            toDate,
+            text.hours(work.projection().hours()),
+            work.projection().basis().said());
+  }
+
+  private String beside() {
+    if (work.lastYear() <= 0) {
+      return text.say("workload.course.noLastYear");
+    }
+    String inAll = text.hours(work.lastYear());
+    return work.whole() ? besideWhole(inAll) : besideToDate(inAll);
+  }
+
+  private String besideWhole(String inAll) {
+    return work.bookBegins()
+        .map(day -> text.say("workload.course.lastYearPart", inAll, text.date(day)))
+        .orElseGet(() -> text.say("workload.course.lastYear", inAll));
+  }
+
+  private String besideToDate(String inAll) {
+    String same = text.hours(work.lastYearToDate());
+    return work.bookBegins()
+        .map(day -> text.say("workload.course.lastYearToDatePart", same, inAll, text.date(day)))
+        .orElseGet(() -> text.say("workload.course.lastYearToDate", same, inAll));
   }
 }

@@ -1,6 +1,7 @@
 package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
@@ -28,30 +29,38 @@ final class MonthTables {
 
   /** Days, horses and shoes; needs no minutes. */
   Block counts() {
+    FigureText text = work.text();
     return spans()
-        .count("Days worked", 3, span -> span.load().daysWorked())
-        .count("Longest run of days", 4, this::longestRun)
-        .number("Horse-visits", 3, span -> work.text().whole(span.load().horses()))
+        .count(text.say("workload.column.daysWorked"), 3, span -> span.load().daysWorked())
+        .count(text.say("workload.column.longestRun"), 4, this::longestRun)
         .number(
-            "a day worked",
+            text.say("workload.column.horseVisits"), 3, span -> text.whole(span.load().horses()))
+        .number(
+            text.say("workload.column.aDayWorked"),
             3,
             span ->
-                span.ifWorked(
-                    load -> work.text().number((double) load.horses() / load.daysWorked(), 2)))
-        .number("Shoes nailed", 3, span -> work.text().whole(span.load().shoes().nailed()))
-        .number("Blows", 3, this::blows)
+                span.ifWorked(load -> text.number((double) load.horses() / load.daysWorked(), 2)))
         .number(
-            "Measured, %",
-            3, span -> span.ifWorked(load -> work.text().number(100 * load.shareMeasured(), 1)))
-        .captioned("Month by month");
+            text.say("workload.column.shoesNailed"),
+            3,
+            span -> text.whole(span.load().shoes().nailed()))
+        .number(text.say("workload.column.blows"), 3, this::blows)
+        .number(
+            text.say("workload.column.measured"),
+            3,
+            span -> span.ifWorked(load -> text.number(100 * load.shareMeasured(), 1)))
+        .captioned(text.say("workload.months"));
   }
 
   private Block hours() {
     TableOf<Span> table = spans();
     for (HoursMeasure measure : HoursMeasure.values()) {
-      table.number(measure.shortName(), 3, span -> work.text().hours(span.load().hours(measure)));
+      table.number(
+          work.text().say(measure.shortTitle()),
+          3,
+          span -> work.text().hours(span.load().hours(measure)));
     }
-    return table.captioned("Month by month, hours");
+    return table.captioned(work.text().say("workload.months.hours"));
   }
 
   /** A month, or the year to date, which is a total where it is the sum of the months. */
@@ -71,10 +80,20 @@ final class MonthTables {
     LocalDate start = work.year().from();
     // The first month is whole, so a year that starts within it is not the sum of the rows.
     boolean sum = start.getDayOfMonth() == 1;
-    String toDate =
-        sum ? (work.whole() ? "The year" : "Year to date") : "From " + work.text().date(start);
-    spans.add(new Span(toDate, work.year(), work.load(work.year()), sum));
-    return TableOf.rows(spans).words("Month", 4, Span::name).totalsWhere(Span::total);
+    spans.add(new Span(sum ? soFar() : since(start), work.year(), work.load(work.year()), sum));
+    return TableOf.rows(spans)
+        .words(work.text().say("workload.column.month"), 4, Span::name)
+        .totalsWhere(Span::total);
+  }
+
+  private String soFar() {
+    return work.whole()
+        ? work.text().say("workload.months.year")
+        : work.text().say("workload.months.toDate");
+  }
+
+  private String since(LocalDate start) {
+    return work.text().say("workload.months.from", work.text().date(start));
   }
 
   private int longestRun(Span span) {

@@ -42,12 +42,12 @@ final class OutlookFigures {
 
   /** What the measure of a mix up to Stop age is called. */
   static String toStopAge(String what, Mix mix) {
-    return what + " to Stop age, " + mix.words();
+    return what + " to Stop age, " + mix.words().english();
   }
 
   /** What the measure of a changed week is called. */
   static String changed(ChangedWeek.Change change, String what) {
-    return "changed week, " + change.name() + ": " + what;
+    return "changed week, " + change.name().english() + ": " + what;
   }
 
   private void addStopAge(String year) {
@@ -91,7 +91,7 @@ final class OutlookFigures {
                     difference.estimate(),
                     2,
                     "minutes",
-                    "the comparison of hot with cold: " + difference.verdict()));
+                    "the comparison of hot with cold: " + difference.verdict().word()));
     work.mixed()
         .hotShapingMinutes()
         .map(minutes -> minutes.map(each -> each * scale))

@@ -3,9 +3,12 @@ package clenchbook.workload;
 import clenchbook.book.Task;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Chart;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
+import clenchbook.texts.Message;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.MethodScore;
+import clenchbook.workload.methods.TaskName;
 import clenchbook.workload.posture.TrunkPosture;
 import clenchbook.workload.scores.DayScores;
 import clenchbook.workload.scores.YearScores;
@@ -17,24 +20,27 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** The part of the pages that says what the published methods make of the days. */
 final class StrainSection {
 
   private final WorkYear work;
+  private final FigureText text;
 
   StrainSection(WorkYear work) {
     this.work = work;
+    this.text = work.text();
   }
 
   /** What the methods say of the year's days, against their published values. */
   List<Block> scores() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Heading(1, "Strain, vibration, noise and posture"));
+    blocks.add(new Block.Heading(1, text.say("workload.strain")));
     List<YearScores.Summary> summaries = work.scores().summaries();
     if (summaries.isEmpty()) {
-      blocks.add(new Block.Paragraph("Nothing could be computed for the year to date."));
+      blocks.add(new Block.Paragraph(text.say("workload.strain.nothing")));
     } else {
       blocks.add(scores(summaries));
       addUnrated(blocks);
@@ -50,7 +56,7 @@ final class StrainSection {
     List<YearScores.Summary> summaries = work.scores().summaries();
     List<Block> blocks = new ArrayList<>();
     if (!summaries.isEmpty()) {
-      blocks.add(new Block.Heading(1, "Strain by published methods"));
+      blocks.add(new Block.Heading(1, text.say("workload.strain.methods")));
       addPicture(blocks, summaries);
       blocks.add(methods());
     }
@@ -59,14 +65,22 @@ final class StrainSection {
 
   private Block scores(List<YearScores.Summary> summaries) {
     return TableOf.rows(summaries)
-        .words("Method", 5, YearScores.Summary::measure)
-        .words("Unit", 2, summary -> summary.worst().score().unit())
-        .number("Typical day", 2, summary -> work.text().number(summary.typical(), 2))
-        .number("Worst day", 2, summary -> work.text().number(worst(summary), 2))
-        .words("On", 3, summary -> work.text().date(summary.worst().date()))
-        .words("Published value", 5, summary -> guidance(summary.worst().score()))
-        .captioned(
-            "A typical day is the middle one of the days with hours; each day over its real hours");
+        .words(
+            text.say("workload.column.method"),
+            5,
+            summary -> text.say(summary.measure().name().said()))
+        .words(text.say("workload.column.unit"), 2, summary -> unit(summary.worst().score()))
+        .number(
+            text.say("workload.column.typicalDay"), 2, summary -> text.number(summary.typical(), 2))
+        .number(text.say("workload.column.worstDay"), 2, summary -> text.number(worst(summary), 2))
+        .words(text.say("workload.column.on"), 3, summary -> text.date(summary.worst().date()))
+        .words(
+            text.say("workload.column.published"), 5, summary -> guidance(summary.worst().score()))
+        .captioned(text.say("workload.strain.days"));
+  }
+
+  private String unit(MethodScore score) {
+    return text.say(score.unit().written().said());
   }
 
   private static double worst(YearScores.Summary summary) {
@@ -74,9 +88,15 @@ final class StrainSection {
   }
 
   private String guidance(MethodScore score) {
-    return score.guidance().isPresent()
-        ? work.text().plain(score.guidance().getAsDouble()) + ": " + score.guidanceName()
-        : "";
+    return score
+        .guidanceName()
+        .map(
+            name ->
+                text.say(
+                    "workload.strain.published",
+                    text.plain(score.guidance().orElseThrow()),
+                    name.said()))
+        .orElse("");
   }
 
   /** Typical and worst day by task, where at least two tasks are rated. */
@@ -87,27 +107,27 @@ final class StrainSection {
     }
     blocks.add(
         new Block.Picture(
-            "Hand and wrist strain by task",
-            "Strain indices on a typical and on the worst day, by task and for the whole day.",
+            text.say("workload.strain.byTask"),
+            text.say("workload.strain.byTaskInWords"),
             new Chart.Columns(
-                "task",
-                "strain index",
-                strain.stream().map(StrainSection::shortName).toList(),
+                text.say("workload.axis.task"),
+                text.say("workload.axis.strainIndex"),
+                strain.stream().map(this::shortName).toList(),
                 List.of(
-                    new Chart.Series(
-                        "typical day",
-                        strain.stream().map(YearScores.Summary::typical).toList(),
-                        strain.stream().map(one -> work.text().number(one.typical(), 2)).toList()),
-                    new Chart.Series(
-                        "worst day",
-                        strain.stream()
-                            .map(one -> one.worst().score().score().number().orElseThrow())
-                            .toList(),
-                        strain.stream().map(one -> work.text().number(worst(one), 2)).toList())),
+                    bars("workload.strain.typicalDay", strain, YearScores.Summary::typical),
+                    bars("workload.strain.worstDay", strain, StrainSection::worst)),
                 false,
                 true,
                 List.of(
-                    new Chart.Limit("called safe up to here", RevisedStrainIndex.SAFE_UP_TO)))));
+                    new Chart.Limit(
+                        text.say("workload.strain.safe"), RevisedStrainIndex.SAFE_UP_TO)))));
+  }
+
+  private Chart.Series bars(
+      String key, List<YearScores.Summary> strain, Function<YearScores.Summary, Double> height) {
+    List<Double> heights = strain.stream().map(height).toList();
+    return new Chart.Series(
+        text.say(key), heights, heights.stream().map(each -> text.number(each, 2)).toList());
   }
 
   private static boolean isStrain(YearScores.Summary summary) {
@@ -117,28 +137,30 @@ final class StrainSection {
         || method.equals(CumulativeStrainIndex.METHOD);
   }
 
-  private static String shortName(YearScores.Summary summary) {
-    int comma = summary.measure().indexOf(", ");
-    return comma < 0 ? "whole day" : summary.measure().substring(comma + 2);
+  private String shortName(YearScores.Summary summary) {
+    return summary
+        .measure()
+        .task()
+        .map(task -> text.say(TaskName.of(task)))
+        .orElseGet(() -> text.say("workload.strain.wholeDay"));
   }
 
   /** Tasks with hours that a sum leaves out, where the sum has others in it. */
   private void addUnrated(List<Block> blocks) {
-    List<String> parts = new ArrayList<>();
-    addUnrated(parts, "hand effort", rating -> !rating.efforts().isEmpty());
-    addUnrated(parts, "noise", rating -> rating.noiseDba().isPresent());
-    addUnrated(parts, "trunk", rating -> rating.trunkDegrees().isPresent());
+    List<Message> parts = new ArrayList<>();
+    addUnrated(parts, "workload.unrated.effort", rating -> !rating.efforts().isEmpty());
+    addUnrated(parts, "workload.unrated.noise", rating -> rating.noiseDba().isPresent());
+    addUnrated(parts, "workload.unrated.trunk", rating -> rating.trunkDegrees().isPresent());
     if (!parts.isEmpty()) {
-      blocks.add(
-          new Block.Paragraph(
-              "Not in the sums, because not rated: " + String.join("; ", parts) + "."));
+      blocks.add(new Block.Paragraph(text.say("workload.unrated", Message.joined("; ", parts))));
     }
   }
 
-  private void addUnrated(List<String> parts, String what, Predicate<TaskRating> rated) {
-    List<String> tasks = work.ratings().unrated(work.load(), rated);
+  private void addUnrated(List<Message> parts, String key, Predicate<TaskRating> rated) {
+    List<Message> tasks =
+        work.ratings().unrated(work.load(), rated).stream().map(TaskName::of).toList();
     if (!tasks.isEmpty() && !work.ratings().where(rated).isEmpty()) {
-      parts.add("for " + what + " " + String.join(", ", tasks));
+      parts.add(Message.of(key, tasks));
     }
   }
 
@@ -147,12 +169,17 @@ final class StrainSection {
     if (!holds.isEmpty()) {
       blocks.add(
           TableOf.rows(holds)
-              .words("Task", 3, hold -> hold.task().word())
-              .number("Trunk, degrees", 2, hold -> work.text().plain(hold.degrees()))
-              .number("Longest hold, minutes", 3, hold -> work.text().number(hold.minutes(), 2))
-              .number("Holding time, minutes", 3, hold -> work.text().plain(hold.allowed()))
-              .words("", 4, Hold::verdict)
-              .captioned("Your longest hold against the standard's holding time"));
+              .words(
+                  text.say("workload.column.task"), 3, hold -> text.say(TaskName.of(hold.task())))
+              .number(text.say("workload.column.trunk"), 2, hold -> text.plain(hold.degrees()))
+              .number(
+                  text.say("workload.column.longestHold"),
+                  3,
+                  hold -> text.number(hold.minutes(), 2))
+              .number(
+                  text.say("workload.column.holdingTime"), 3, hold -> text.plain(hold.allowed()))
+              .words("", 4, hold -> hold.tooLong() ? text.say("workload.hold.tooLong") : "")
+              .captioned(text.say("workload.hold.table")));
     }
   }
 
@@ -171,8 +198,8 @@ final class StrainSection {
                   allowed.getAsDouble()));
     }
 
-    private String verdict() {
-      return minutes > allowed ? "longer than the standard allows" : "";
+    private boolean tooLong() {
+      return minutes > allowed;
     }
   }
 
@@ -181,9 +208,12 @@ final class StrainSection {
     if (!absent.isEmpty()) {
       blocks.add(
           TableOf.rows(absent)
-              .words("Method", 4, AbsentMethod::measure)
-              .words("Why", 8, AbsentMethod::why)
-              .captioned("Not computed, and what it would take"));
+              .words(
+                  text.say("workload.column.method"),
+                  4,
+                  one -> text.say(one.measure().name().said()))
+              .words(text.say("workload.column.why"), 8, one -> text.say(one.why().said()))
+              .captioned(text.say("workload.absent")));
     }
   }
 
@@ -197,19 +227,16 @@ final class StrainSection {
     methods.add(TrunkPosture.METHOD);
     methods.add(DayScores.BENT_METHOD);
     return TableOf.rows(methods)
-        .words("Method", 3, Method::name)
-        .words("Source", 4, Method::edition)
-        .words("Range", 5, Method::validRange)
-        .words("Does not cover", 5, Method::notCovered)
-        .captioned("The methods, where they hold and where they say nothing");
+        .words(text.say("workload.column.method"), 3, method -> text.say(method.name().said()))
+        .words(text.say("workload.column.source"), 4, method -> text.say(method.edition()))
+        .words(text.say("workload.column.range"), 5, method -> text.say(method.validRange()))
+        .words(text.say("workload.column.notCovered"), 5, method -> text.say(method.notCovered()))
+        .captioned(text.say("workload.methods"));
   }
 
   private void noiseNote(List<Block> blocks) {
     if (work.rules().noise().size() == 1) {
-      blocks.add(
-          new Block.Paragraph(
-              "No noise regulation is carried here for the book's country: only the recommended"
-                  + " limit is shown. The country's own law comes first."));
+      blocks.add(new Block.Paragraph(text.say("workload.noise.noRegulation")));
     }
   }
 }

@@ -132,11 +132,6 @@ record WorkYear(
     return !year.to().isBefore(projection.end());
   }
 
-  /** The year or its part, in words. */
-  String soFar() {
-    return whole() ? "the year" : "year to date";
-  }
-
   /** The work of a part of the year. */
   Load load(FigurePeriod period) {
     return days.load(period.from(), period.to());

@@ -1,9 +1,13 @@
 package clenchbook.workload;
 
+import clenchbook.book.Task;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Chart;
 import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.FirstPage;
+import clenchbook.texts.Message;
+import clenchbook.workload.methods.TaskName;
+import clenchbook.workload.methods.Unit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -34,35 +38,31 @@ final class WorkloadAnswer {
       return nothingOver();
     }
     Excess worst = over.get(0);
-    String count =
-        over.size() == 1
-            ? "One measure is over its limit: "
-            : "%6$s measures are over their limits, furthest ";
-    String what =
-        worst.when().isEmpty()
-            ? "%1$s, %2$s against %4$s (%5$s)."
-            : worst.kind() == Excess.Kind.HOURS && worst.unit().equals("h")
-                ? "%1$s, %2$s in the week of %3$s against %4$s (%5$s)."
-                : "%1$s, %2$s on %3$s against %4$s (%5$s).";
-    return (count + what)
-        .formatted(
-            worst.measure(),
-            value(worst),
-            worst.when().map(text::day).orElse(""),
-            limit(worst),
-            worst.limitName(),
-            text.count(over.size()));
+    return text.say(sentence(worst, over.size()));
+  }
+
+  private Message sentence(Excess worst, int count) {
+    Message measure = worst.measure();
+    String value = value(worst);
+    String limit = limit(worst);
+    Message name = worst.limitName();
+    if (worst.when().isEmpty()) {
+      return Message.of("workload.answer.year", measure, value, limit, name, count);
+    }
+    String day = text.day(worst.when().get());
+    return worst.kind() == Excess.Kind.HOURS && worst.unit() == Unit.HOURS
+        ? Message.of("workload.answer.week", measure, value, day, limit, name, count)
+        : Message.of("workload.answer.day", measure, value, day, limit, name, count);
   }
 
   private String nothingOver() {
     if (work.load().hours() == 0) {
-      return "No minutes are known, so little can be said of the body: %s visits on %s days so far."
-          .formatted(text.count(work.load().horses()), text.count(work.load().daysWorked()));
+      return text.say("workload.answer.noMinutes", work.load().horses(), work.load().daysWorked());
     }
     String hours = text.hours(work.load().hours());
     return all.isEmpty()
-        ? "%s of work so far, and no limit or rating to set it against.".formatted(hours)
-        : "%s of work so far, and nothing is over its limit.".formatted(hours);
+        ? text.say("workload.answer.nothingToCompare", hours)
+        : text.say("workload.answer.nothingOver", hours);
   }
 
   private String value(Excess one) {
@@ -74,12 +74,14 @@ final class WorkloadAnswer {
   }
 
   private String withUnit(Excess one, double number) {
-    if (one.unit().equals("h")) {
+    if (one.unit() == Unit.HOURS) {
       return text.hours(number);
     }
     String figure =
         number == one.limit() ? text.plain(number) : text.number(number, number % 1 == 0 ? 0 : 1);
-    return one.unit().isEmpty() ? figure : figure + "\u00A0" + one.unit();
+    return one.unit() == Unit.NONE
+        ? figure
+        : figure + '\u00A0' + text.say(one.unit().written().said());
   }
 
   private Optional<Block.Picture> picture() {
@@ -91,23 +93,22 @@ final class WorkloadAnswer {
     }
     return Optional.of(
         new Block.Picture(
-            "The worst day, week or year against its limit or published value",
-            "The line is each measure's own limit; a bar twice as long as to the line is twice the"
-                + " limit. Noise is drawn by its sound energy.",
+            text.say("workload.answer.picture"),
+            text.say("workload.answer.pictureInWords"),
             new Chart.Columns(
                 "",
                 "",
-                drawn.stream().map(Excess::measure).toList(),
+                drawn.stream().map(one -> text.say(one.measure())).toList(),
                 List.of(
                     new Chart.Series(
-                        "times its limit",
+                        text.say("workload.answer.times"),
                         drawn.stream().map(Excess::times).toList(),
                         drawn.stream()
-                            .map(one -> "%s of %s".formatted(value(one), limit(one)))
+                            .map(one -> text.say("workload.answer.bar", value(one), limit(one)))
                             .toList())),
                 false,
                 true,
-                List.of(new Chart.Limit("its limit or published value", 1)))));
+                List.of(new Chart.Limit(text.say("workload.answer.limit"), 1)))));
   }
 
   private List<String> toDo() {
@@ -119,44 +120,31 @@ final class WorkloadAnswer {
       }
     }
     if (things.isEmpty() && work.load().hours() == 0) {
-      things.add(HoursSection.WITHOUT_MINUTES);
+      things.add(text.say("workload.withoutMinutes"));
     }
     return things;
   }
 
   private List<String> advice(Excess one) {
     return switch (one.kind()) {
-      case NOISE ->
-          List.of(
-              "Noise: wear hearing protection and have the levels measured at your ear; local law"
-                  + " says what it asks above these values.");
-      case STRAIN ->
-          List.of(
-              "Hand and wrist: most is asked by %s. Spread it over more days or pass some of it on;"
-                      .formatted(hardestTask())
-                  + " numbness or pain belongs before a clinician early.");
-      case VIBRATION ->
-          List.of(
-              "Vibration: shorten the time at the grinder or change the tool; local law says what"
-                  + " it asks above these values.");
-      case POSTURE ->
-          List.of(
-              "A bent back: break the time under the horse up, and raise what can be raised; back"
-                  + " pain belongs before a clinician.");
+      case NOISE -> List.of(text.say("workload.advice.noise"));
+      case STRAIN -> List.of(handAndWrist());
+      case VIBRATION -> List.of(text.say("workload.advice.vibration"));
+      case POSTURE -> List.of(text.say("workload.advice.posture"));
       case HOURS -> work.warnings();
     };
   }
 
-  /** The task whose strain index is highest on its worst day; the whole day where none stands. */
-  private String hardestTask() {
+  /** Names the task whose strain index is highest on its worst day, where one stands. */
+  private String handAndWrist() {
     return all.stream()
-        .filter(one -> one.kind() == Excess.Kind.STRAIN && one.measure().contains(", "))
+        .filter(one -> one.kind() == Excess.Kind.STRAIN)
+        .flatMap(one -> one.task().map(task -> hardest(one, task)).stream())
         .findFirst()
-        .map(one -> "%s (%s against %s)".formatted(task(one), value(one), limit(one)))
-        .orElse("the whole day");
+        .orElseGet(() -> text.say("workload.advice.strainOfDay"));
   }
 
-  private static String task(Excess one) {
-    return one.measure().substring(one.measure().indexOf(", ") + 2);
+  private String hardest(Excess one, Task task) {
+    return text.say("workload.advice.strain", TaskName.of(task), value(one), limit(one));
   }
 }

@@ -3,7 +3,6 @@ package clenchbook.workload;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
-import clenchbook.workload.hours.LimitWarnings;
 import clenchbook.workload.hours.Load;
 import clenchbook.workload.hours.Minutes;
 import clenchbook.workload.hours.WorkDay;
@@ -61,7 +60,7 @@ final class WorkloadFigures {
         2,
         "hours",
         work.limits().yearlyHours(),
-        work.projection().basis());
+        work.projection().basis().english());
     if (work.lastYear() > 0) {
       String basis = work.bookBegins().map(day -> "the book begins " + day).orElse("last year");
       rows.add(year.name(), LAST_YEAR_TO_DATE, work.lastYearToDate(), 2, "hours", basis);
@@ -82,7 +81,10 @@ final class WorkloadFigures {
     addHolds(year.name());
     new OutlookFigures(work, rows).add(year.name());
     AbsentMethod.of(work)
-        .forEach(absent -> rows.addAbsent(year.name(), absent.measure(), "", absent.why()));
+        .forEach(
+            absent ->
+                rows.addAbsent(
+                    year.name(), absent.measure().name().english(), "", absent.why().english()));
   }
 
   private void addMonth(FigurePeriod month) {
@@ -102,15 +104,27 @@ final class WorkloadFigures {
     addHours(period, NO_LIMIT);
     addCounts(period, work.limits().horsesPerDay());
     for (YearScores.DayScore score : work.scores().on(day.date())) {
-      addScore(period.name(), score.score().measure(), score.number(), score.score(), "");
+      addScore(
+          period.name(),
+          score.score().measure().name().english(),
+          score.number(),
+          score.score(),
+          "");
     }
   }
 
   private void addScore(
       String period, String measure, double number, MethodScore score, String note) {
-    String limit = score.guidance().isPresent() ? "; limit = " + score.guidanceName() : "";
+    String limit = score.guidanceName().map(name -> "; limit = " + name.english()).orElse("");
     String basis = note.isEmpty() ? score.basis() : note;
-    rows.add(period, measure, number, 2, score.unit(), score.guidance(), basis + limit);
+    rows.add(
+        period,
+        measure,
+        number,
+        2,
+        score.unit().written().english(),
+        score.guidance(),
+        basis + limit);
   }
 
   private void addHours(FigurePeriod period, OptionalDouble limitInAll) {
@@ -124,7 +138,7 @@ final class WorkloadFigures {
           2,
           "hours",
           measure == HoursMeasure.IN_ALL ? limitInAll : NO_LIMIT,
-          minutes.basis());
+          minutes.basis().english());
     }
   }
 
@@ -172,13 +186,13 @@ final class WorkloadFigures {
       MethodScore score = summary.worst().score();
       addScore(
           year,
-          summary.measure() + ", typical day",
+          summary.measure().name().english() + ", typical day",
           summary.typical(),
           score,
-          "the middle one of " + LimitWarnings.counted(summary.days(), "day"));
+          "the middle one of " + summary.days() + (summary.days() == 1 ? " day" : " days"));
       addScore(
           year,
-          summary.measure() + ", worst day",
+          summary.measure().name().english() + ", worst day",
           summary.worst().number(),
           score,
           "on " + summary.worst().date() + "; " + score.basis());
@@ -193,7 +207,7 @@ final class WorkloadFigures {
               allowed ->
                   rows.add(
                       year,
-                      AbsentMethod.holdMeasure(rating),
+                      AbsentMethod.holdMeasure(rating).name().english(),
                       rating.longestHoldSeconds().orElseThrow() / 60,
                       2,
                       "minutes",

@@ -17,7 +17,7 @@ final class WorkloadPage {
     if (!first.toDo().isEmpty()) {
       blocks.add(new Block.ToDo(first.toDo()));
     }
-    blocks.add(new Block.Caution(Cautions.FOOT));
+    blocks.add(new Block.Caution(work.text().say("workload.caution")));
     return blocks;
   }
 }

@@ -1,6 +1,7 @@
 package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.Report;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,10 +15,10 @@ final class WorkloadReport {
   static Report of(WorkYear work) {
     return new Report(
         "workload",
-        "The body",
-        "The body's year",
+        work.text().say("workload.label"),
+        work.text().say("workload.title"),
         subtitle(work),
-        Cautions.FOOT,
+        work.text().say("workload.caution"),
         Optional.of(new WorkloadAnswer(work).page()),
         evidence(work),
         annex(work));
@@ -45,17 +46,16 @@ final class WorkloadReport {
     if (work.load().hours() > 0) {
       blocks.addAll(new OutlookSection(work).blocks());
     }
-    blocks.addAll(RatingGuide.blocks());
+    blocks.addAll(RatingGuide.blocks(work.text()));
     return blocks;
   }
 
   private static String subtitle(WorkYear work) {
-    String period =
-        "%s: %s to %s"
-            .formatted(
-                work.year().name(),
-                work.text().date(work.year().from()),
-                work.text().date(work.year().to()));
-    return work.business().isEmpty() ? period : work.business() + ", " + period;
+    FigureText text = work.text();
+    String from = text.date(work.year().from());
+    String to = text.date(work.year().to());
+    return work.business().isEmpty()
+        ? text.say("workload.subtitle", work.year().name(), from, to)
+        : text.say("workload.subtitleOf", work.business(), work.year().name(), from, to);
   }
 }

@@ -2,6 +2,8 @@ package clenchbook.workload;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Chart;
+import clenchbook.reports.blocks.FigureText;
+import clenchbook.texts.Message;
 import clenchbook.workload.hours.FigurePeriod;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.YearProjection;
@@ -19,22 +21,24 @@ import java.util.Set;
 final class YearPictures {
 
   private final WorkYear work;
+  private final FigureText text;
 
   YearPictures(WorkYear work) {
     this.work = work;
+    this.text = work.text();
   }
 
   /** Three sorts of hours: more bands than these can't be told apart when small. */
   private enum Band {
-    UNDER_THE_HORSE("under the horse", Set.of(HoursMeasure.UNDER_THE_HORSE)),
-    DRIVING("driving", Set.of(HoursMeasure.DRIVING)),
-    THE_REST("shaping, making, grinding, setting up", Set.of());
+    UNDER_THE_HORSE("workload.band.underTheHorse", Set.of(HoursMeasure.UNDER_THE_HORSE)),
+    DRIVING("workload.band.driving", Set.of(HoursMeasure.DRIVING)),
+    THE_REST("workload.band.theRest", Set.of());
 
-    private final String title;
+    private final Message title;
     private final Set<HoursMeasure> measures;
 
-    Band(String title, Set<HoursMeasure> measures) {
-      this.title = title;
+    Band(String key, Set<HoursMeasure> measures) {
+      this.title = Message.of(key);
       this.measures = measures;
     }
 
@@ -52,19 +56,20 @@ final class YearPictures {
     List<Chart.Series> series = new ArrayList<>();
     for (Band band : List.of(Band.UNDER_THE_HORSE, Band.THE_REST, Band.DRIVING)) {
       series.add(
-          new Chart.Series(band.title, weeks.stream().map(week -> hours(week, band)).toList()));
+          new Chart.Series(
+              text.say(band.title), weeks.stream().map(week -> hours(week, band)).toList()));
     }
     return new Block.Picture(
-        "The year, week by week",
+        text.say("workload.weeks"),
         weeksInWords(weeks),
         new Chart.Columns(
-            "the week's Monday",
-            "hours",
-            weeks.stream().map(week -> work.text().shortDay(monday(week))).toList(),
+            text.say("workload.weeks.monday"),
+            text.say("workload.axis.hours"),
+            weeks.stream().map(week -> text.shortDay(monday(week))).toList(),
             series,
             true,
             false,
-            limit("weekly limit", work.limits().weeklyHours())));
+            limit(text.say("workload.weeks.limit"), work.limits().weeklyHours())));
   }
 
   private double hours(FigurePeriod week, Band band) {
@@ -84,12 +89,11 @@ final class YearPictures {
         .filter(week -> work.load(week).hours() > 0)
         .map(
             week ->
-                "The hardest is the week of "
-                    + work.text().weekOf(week.from())
-                    + " with "
-                    + work.text().hours(work.load(week).hours())
-                    + ".")
-        .orElse("No hours in the year to date.");
+                text.say(
+                    "workload.weeks.hardest",
+                    text.weekOf(week.from()),
+                    text.hours(work.load(week).hours())))
+        .orElseGet(() -> text.say("workload.weeks.none"));
   }
 
   private static List<Chart.Limit> limit(String name, OptionalDouble value) {
@@ -100,25 +104,36 @@ final class YearPictures {
   Block course() {
     List<Chart.Line> lines = new ArrayList<>();
     LocalDate start = work.year().from();
-    lines.add(new Chart.Line("this year", added(start, work.year().to()), false));
+    lines.add(
+        new Chart.Line(text.say("workload.sum.thisYear"), added(start, work.year().to()), false));
     if (work.lastYear() > 0) {
       lines.add(
           new Chart.Line(
-              "last year", fromFirstWork(start.minusYears(1), start.minusDays(1)), true));
+              text.say("workload.sum.lastYear"),
+              fromFirstWork(start.minusYears(1), start.minusDays(1)),
+              true));
     }
     if (work.year().to().isBefore(work.projection().end())) {
-      lines.add(new Chart.Line("projected", projected(), true));
+      lines.add(new Chart.Line(text.say("workload.sum.projected"), projected(), true));
     }
     return new Block.Picture(
-        "The hours added up, against last year and your limit",
-        (work.whole() ? "Hours in all" : "Hours in all to date and projected")
-            + (work.lastYear() > 0 ? ", with last year's." : "."),
+        text.say("workload.sum"),
+        courseInWords(),
         new Chart.Lines(
-            "weeks since the year began",
-            "hours",
+            text.say("workload.sum.weeks"),
+            text.say("workload.axis.hours"),
             lines,
-            limit("yearly limit", work.limits().yearlyHours()),
+            limit(text.say("workload.sum.limit"), work.limits().yearlyHours()),
             List.of()));
+  }
+
+  private String courseInWords() {
+    if (work.lastYear() > 0) {
+      return work.whole()
+          ? text.say("workload.sum.yearWithLast")
+          : text.say("workload.sum.toDateWithLast");
+    }
+    return work.whole() ? text.say("workload.sum.year") : text.say("workload.sum.toDate");
   }
 
   /** Last year's course without the flat part before the book begins. */

@@ -100,14 +100,16 @@ class CombinedStrainIndexTest {
     HandEffort long40 = new HandEffort(2, 8, 5, 0, FLEXION);
     Score score = CompositeStrainIndex.of(List.of(long40, long40), 2);
     assertTrue(score.number().isEmpty());
-    assertEquals("the efforts together do not fit in a minute", score.why());
+    assertEquals(
+        "the efforts together do not fit in a minute", score.why().orElseThrow().english());
   }
 
   @Test
   void tasks_of_more_than_a_day_are_said() {
     TaskHours long13 = new TaskHours(List.of(LIGHT), 13);
     assertEquals(
-        "26 hours of tasks in one day", CumulativeStrainIndex.of(List.of(long13, long13)).why());
+        "26 hours of tasks in one day",
+        CumulativeStrainIndex.of(List.of(long13, long13)).why().orElseThrow().english());
   }
 
   private static double number(Score score) {

@@ -78,7 +78,7 @@ class HonestPageTest {
             "At this rate hours in all pass your yearly limit of 60 about 14 December and reach"
                 + " 63\u00A0h\u00A002 by the year's end (hours to date pro rata by days).",
             "Your weekly limit of 30\u00A0h was passed in the week of 5 October (35\u00A0h).",
-            "Your daily limit of 1 horses was passed on 5 October (2)."),
+            "Your daily limit of 1 horse was passed on 5 October (2)."),
         warnings);
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.Setting;
+import clenchbook.comparison.questions.Verdict;
 import clenchbook.jobs.WrittenBook;
 import clenchbook.workload.outlook.ShapeDifference;
 import java.time.LocalDate;
@@ -17,7 +18,8 @@ class OutlookTest {
 
   private static final Optional<ShapeDifference> HALF_A_MINUTE_QUICKER =
       Optional.of(
-          new ShapeDifference(-0.5, OptionalDouble.of(-0.9), OptionalDouble.of(-0.1), "a lower"));
+          new ShapeDifference(
+              -0.5, OptionalDouble.of(-0.9), OptionalDouble.of(-0.1), Verdict.A_LOWER));
 
   /**
    * Every Tuesday of 52 weeks: one set hot (24 minutes), one cold (28), one aluminium (30), all on
@@ -53,14 +55,15 @@ class OutlookTest {
 
   @Test
   void a_gain_is_told_only_where_its_interval_leaves_none_but_gains() {
-    assertTrue(annex(-0.9, -0.1, "a lower").contains("hot shaping takes 0.50 minutes a shoe less"));
-    String open = annex(-0.9, 0.3, "no difference shown");
+    assertTrue(
+        annex(-0.9, -0.1, Verdict.A_LOWER).contains("hot shaping takes 0.50 minutes a shoe less"));
+    String open = annex(-0.9, 0.3, Verdict.NO_DIFFERENCE_SHOWN);
     assertFalse(open.contains("a shoe less"), open);
     assertTrue(open.contains("The book can't tell yet whether hot shaping saves minutes"), open);
     assertTrue(open.contains("anything from \u22120.90 to 0.30 minutes a shoe"), open);
   }
 
-  private static String annex(double low, double high, String verdict) {
+  private static String annex(double low, double high, Verdict verdict) {
     ShapeDifference found =
         new ShapeDifference(-0.5, OptionalDouble.of(low), OptionalDouble.of(high), verdict);
     WrittenBook book = evenYear();

@@ -17,17 +17,6 @@ public final class Digits {
     return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
-  /** A whole number with a comma between thousands. */
-  public static String whole(double number) {
-    String digits = fixed(number, 0);
-    int first = digits.startsWith("-") ? 1 : 0;
-    StringBuilder grouped = new StringBuilder(digits);
-    for (int place = digits.length() - 3; place > first; place -= 3) {
-      grouped.insert(place, ',');
-    }
-    return grouped.toString();
-  }
-
   /** Half up to so many decimals, trailing zeros dropped. */
   public static BigDecimal rounded(double number, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);

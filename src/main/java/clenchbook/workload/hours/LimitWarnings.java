@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 
 /** Where the year to date passed the farrier's own limits, or will as projected. */
 public final class LimitWarnings {
@@ -49,23 +48,16 @@ public final class LimitWarnings {
                 warnings.add(
                     date.isAfter(year.to())
                         ? projected(limit, date)
-                        : "Hours in all passed your yearly limit of "
-                            + text.plain(limit)
-                            + " on "
-                            + text.day(date)
-                            + "."));
+                        : text.say("workload.limit.year", text.plain(limit), text.day(date))));
   }
 
   private String projected(double limit, LocalDate date) {
-    return "At this rate hours in all pass your yearly limit of "
-        + text.plain(limit)
-        + " about "
-        + text.day(date)
-        + " and reach "
-        + text.hours(projection.hours())
-        + " by the year's end ("
-        + projection.basis()
-        + ").";
+    return text.say(
+        "workload.limit.yearProjected",
+        text.plain(limit),
+        text.day(date),
+        text.hours(projection.hours()),
+        projection.basis().said());
   }
 
   private void addWeeks(List<String> warnings, double limit) {
@@ -73,13 +65,22 @@ public final class LimitWarnings {
     for (FigurePeriod week : year.weeks()) {
       over.add(new Over(text.weekOf(week.from()), days.hours(week.from(), week.to())));
     }
-    sentence(
-            over,
-            limit,
-            text::hours,
-            "Your weekly limit of %1$s was passed in the week of %3$s (%4$s).",
-            "Your weekly limit of %1$s was passed in %2$s weeks, furthest in the week of %3$s"
-                + " (%4$s), last in the week of %5$s.")
+    Passed.of(over, limit)
+        .map(
+            passed ->
+                passed.once()
+                    ? text.say(
+                        "workload.limit.week",
+                        text.hours(limit),
+                        passed.most().when(),
+                        text.hours(passed.most().figure()))
+                    : text.say(
+                        "workload.limit.weeks",
+                        text.hours(limit),
+                        passed.times(),
+                        passed.most().when(),
+                        text.hours(passed.most().figure()),
+                        passed.last().when()))
         .ifPresent(warnings::add);
   }
 
@@ -88,38 +89,42 @@ public final class LimitWarnings {
         days.between(year.from(), year.to()).stream()
             .map(day -> new Over(text.day(day.date()), day.load().horses()))
             .toList();
-    sentence(
-            over,
-            limit,
-            text::plain,
-            "Your daily limit of %1$s horses was passed on %3$s (%4$s).",
-            "Your daily limit of %1$s horses was passed on %2$s days, furthest on %3$s (%4$s), last"
-                + " on %5$s.")
+    int horses = (int) Math.ceil(limit);
+    Passed.of(over, limit)
+        .map(
+            passed ->
+                passed.once()
+                    ? text.say(
+                        "workload.limit.day",
+                        text.plain(limit),
+                        passed.most().when(),
+                        text.plain(passed.most().figure()),
+                        horses)
+                    : text.say(
+                        "workload.limit.days",
+                        text.plain(limit),
+                        passed.times(),
+                        passed.most().when(),
+                        text.plain(passed.most().figure()),
+                        passed.last().when(),
+                        horses))
         .ifPresent(warnings::add);
   }
 
+  /** A week or day and what it asked. */
   private record Over(String when, double figure) {}
 
-  private Optional<String> sentence(
-      List<Over> all, double limit, DoubleFunction<String> figure, String once, String often) {
-    List<Over> over = all.stream().filter(one -> OwnLimits.exceeds(one.figure(), limit)).toList();
-    if (over.isEmpty()) {
-      return Optional.empty();
+  /** How often a limit was passed, where furthest and where last. */
+  private record Passed(int times, Over most, Over last) {
+    private static Optional<Passed> of(List<Over> all, double limit) {
+      List<Over> over = all.stream().filter(one -> OwnLimits.exceeds(one.figure(), limit)).toList();
+      return over.stream()
+          .max(Comparator.comparingDouble(Over::figure))
+          .map(most -> new Passed(over.size(), most, over.get(over.size() - 1)));
     }
-    Over most = over.stream().max(Comparator.comparingDouble(Over::figure)).orElseThrow();
-    Over last = over.get(over.size() - 1);
-    return Optional.of(
-        (over.size() == 1 ? once : often)
-            .formatted(
-                figure.apply(limit),
-                text.count(over.size()),
-                most.when(),
-                figure.apply(most.figure()),
-                last.when()));
-  }
 
-  /** A count with its noun. */
-  public static String counted(int count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
+    private boolean once() {
+      return times == 1;
+    }
   }
 }

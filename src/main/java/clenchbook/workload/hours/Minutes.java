@@ -1,6 +1,9 @@
 package clenchbook.workload.hours;
 
 import clenchbook.values.Basis;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Minutes by what they rest on.
@@ -100,26 +103,28 @@ public record Minutes(double measured, double split, double standard, double byD
    * @return such as {@code measured} or {@code measured 83 %, standard 17 %}; {@code none} for no
    *     minutes
    */
-  public String basis() {
+  public Phrase basis() {
     double total = total();
     if (total <= 0) {
-      return "none";
+      return Phrase.of("none", "workload.basis.none");
     }
-    StringBuilder words = new StringBuilder();
-    part(words, "measured", measured, total);
-    part(words, "measured total split as standard", split, total);
-    part(words, "standard", standard, total);
-    part(words, "default", byDefault, total);
-    return words.toString();
+    List<Phrase> parts = new ArrayList<>();
+    part(parts, measured, Phrase.of("measured", "workload.basis.measured"));
+    part(parts, split, Phrase.of("measured total split as standard", "workload.basis.split"));
+    part(parts, standard, Phrase.of("standard", "workload.basis.standard"));
+    part(parts, byDefault, Phrase.of("default", "workload.basis.byDefault"));
+    return Phrase.joined(", ", parts);
   }
 
-  private static void part(StringBuilder words, String name, double minutes, double total) {
+  private void part(List<Phrase> parts, double minutes, Phrase name) {
     if (minutes <= 0) {
       return;
     }
-    words.append(words.isEmpty() ? "" : ", ").append(name);
-    if (minutes < total) {
-      words.append(' ').append(Digits.rounded(100 * minutes / total, 1)).append(" %");
-    }
+    BigDecimal percent = Digits.rounded(100 * minutes / total(), 1);
+    parts.add(
+        minutes < total()
+            ? Phrase.of(
+                name.english() + " " + percent + " %", "workload.basis.share", name.said(), percent)
+            : name);
   }
 }

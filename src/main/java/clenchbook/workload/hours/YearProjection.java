@@ -61,13 +61,14 @@ public final class YearProjection {
    *
    * @return a few words
    */
-  public String basis() {
+  public Phrase basis() {
     if (!asAt.isBefore(end())) {
-      return "the whole year";
+      return Phrase.of("the whole year", "workload.projection.wholeYear");
     }
     return seasonal
-        ? "hours to date over the same share of last year"
-        : "hours to date pro rata by days";
+        ? Phrase.of(
+            "hours to date over the same share of last year", "workload.projection.seasonal")
+        : Phrase.of("hours to date pro rata by days", "workload.projection.byDays");
   }
 
   /**

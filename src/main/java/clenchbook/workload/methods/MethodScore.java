@@ -1,5 +1,7 @@
 package clenchbook.workload.methods;
 
+import clenchbook.workload.hours.Phrase;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -9,20 +11,20 @@ import java.util.OptionalDouble;
  * @param measure the method's name, with the task where it scores one task
  * @param method the method
  * @param score the number, or why there is none
- * @param unit of the number; empty for a bare index
+ * @param unit of the number
  * @param guidance the published value it is set against, in the same unit; empty where there is
  *     none
  * @param guidanceName what that value is called; empty where there is none
- * @param basis which of the farrier's ratings and hours it rests on
+ * @param basis which of the farrier's ratings and hours it rests on, in the figures' English
  */
 public record MethodScore(
     Subject subject,
-    String measure,
+    Measure measure,
     Method method,
     Score score,
-    String unit,
+    Unit unit,
     OptionalDouble guidance,
-    String guidanceName,
+    Optional<Phrase> guidanceName,
     String basis) {
 
   /** What a score is about, and so what can be done. */

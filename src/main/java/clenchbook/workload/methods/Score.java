@@ -1,5 +1,7 @@
 package clenchbook.workload.methods;
 
+import clenchbook.workload.hours.Phrase;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
@@ -16,9 +18,9 @@ public sealed interface Score {
   /**
    * An input outside the method's range: nothing is computed.
    *
-   * @param why the input, its value and the range, as a sentence part
+   * @param reason the input, its value and the range, as a sentence part
    */
-  record OutOfRange(String why) implements Score {}
+  record OutOfRange(Phrase reason) implements Score {}
 
   /**
    * A score from a number.
@@ -48,10 +50,10 @@ public sealed interface Score {
   /**
    * Why there is no number.
    *
-   * @return empty text when there is one
+   * @return empty when there is one
    */
-  default String why() {
-    return this instanceof OutOfRange out ? out.why() : "";
+  default Optional<Phrase> why() {
+    return this instanceof OutOfRange out ? Optional.of(out.reason()) : Optional.empty();
   }
 
   /**

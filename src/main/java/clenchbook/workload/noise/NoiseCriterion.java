@@ -1,6 +1,9 @@
 package clenchbook.workload.noise;
 
+import clenchbook.texts.Message;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.methods.Method;
+import clenchbook.workload.methods.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -14,17 +17,18 @@ public enum NoiseCriterion {
    */
   OSHA(
       new Method(
-          "noise dose, OSHA",
-          "29 CFR 1910.95(b), Table G-16 (in force since 1983)",
-          "90 to 130 dBA; periods below 90 do not count toward this limit; 0 to 24 hours",
-          "peaks, hearing protection worn, noise outside work; the levels are the farrier's own"),
+          Phrase.of("noise dose, OSHA", "workload.noise.osha"),
+          Message.of("workload.noise.oshaSource"),
+          Message.of("workload.noise.oshaRange"),
+          Message.of("workload.noise.notCovered")),
       90,
       5,
       16.61,
       90,
       130,
       100,
-      "permissible exposure limit; levels of 90 dBA and more"),
+      Phrase.of(
+          "permissible exposure limit; levels of 90 dBA and more", "workload.noise.oshaLimit")),
 
   /**
    * The action level of the United States: an eight-hour average of 85 dBA, which is half a dose;
@@ -32,66 +36,66 @@ public enum NoiseCriterion {
    */
   OSHA_ACTION_LEVEL(
       new Method(
-          "noise dose, OSHA action level",
-          "29 CFR 1910.95(c) and Appendix I (in force since 1983)",
-          "80 to 130 dBA; periods below 80 do not count; 0 to 24 hours",
-          "peaks, hearing protection worn, noise outside work; the levels are the farrier's own"),
+          Phrase.of("noise dose, OSHA action level", "workload.noise.oshaAction"),
+          Message.of("workload.noise.oshaActionSource"),
+          Message.of("workload.noise.oshaActionRange"),
+          Message.of("workload.noise.notCovered")),
       90,
       5,
       16.61,
       80,
       130,
       50,
-      "action level; levels of 80 dBA and more"),
+      Phrase.of("action level; levels of 80 dBA and more", "workload.noise.oshaActionLimit")),
 
   /** The recommended limit: 85 dBA for 8 hours, 3 dB halves the time. */
   NIOSH(
       new Method(
-          "noise dose, NIOSH",
-          "NIOSH publication 98-126, 1998",
-          "80 to 140 dBA; quieter periods do not count; 0 to 24 hours",
-          "peaks, hearing protection worn, noise outside work; the levels are the farrier's own"),
+          Phrase.of("noise dose, NIOSH", "workload.noise.niosh"),
+          Message.of("workload.noise.nioshSource"),
+          Message.of("workload.noise.nioshRange"),
+          Message.of("workload.noise.notCovered")),
       85,
       3,
       10,
       80,
       140,
       100,
-      "recommended exposure limit"),
+      Phrase.of("recommended exposure limit", "workload.noise.nioshLimit")),
 
   /** The daily level of Great Britain's own regulations; the same numbers as the directive's. */
   BRITAIN(
       new Method(
-          "noise exposure Lex,8h",
-          "Control of Noise at Work Regulations 2005 (SI 2005/1643), regulation 4; level as in ISO"
-              + " 9612:2009",
-          "up to 140 dBA; above 0 to 24 hours",
-          "peak pressure, hearing protection worn, noise outside work; the levels are the farrier's"
-              + " own"),
+          Phrase.of("noise exposure Lex,8h", "workload.noise.level"),
+          Message.of("workload.noise.levelSourceBritain"),
+          Message.of("workload.noise.levelRange"),
+          Message.of("workload.noise.levelNotCovered")),
       85,
       10 * Math.log10(2),
       10,
       0,
       140,
       85,
-      "upper exposure action value; lower 80, limit 87 dB(A)"),
+      Phrase.of(
+          "upper exposure action value; lower 80, limit 87 dB(A)",
+          "workload.noise.levelLimitBritain")),
 
   /** The European daily level Lex,8h, under whatever law a country carries the directive out. */
   EUROPE(
       new Method(
-          "noise exposure Lex,8h",
-          "the country's law under Directive 2003/10/EC, article 3 (from memory); level as in ISO"
-              + " 9612:2009",
-          "up to 140 dBA; above 0 to 24 hours",
-          "peak pressure, hearing protection worn, noise outside work; the levels are the farrier's"
-              + " own"),
+          Phrase.of("noise exposure Lex,8h", "workload.noise.level"),
+          Message.of("workload.noise.levelSourceEurope"),
+          Message.of("workload.noise.levelRange"),
+          Message.of("workload.noise.levelNotCovered")),
       85,
       10 * Math.log10(2),
       10,
       0,
       140,
       85,
-      "upper action value; lower action value 80, limit 87 dB(A) (from memory)");
+      Phrase.of(
+          "upper action value; lower action value 80, limit 87 dB(A) (from memory)",
+          "workload.noise.levelLimitEurope"));
 
   private static final Set<String> UNDER_THE_DIRECTIVE =
       Set.of(
@@ -105,7 +109,7 @@ public enum NoiseCriterion {
   private final double threshold;
   private final double ceiling;
   private final double guidance;
-  private final String guidanceName;
+  private final Phrase guidanceName;
 
   NoiseCriterion(
       Method method,
@@ -115,7 +119,7 @@ public enum NoiseCriterion {
       double threshold,
       double ceiling,
       double guidance,
-      String guidanceName) {
+      Phrase guidanceName) {
     this.method = method;
     this.criterionLevel = criterionLevel;
     this.exchangeRate = exchangeRate;
@@ -157,8 +161,8 @@ public enum NoiseCriterion {
    *
    * @return the unit
    */
-  public String unit() {
-    return isLevel() ? "dB(A)" : "%";
+  public Unit unit() {
+    return isLevel() ? Unit.DECIBELS : Unit.PERCENT;
   }
 
   /**
@@ -175,7 +179,7 @@ public enum NoiseCriterion {
    *
    * @return a few words
    */
-  public String guidanceName() {
+  public Phrase guidanceName() {
     return guidanceName;
   }
 

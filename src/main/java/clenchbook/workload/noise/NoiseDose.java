@@ -1,8 +1,10 @@
 package clenchbook.workload.noise;
 
 import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.methods.Score;
 import java.util.List;
+import java.util.Optional;
 
 /** The noise of a day under one criterion. */
 public final class NoiseDose {
@@ -25,15 +27,16 @@ public final class NoiseDose {
    * @return per cent, not rounded, or which input lies outside the range
    */
   public static Score percent(NoiseCriterion criterion, List<NoiseHours> day) {
-    String fault = faultIn(criterion, day);
-    return fault.isEmpty()
-        ? Score.of(
-            100
-                * day.stream()
-                    .filter(part -> criterion.counts(part.dBA()))
-                    .mapToDouble(part -> part.hours() / criterion.allowedHours(part.dBA()))
-                    .sum())
-        : new Score.OutOfRange(fault);
+    return faultIn(criterion, day)
+        .<Score>map(Score.OutOfRange::new)
+        .orElseGet(() -> Score.of(100 * share(criterion, day)));
+  }
+
+  private static double share(NoiseCriterion criterion, List<NoiseHours> day) {
+    return day.stream()
+        .filter(part -> criterion.counts(part.dBA()))
+        .mapToDouble(part -> part.hours() / criterion.allowedHours(part.dBA()))
+        .sum();
   }
 
   /**
@@ -48,16 +51,27 @@ public final class NoiseDose {
     return criterion.isLevel() ? percent.map(criterion::eightHourLevel) : percent;
   }
 
-  private static String faultIn(NoiseCriterion criterion, List<NoiseHours> day) {
+  private static Optional<Phrase> faultIn(NoiseCriterion criterion, List<NoiseHours> day) {
     double hours = 0;
     for (NoiseHours part : day) {
       if (part.dBA() <= 0 || criterion.tooLoud(part.dBA())) {
-        return Digits.plain(part.dBA())
-            + " dBA is not above 0 and up to "
-            + Digits.plain(criterion.ceiling());
+        return Optional.of(
+            Phrase.of(
+                Digits.plain(part.dBA())
+                    + " dBA is not above 0 and up to "
+                    + Digits.plain(criterion.ceiling()),
+                "workload.fault.noise",
+                Digits.rounded(part.dBA(), 2),
+                Digits.rounded(criterion.ceiling(), 2)));
       }
       hours += part.hours();
     }
-    return hours > 0 && hours <= 24 ? "" : Digits.plain(hours) + " hours of noise in one day";
+    return hours > 0 && hours <= 24
+        ? Optional.empty()
+        : Optional.of(
+            Phrase.of(
+                Digits.plain(hours) + " hours of noise in one day",
+                "workload.fault.noiseHours",
+                Digits.rounded(hours, 2)));
   }
 }

@@ -6,6 +6,7 @@ import clenchbook.workload.hours.Estimate;
 import clenchbook.workload.hours.HoursMeasure;
 import clenchbook.workload.hours.Load;
 import clenchbook.workload.hours.PastYear;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.hours.WorkDay;
 import clenchbook.workload.strain.Ratings;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ public final class ChangedWeek {
    * @param blows hammer blows; empty where none are rated
    */
   public record Change(
-      String name,
+      Phrase name,
       Optional<Estimate> hours,
       double horses,
       Optional<Estimate> stallJackHours,
@@ -68,7 +69,7 @@ public final class ChangedWeek {
     for (Load week : past.workedWeeks()) {
       less.take(week, 1.0 / week.daysWorked(), week.hours());
     }
-    return less.change("one more rest day a week");
+    return less.change(Phrase.of("one more rest day a week", "workload.change.restDay"));
   }
 
   /** Days above the limit lose the horses beyond it with their share of the work, not the drive. */
@@ -82,7 +83,12 @@ public final class ChangedWeek {
         less.take(load, 1 - limit / load.horses(), work);
       }
     }
-    return less.change("no day above " + Digits.plain(limit) + " horses");
+    return less.change(
+        Phrase.of(
+            "no day above " + Digits.plain(limit) + " horses",
+            "workload.change.horses",
+            Digits.rounded(limit, 2),
+            (int) Math.ceil(limit)));
   }
 
   private Change mix(Mix mix) {
@@ -116,7 +122,7 @@ public final class ChangedWeek {
       blows += ratings.blows(load.shoes()).orElse(0) * share;
     }
 
-    Change change(String name) {
+    Change change(Phrase name) {
       double scale = -past.scale();
       return new Change(
           name,

@@ -1,17 +1,19 @@
 package clenchbook.workload.outlook;
 
+import clenchbook.workload.hours.Phrase;
+
 /** How the shoes are shaped: as now, or all steel ones in one way. */
 public enum Mix {
   /** As in the past year. */
-  TODAY("today's mix"),
+  TODAY(Phrase.of("today's mix", "workload.mix.today")),
   /** Every steel shoe that is shaped is a keg shoe shaped hot; aluminium stays as it is. */
-  ALL_KEG_HOT("all steel keg hot"),
+  ALL_KEG_HOT(Phrase.of("all steel keg hot", "workload.mix.allKegHot")),
   /** Every steel shoe that is shaped is a keg shoe shaped cold; aluminium stays as it is. */
-  ALL_KEG_COLD("all steel keg cold");
+  ALL_KEG_COLD(Phrase.of("all steel keg cold", "workload.mix.allKegCold"));
 
-  private final String words;
+  private final Phrase words;
 
-  Mix(String words) {
+  Mix(Phrase words) {
     this.words = words;
   }
 
@@ -20,7 +22,7 @@ public enum Mix {
    *
    * @return such as {@code all steel keg hot}
    */
-  public String words() {
+  public Phrase words() {
     return words;
   }
 }

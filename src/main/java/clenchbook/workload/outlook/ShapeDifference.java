@@ -16,10 +16,10 @@ import java.util.OptionalDouble;
  * @param minutesPerShoe hot less cold, minutes a shoe; negative where hot is quicker
  * @param low lower end of its 95 % interval; empty where there is none
  * @param high upper end; empty where there is none
- * @param verdict what the comparison says of it, in its own words
+ * @param verdict what the comparison says of it
  */
 public record ShapeDifference(
-    double minutesPerShoe, OptionalDouble low, OptionalDouble high, String verdict) {
+    double minutesPerShoe, OptionalDouble low, OptionalDouble high, Verdict verdict) {
 
   /**
    * The difference that a period's comparisons show.
@@ -39,7 +39,7 @@ public record ShapeDifference(
                     found.difference(),
                     end(shape.wider().map(Interval::low)),
                     end(shape.wider().map(Interval::high)),
-                    shape.verdict().word()));
+                    shape.verdict()));
   }
 
   private static OptionalDouble end(Optional<Double> end) {
@@ -52,7 +52,7 @@ public record ShapeDifference(
    * @return false where the interval holds zero
    */
   public boolean shown() {
-    return verdict.equals(Verdict.A_LOWER.word()) || verdict.equals(Verdict.A_HIGHER.word());
+    return verdict == Verdict.A_LOWER || verdict == Verdict.A_HIGHER;
   }
 
   /** The difference with its interval. */

@@ -1,6 +1,8 @@
 package clenchbook.workload.posture;
 
+import clenchbook.texts.Message;
 import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.Score;
 
@@ -22,11 +24,10 @@ public final class TrunkPosture {
   /** What the standard's holding time is and what it leaves out. */
   public static final Method METHOD =
       new Method(
-          "bent-trunk holding time",
-          "ISO 11226:2000, table 1 and figure 2 (from memory)",
-          "trunk bent forward 20 to 60 degrees, without support",
-          "above 60 degrees the standard recommends no holding, so there is no time to compare"
-              + " with; twisting, loads, a horse that leans or pulls, recovery between holds");
+          Phrase.of("bent-trunk holding time", "workload.hold"),
+          Message.of("workload.hold.source"),
+          Message.of("workload.hold.range"),
+          Message.of("workload.hold.notCovered"));
 
   private TrunkPosture() {}
 
@@ -38,19 +39,26 @@ public final class TrunkPosture {
    */
   public static Score longestHoldMinutes(double degrees) {
     if (!(degrees >= 0 && degrees <= 180)) {
-      return new Score.OutOfRange("trunk " + Digits.plain(degrees) + " degrees is not 0 to 180");
+      return outside(
+          "trunk " + Digits.plain(degrees) + " degrees is not 0 to 180",
+          "workload.fault.trunk",
+          degrees);
     }
     if (degrees < LIMITED_FROM_DEGREES) {
-      return new Score.OutOfRange(
+      return outside(
           "trunk "
               + Digits.plain(degrees)
-              + " degrees is below 20: acceptable, the standard sets no holding time");
+              + " degrees is below 20: acceptable, the standard sets no holding time",
+          "workload.fault.trunkUpright",
+          degrees);
     }
     if (degrees > NOT_RECOMMENDED_ABOVE_DEGREES) {
-      return new Score.OutOfRange(
+      return outside(
           "trunk "
               + Digits.plain(degrees)
-              + " degrees is above 60: not recommended by the standard for any holding time");
+              + " degrees is above 60: not recommended by the standard for any holding time",
+          "workload.fault.trunkDeep",
+          degrees);
     }
     return Score.of(4 - 3 * (degrees - LIMITED_FROM_DEGREES) / 40);
   }
@@ -65,6 +73,13 @@ public final class TrunkPosture {
   public static Score shareOfLongestHold(double degrees, double holdSeconds) {
     return holdSeconds > 0
         ? longestHoldMinutes(degrees).map(minutes -> holdSeconds / 60 / minutes)
-        : new Score.OutOfRange("hold of " + Digits.plain(holdSeconds) + " s is not above 0");
+        : outside(
+            "hold of " + Digits.plain(holdSeconds) + " s is not above 0",
+            "workload.fault.hold",
+            holdSeconds);
+  }
+
+  private static Score outside(String english, String key, double input) {
+    return new Score.OutOfRange(Phrase.of(english, key, Digits.rounded(input, 2)));
   }
 }

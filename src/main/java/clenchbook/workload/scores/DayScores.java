@@ -1,12 +1,16 @@
 package clenchbook.workload.scores;
 
 import clenchbook.book.Task;
+import clenchbook.texts.Message;
 import clenchbook.workload.hours.Activity;
 import clenchbook.workload.hours.Load;
+import clenchbook.workload.hours.Phrase;
+import clenchbook.workload.methods.Measure;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.MethodScore;
 import clenchbook.workload.methods.MethodScore.Subject;
 import clenchbook.workload.methods.Score;
+import clenchbook.workload.methods.Unit;
 import clenchbook.workload.noise.NoiseCriterion;
 import clenchbook.workload.noise.NoiseDose;
 import clenchbook.workload.noise.NoiseDose.NoiseHours;
@@ -21,6 +25,7 @@ import clenchbook.workload.vibration.HandArmVibration;
 import clenchbook.workload.vibration.HandArmVibration.ToolHours;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
@@ -29,21 +34,25 @@ import java.util.function.Predicate;
 public final class DayScores {
 
   /** Time bent forward beyond the first limit of the standard. */
-  public static final String BENT_TIME = "bent-trunk time";
+  public static final Phrase BENT_TIME = Phrase.of("bent-trunk time", "workload.bent");
 
   /** Time bent forward beyond the second limit of the standard. */
-  static final String DEEPLY_BENT_TIME = "bent-trunk time above 60 degrees";
+  static final Phrase DEEPLY_BENT_TIME =
+      Phrase.of("bent-trunk time above 60 degrees", "workload.bent.deep");
 
   /** What bent-trunk time is. */
   public static final Method BENT_METHOD =
       new Method(
           BENT_TIME,
-          TrunkPosture.METHOD.edition() + " (its bands; the sum of hours is no part of it)",
-          "the task's rated trunk angle, 20 degrees and more, taken for all of the task's hours",
-          "how often the trunk comes up between holds; twisting, loads, a horse that leans or"
-              + " pulls");
+          Message.of("workload.bent.source"),
+          Message.of("workload.bent.range"),
+          Message.of("workload.bent.notCovered"));
 
-  private static final String POINTS = "hand-arm vibration points";
+  private static final Phrase POINTS =
+      Phrase.of("hand-arm vibration points", "workload.vibration.points");
+
+  private static final Phrase SAFE =
+      Phrase.of("safe up to here, say its authors (from memory)", "workload.rsi.safe");
 
   private final Load load;
   private final Ratings ratings;
@@ -66,24 +75,20 @@ public final class DayScores {
     return List.copyOf(day.scores);
   }
 
-  /** The names of all measures that could appear, in the order in which they are listed. */
-  static List<String> measures(ExposureRules rules) {
-    List<String> names = new ArrayList<>();
+  /** All measures that could appear, in the order in which they are listed. */
+  static List<Measure> measures(ExposureRules rules) {
+    List<Measure> measures = new ArrayList<>();
     for (Task task : Task.values()) {
-      names.add(ofTask(RevisedStrainIndex.METHOD, task));
-      names.add(ofTask(CompositeStrainIndex.METHOD, task));
+      measures.add(Measure.of(RevisedStrainIndex.METHOD, task));
+      measures.add(Measure.of(CompositeStrainIndex.METHOD, task));
     }
-    names.add(CumulativeStrainIndex.METHOD.name());
-    names.add(HandArmVibration.NAME);
-    names.add(POINTS);
-    rules.noise().forEach(criterion -> names.add(criterion.method().name()));
-    names.add(BENT_TIME);
-    names.add(DEEPLY_BENT_TIME);
-    return names;
-  }
-
-  private static String ofTask(Method method, Task task) {
-    return method.name() + ", " + task.word();
+    measures.add(Measure.of(CumulativeStrainIndex.METHOD.name()));
+    measures.add(Measure.of(HandArmVibration.NAME));
+    measures.add(Measure.of(POINTS));
+    rules.noise().forEach(criterion -> measures.add(Measure.of(criterion.method().name())));
+    measures.add(Measure.of(BENT_TIME));
+    measures.add(Measure.of(DEEPLY_BENT_TIME));
+    return measures;
   }
 
   private void addStrain() {
@@ -97,7 +102,7 @@ public final class DayScores {
       scores.add(
           strain(
               CumulativeStrainIndex.METHOD,
-              CumulativeStrainIndex.METHOD.name(),
+              Measure.of(CumulativeStrainIndex.METHOD.name()),
               CumulativeStrainIndex.of(tasks),
               "rated tasks only: " + names(worked(rating -> !rating.efforts().isEmpty()))));
     }
@@ -113,20 +118,20 @@ public final class DayScores {
     scores.add(
         strain(
             method,
-            ofTask(method, rating.task()),
+            Measure.of(method, rating.task()),
             score,
             "own rating over " + hoursBasis(rating.task())));
   }
 
-  private static MethodScore strain(Method method, String measure, Score score, String basis) {
+  private static MethodScore strain(Method method, Measure measure, Score score, String basis) {
     return new MethodScore(
         Subject.STRAIN,
         measure,
         method,
         score,
-        "",
+        Unit.NONE,
         OptionalDouble.of(RevisedStrainIndex.SAFE_UP_TO),
-        "safe up to here, say its authors (from memory)",
+        Optional.of(SAFE),
         basis);
   }
 
@@ -142,22 +147,25 @@ public final class DayScores {
     scores.add(
         new MethodScore(
             Subject.VIBRATION,
-            HandArmVibration.NAME,
+            Measure.of(HandArmVibration.NAME),
             rules.vibration(),
             HandArmVibration.dailyExposure(tools),
-            "m/s2",
+            Unit.ACCELERATION,
             OptionalDouble.of(HandArmVibration.ACTION_VALUE),
-            "exposure action value; limit value 5",
+            Optional.of(
+                Phrase.of("exposure action value; limit value 5", "workload.vibration.limit")),
             basis));
     scores.add(
         new MethodScore(
             Subject.VIBRATION,
-            POINTS,
+            Measure.of(POINTS),
             rules.vibration(),
             HandArmVibration.points(tools),
-            "points",
+            Unit.POINTS,
             OptionalDouble.of(100),
-            "exposure action value; limit value 400",
+            Optional.of(
+                Phrase.of(
+                    "exposure action value; limit value 400", "workload.vibration.pointsLimit")),
             basis));
   }
 
@@ -174,12 +182,12 @@ public final class DayScores {
       scores.add(
           new MethodScore(
               Subject.NOISE,
-              criterion.method().name(),
+              Measure.of(criterion.method().name()),
               criterion.method(),
               NoiseDose.of(criterion, day),
               criterion.unit(),
               OptionalDouble.of(criterion.guidance()),
-              criterion.guidanceName(),
+              Optional.of(criterion.guidanceName()),
               "rated tasks only: " + names(rated)));
     }
   }
@@ -196,15 +204,15 @@ public final class DayScores {
     scores.add(bent(DEEPLY_BENT_TIME, deep, basis));
   }
 
-  private static MethodScore bent(String measure, double hours, String basis) {
+  private static MethodScore bent(Phrase measure, double hours, String basis) {
     return new MethodScore(
         Subject.POSTURE,
-        measure,
+        Measure.of(measure),
         BENT_METHOD,
         Score.of(hours),
-        "hours",
+        Unit.HOURS,
         OptionalDouble.empty(),
-        "",
+        Optional.empty(),
         basis);
   }
 
@@ -224,7 +232,7 @@ public final class DayScores {
   }
 
   private String hoursBasis(Task task) {
-    return load.minutes(Activity.of(task)).basis() + " hours";
+    return load.minutes(Activity.of(task)).basis().english() + " hours";
   }
 
   private static String names(List<TaskRating> rated) {

@@ -1,6 +1,8 @@
 package clenchbook.workload.scores;
 
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.hours.WorkDay;
+import clenchbook.workload.methods.Measure;
 import clenchbook.workload.methods.MethodScore;
 import clenchbook.workload.strain.Ratings;
 import java.time.LocalDate;
@@ -11,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -21,8 +24,8 @@ import java.util.TreeSet;
 public final class YearScores {
 
   private final Map<LocalDate, List<DayScore>> byDay = new TreeMap<>();
-  private final Map<String, List<DayScore>> byMeasure = new LinkedHashMap<>();
-  private final Map<String, TreeSet<String>> outOfRange = new LinkedHashMap<>();
+  private final Map<Measure, List<DayScore>> byMeasure = new LinkedHashMap<>();
+  private final Map<Measure, Set<Phrase>> outOfRange = new LinkedHashMap<>();
   private final List<Summary> summaries;
 
   /**
@@ -40,12 +43,12 @@ public final class YearScores {
   /**
    * The worst and the typical day by one measure.
    *
-   * @param measure the method's name, with the task where it scores one
+   * @param measure what is measured
    * @param days how many days have a score
    * @param typical the middle score of those days
    * @param worst the highest, of equals the earliest
    */
-  public record Summary(String measure, int days, double typical, DayScore worst) {}
+  public record Summary(Measure measure, int days, double typical, DayScore worst) {}
 
   /**
    * Scores of a period.
@@ -69,13 +72,18 @@ public final class YearScores {
   }
 
   private void add(DayScore day) {
-    String measure = day.score().measure();
+    Measure measure = day.score().measure();
     if (day.score().score().number().isPresent()) {
       byDay.computeIfAbsent(day.date(), unused -> new ArrayList<>()).add(day);
       byMeasure.computeIfAbsent(measure, unused -> new ArrayList<>()).add(day);
     } else {
-      outOfRange.computeIfAbsent(measure, unused -> new TreeSet<>()).add(day.score().score().why());
+      Set<Phrase> reasons = outOfRange.computeIfAbsent(measure, unused -> bySentence());
+      day.score().score().why().ifPresent(reasons::add);
     }
+  }
+
+  private static Set<Phrase> bySentence() {
+    return new TreeSet<>(Comparator.comparing(Phrase::english));
   }
 
   /**
@@ -93,9 +101,10 @@ public final class YearScores {
    *
    * @return the reasons, each once, by measure; empty when everything could be computed
    */
-  public Map<String, String> outOfRange() {
-    Map<String, String> reasons = new TreeMap<>();
-    outOfRange.forEach((measure, why) -> reasons.put(measure, String.join("; ", why)));
+  public Map<Measure, Phrase> outOfRange() {
+    Map<Measure, Phrase> reasons = new TreeMap<>();
+    outOfRange.forEach(
+        (measure, why) -> reasons.put(measure, Phrase.joined("; ", List.copyOf(why))));
     return reasons;
   }
 
@@ -111,14 +120,14 @@ public final class YearScores {
   /**
    * The worst and typical day by one measure.
    *
-   * @param measure its name
+   * @param measure the measure
    * @return empty when no day has a score
    */
-  public Optional<Summary> find(String measure) {
+  public Optional<Summary> find(Measure measure) {
     return summaries.stream().filter(summary -> summary.measure().equals(measure)).findFirst();
   }
 
-  private static Summary summary(String measure, List<DayScore> scores) {
+  private static Summary summary(Measure measure, List<DayScore> scores) {
     DayScore worst =
         scores.stream()
             .max(

@@ -1,8 +1,11 @@
 package clenchbook.workload.strain;
 
+import clenchbook.texts.Message;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.Score;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The Composite Strain Index (COSI): several kinds of effort within one task.
@@ -18,10 +21,9 @@ public final class CompositeStrainIndex {
   /** What the index is and what it leaves out. */
   public static final Method METHOD =
       new Method(
-          "Composite Strain Index (COSI)",
-          "Garg, Moore, Kapellusch, Ergonomics 60(8):1033-1041, 2017",
-          "as the Revised Strain Index for each kind of effort; all efforts together fit in the"
-              + " minute",
+          Phrase.of("Composite Strain Index (COSI)", "workload.cosi"),
+          Message.of("workload.cosi.source"),
+          Message.of("workload.cosi.range"),
           RevisedStrainIndex.METHOD.notCovered());
 
   private CompositeStrainIndex() {}
@@ -38,20 +40,24 @@ public final class CompositeStrainIndex {
     if (efforts.isEmpty()) {
       throw new IllegalArgumentException("a task has at least one kind of effort");
     }
-    String fault = faultIn(efforts, hours);
-    return fault.isEmpty() ? Score.of(sum(efforts, hours)) : new Score.OutOfRange(fault);
+    return faultIn(efforts, hours)
+        .<Score>map(Score.OutOfRange::new)
+        .orElseGet(() -> Score.of(sum(efforts, hours)));
   }
 
-  private static String faultIn(List<HandEffort> efforts, double hours) {
+  private static Optional<Phrase> faultIn(List<HandEffort> efforts, double hours) {
     double busySeconds = 0;
     for (HandEffort effort : efforts) {
-      String fault = RevisedStrainIndex.faultIn(effort, hours);
-      if (!fault.isEmpty()) {
+      Optional<Phrase> fault = RevisedStrainIndex.faultIn(effort, hours);
+      if (fault.isPresent()) {
         return fault;
       }
       busySeconds += effort.effortsPerMinute() * effort.secondsPerEffort();
     }
-    return busySeconds > 60 ? "the efforts together do not fit in a minute" : "";
+    return busySeconds > 60
+        ? Optional.of(
+            Phrase.of("the efforts together do not fit in a minute", "workload.fault.busyTogether"))
+        : Optional.empty();
   }
 
   private static double sum(List<HandEffort> efforts, double hours) {

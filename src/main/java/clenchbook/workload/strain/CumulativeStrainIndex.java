@@ -1,6 +1,8 @@
 package clenchbook.workload.strain;
 
+import clenchbook.texts.Message;
 import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.Score;
 import java.util.ArrayList;
@@ -17,9 +19,9 @@ public final class CumulativeStrainIndex {
   /** What the index is and what it leaves out. */
   public static final Method METHOD =
       new Method(
-          "Cumulative Strain Index (CUSI)",
+          Phrase.of("Cumulative Strain Index (CUSI)", "workload.cusi"),
           CompositeStrainIndex.METHOD.edition(),
-          "as the Revised Strain Index for each task; all tasks together up to 24 hours a day",
+          Message.of("workload.cusi.range"),
           RevisedStrainIndex.METHOD.notCovered());
 
   private CumulativeStrainIndex() {}
@@ -61,7 +63,11 @@ public final class CumulativeStrainIndex {
       hours += task.hours();
     }
     return hours > 24
-        ? new Score.OutOfRange(Digits.plain(hours) + " hours of tasks in one day")
+        ? new Score.OutOfRange(
+            Phrase.of(
+                Digits.plain(hours) + " hours of tasks in one day",
+                "workload.fault.taskHours",
+                Digits.rounded(hours, 2)))
         : Score.of(StackedEfforts.sum(parts, RevisedStrainIndex::hoursMultiplier));
   }
 }

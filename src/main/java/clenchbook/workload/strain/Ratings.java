@@ -57,17 +57,17 @@ public final class Ratings {
    *
    * @param load the work
    * @param rated the rating looked for
-   * @return names of tasks, in order
+   * @return tasks, in order
    */
-  public List<String> unrated(Load load, Predicate<TaskRating> rated) {
-    List<String> names = new ArrayList<>();
+  public List<Task> unrated(Load load, Predicate<TaskRating> rated) {
+    List<Task> unrated = new ArrayList<>();
     for (Task task : Task.values()) {
       boolean worked = load.minutes(Activity.of(task)).total() > 0;
       if (worked && !rated.test(of(task))) {
-        names.add(task.word());
+        unrated.add(task);
       }
     }
-    return names;
+    return unrated;
   }
 
   /**

@@ -1,8 +1,11 @@
 package clenchbook.workload.strain;
 
+import clenchbook.texts.Message;
 import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.Score;
+import java.util.Optional;
 
 /**
  * The Revised Strain Index of one kind of hand effort: five multipliers, all continuous.
@@ -18,12 +21,10 @@ public final class RevisedStrainIndex {
   /** What the index is and what it leaves out. */
   public static final Method METHOD =
       new Method(
-          "Revised Strain Index",
-          "Garg, Moore, Kapellusch, Ergonomics 60(7):912-922, 2017",
-          "effort above 0 to 10 on CR-10; efforts that fit in the minute; wrist 0 to 90 degrees;"
-              + " above 0 to 24 hours a day",
-          "hand and wrist only: not the back, shoulder or knee, not impact or vibration; never"
-              + " validated on farriers");
+          Phrase.of("Revised Strain Index", "workload.rsi"),
+          Message.of("workload.rsi.source"),
+          Message.of("workload.rsi.range"),
+          Message.of("workload.rsi.notCovered"));
 
   private static final double LONGEST_DAY_HOURS = 24;
   private static final double FURTHEST_WRIST_DEGREES = 90;
@@ -38,10 +39,13 @@ public final class RevisedStrainIndex {
    * @return the index, not rounded, or which input lies outside the range
    */
   public static Score of(HandEffort effort, double hours) {
-    String fault = faultIn(effort, hours);
-    return fault.isEmpty()
-        ? Score.of(withoutFrequency(effort, hours) * effortsMultiplier(effort.effortsPerMinute()))
-        : new Score.OutOfRange(fault);
+    return faultIn(effort, hours)
+        .<Score>map(Score.OutOfRange::new)
+        .orElseGet(
+            () ->
+                Score.of(
+                    withoutFrequency(effort, hours)
+                        * effortsMultiplier(effort.effortsPerMinute())));
   }
 
   /** The index before the efforts multiplier; what the composite index builds on. */
@@ -53,30 +57,48 @@ public final class RevisedStrainIndex {
   }
 
   /** The first input outside the range, as a sentence part; empty when all lie inside. */
-  static String faultIn(HandEffort effort, double hours) {
+  static Optional<Phrase> faultIn(HandEffort effort, double hours) {
     if (!(effort.effortCr10() > 0 && effort.effortCr10() <= 10)) {
-      return "effort " + Digits.plain(effort.effortCr10()) + " is not above 0 and up to 10";
+      return fault(
+          "effort " + Digits.plain(effort.effortCr10()) + " is not above 0 and up to 10",
+          "workload.fault.effort",
+          Digits.rounded(effort.effortCr10(), 2));
     }
     if (!(effort.effortsPerMinute() > 0 && effort.secondsPerEffort() > 0)) {
-      return "efforts per minute and seconds per effort must be above 0";
+      return fault(
+          "efforts per minute and seconds per effort must be above 0", "workload.fault.noEfforts");
     }
     if (effort.effortsPerMinute() * effort.secondsPerEffort() > 60) {
-      return Digits.plain(effort.effortsPerMinute())
-          + " efforts of "
-          + Digits.plain(effort.secondsPerEffort())
-          + " s do not fit in a minute";
+      return fault(
+          Digits.plain(effort.effortsPerMinute())
+              + " efforts of "
+              + Digits.plain(effort.secondsPerEffort())
+              + " s do not fit in a minute",
+          "workload.fault.busyMinute",
+          Digits.rounded(effort.effortsPerMinute(), 2),
+          Digits.rounded(effort.secondsPerEffort(), 2));
     }
     return faultIn(effort.wristDegrees(), hours);
   }
 
-  private static String faultIn(double wristDegrees, double hours) {
+  private static Optional<Phrase> faultIn(double wristDegrees, double hours) {
     if (!(wristDegrees >= 0 && wristDegrees <= FURTHEST_WRIST_DEGREES)) {
-      return "wrist " + Digits.plain(wristDegrees) + " degrees is not 0 to 90";
+      return fault(
+          "wrist " + Digits.plain(wristDegrees) + " degrees is not 0 to 90",
+          "workload.fault.wrist",
+          Digits.rounded(wristDegrees, 2));
     }
     if (!(hours > 0 && hours <= LONGEST_DAY_HOURS)) {
-      return Digits.plain(hours) + " hours a day is not above 0 and up to 24";
+      return fault(
+          Digits.plain(hours) + " hours a day is not above 0 and up to 24",
+          "workload.fault.hours",
+          Digits.rounded(hours, 2));
     }
-    return "";
+    return Optional.empty();
+  }
+
+  private static Optional<Phrase> fault(String english, String key, Object... gaps) {
+    return Optional.of(Phrase.of(english, key, gaps));
   }
 
   /**

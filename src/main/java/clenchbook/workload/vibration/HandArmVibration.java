@@ -1,9 +1,12 @@
 package clenchbook.workload.vibration;
 
+import clenchbook.texts.Message;
 import clenchbook.workload.hours.Digits;
+import clenchbook.workload.hours.Phrase;
 import clenchbook.workload.methods.Method;
 import clenchbook.workload.methods.Score;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Hand-arm vibration of a day: the eight-hour value A(8) and the exposure points.
@@ -21,7 +24,7 @@ public final class HandArmVibration {
   public static final double LIMIT_VALUE = 5.0;
 
   /** What the measure is called. */
-  public static final String NAME = "hand-arm vibration A(8)";
+  public static final Phrase NAME = Phrase.of("hand-arm vibration A(8)", "workload.vibration");
 
   private HandArmVibration() {}
 
@@ -32,17 +35,13 @@ public final class HandArmVibration {
    * @return the method
    */
   public static Method method(String country) {
-    String law =
-        country.strip().equalsIgnoreCase("GB")
-            ? "Control of Vibration at Work Regulations 2005 (SI 2005/1093), regulation 4"
-            : "Directive 2002/44/EC, article 3 (the country's own law comes first)";
     return new Method(
         NAME,
-        "ISO 5349-1:2001; action and limit values of " + law,
-        "the tool's measured or declared total value above 0 to 100 m/s2; above 0 to 24 hours a"
-            + " day",
-        "vibrating tools only: never driving (that shakes the whole body), never hammer blows"
-            + " (single shocks lie outside its validated range)");
+        country.strip().equalsIgnoreCase("GB")
+            ? Message.of("workload.vibration.sourceBritain")
+            : Message.of("workload.vibration.sourceDirective"),
+        Message.of("workload.vibration.range"),
+        Message.of("workload.vibration.notCovered"));
   }
 
   /**
@@ -60,15 +59,17 @@ public final class HandArmVibration {
    * @return A(8) in metres per second squared, not rounded, or which input lies outside the range
    */
   public static Score dailyExposure(List<ToolHours> tools) {
-    String fault = faultIn(tools);
-    if (!fault.isEmpty()) {
-      return new Score.OutOfRange(fault);
-    }
+    return faultIn(tools)
+        .<Score>map(Score.OutOfRange::new)
+        .orElseGet(() -> Score.of(eightHourValue(tools)));
+  }
+
+  private static double eightHourValue(List<ToolHours> tools) {
     double squares =
         tools.stream()
             .mapToDouble(tool -> square(tool.metresPerSecondSquared()) * tool.hours() / 8)
             .sum();
-    return Score.of(Math.sqrt(squares));
+    return Math.sqrt(squares);
   }
 
   /**
@@ -81,17 +82,27 @@ public final class HandArmVibration {
     return dailyExposure(tools).map(a8 -> 100 * square(a8 / ACTION_VALUE));
   }
 
-  private static String faultIn(List<ToolHours> tools) {
+  private static Optional<Phrase> faultIn(List<ToolHours> tools) {
     double hours = 0;
     for (ToolHours tool : tools) {
       if (!(tool.metresPerSecondSquared() > 0 && tool.metresPerSecondSquared() <= 100)) {
-        return "vibration "
-            + Digits.plain(tool.metresPerSecondSquared())
-            + " m/s2 is not above 0 and up to 100";
+        return Optional.of(
+            Phrase.of(
+                "vibration "
+                    + Digits.plain(tool.metresPerSecondSquared())
+                    + " m/s2 is not above 0 and up to 100",
+                "workload.fault.vibration",
+                Digits.rounded(tool.metresPerSecondSquared(), 2)));
       }
       hours += tool.hours();
     }
-    return hours > 0 && hours <= 24 ? "" : Digits.plain(hours) + " tool hours in one day";
+    return hours > 0 && hours <= 24
+        ? Optional.empty()
+        : Optional.of(
+            Phrase.of(
+                Digits.plain(hours) + " tool hours in one day",
+                "workload.fault.toolHours",
+                Digits.rounded(hours, 2)));
   }
 
   private static double square(double number) {

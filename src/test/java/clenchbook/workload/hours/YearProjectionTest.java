@@ -49,7 +49,7 @@ class YearProjectionTest {
     // 24 hours by the end of March; last year 20 of 100 by then: 24 / 0.2.
     YearProjection projection = at(LocalDate.of(2026, 3, 31), LAST_YEAR, months(2026, 6, 6, 12));
     assertEquals(120, projection.hours(), 1e-9);
-    assertEquals("hours to date over the same share of last year", projection.basis());
+    assertEquals("hours to date over the same share of last year", projection.basis().english());
   }
 
   @Test
@@ -57,7 +57,7 @@ class YearProjectionTest {
     // 5 of 100 by the end of January: pro rata, 6 x 365 / 31.
     YearProjection projection = at(LocalDate.of(2026, 1, 31), LAST_YEAR, months(2026, 6));
     assertEquals(6.0 * 365 / 31, projection.hours(), 1e-9);
-    assertEquals("hours to date pro rata by days", projection.basis());
+    assertEquals("hours to date pro rata by days", projection.basis().english());
   }
 
   @Test
@@ -77,7 +77,7 @@ class YearProjectionTest {
   void on_the_last_day_the_projection_is_the_year_itself() {
     YearProjection projection = at(LocalDate.of(2026, 12, 31), LAST_YEAR, months(2026, 6, 6, 12));
     assertEquals(24, projection.hours(), 0);
-    assertEquals("the whole year", projection.basis());
+    assertEquals("the whole year", projection.basis().english());
   }
 
   @Test

@@ -159,7 +159,7 @@ class NoiseDoseTest {
   void a_level_above_what_the_rule_was_stated_for_is_said() {
     Score score = NoiseDose.of(NoiseCriterion.OSHA, List.of(new NoiseHours(131, 0.1)));
     assertTrue(score.number().isEmpty());
-    assertEquals("131 dBA is not above 0 and up to 130", score.why());
+    assertEquals("131 dBA is not above 0 and up to 130", score.why().orElseThrow().english());
     assertTrue(NoiseDose.of(NoiseCriterion.NIOSH, List.of()).number().isEmpty());
   }
 

@@ -119,7 +119,7 @@ class RevisedStrainIndexTest {
     Score score =
         RevisedStrainIndex.of(new HandEffort(effort, perMinute, seconds, wrist, FLEXION), hours);
     assertTrue(score.number().isEmpty());
-    assertEquals(why, score.why());
+    assertEquals(why, score.why().orElseThrow().english());
   }
 
   private static double number(Score score) {
