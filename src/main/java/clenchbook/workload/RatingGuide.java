@@ -33,13 +33,13 @@ final class RatingGuide {
 
   private static List<Row> scale(FigureText text) {
     return List.of(
-        Row.of("0", text.say("workload.scale.nothing")),
-        Row.of("0.5", text.say("workload.scale.justNoticeable")),
-        Row.of("1", text.say("workload.scale.veryWeak")),
-        Row.of("2", text.say("workload.scale.weak")),
-        Row.of("3", text.say("workload.scale.moderate")),
-        Row.of("5", text.say("workload.scale.strong")),
-        Row.of("7", text.say("workload.scale.veryStrong")),
-        Row.of("10", text.say("workload.scale.extremelyStrong")));
+        Row.of(text.plain(0), text.say("workload.scale.nothing")),
+        Row.of(text.plain(0.5), text.say("workload.scale.justNoticeable")),
+        Row.of(text.plain(1), text.say("workload.scale.veryWeak")),
+        Row.of(text.plain(2), text.say("workload.scale.weak")),
+        Row.of(text.plain(3), text.say("workload.scale.moderate")),
+        Row.of(text.plain(5), text.say("workload.scale.strong")),
+        Row.of(text.plain(7), text.say("workload.scale.veryStrong")),
+        Row.of(text.plain(10), text.say("workload.scale.extremelyStrong")));
   }
 }
