@@ -8,6 +8,7 @@ import clenchbook.book.Visit;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,5 +82,20 @@ class NoDataTest {
       assertEquals("", told(result), headings);
       assertEquals(DAY, result.book().visits().get(0).date());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"£", "CHF", "Euro", "EUR", "€"})
+  void a_currency_alone_over_a_column_is_the_price(String heading) {
+    ReadResult result =
+        SmallBook.visits("Date|Owner|Horse|Work|" + heading)
+            .visit(DAY, "Ann", "Bramble", "Trim", 45)
+            .read(folder, heading.equals("£") ? Locale.UK : currency(heading));
+    assertEquals("", told(result));
+    assertEquals(1, result.book().visits().stream().flatMap(v -> v.charge().stream()).count());
+  }
+
+  private static Locale currency(String heading) {
+    return heading.equals("CHF") ? new Locale("de", "CH") : Locale.GERMANY;
   }
 }
