@@ -2,9 +2,13 @@ package clenchbook.strangers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.billing.MonthBilling;
 import clenchbook.billing.corrections.BillingOptions;
+import clenchbook.commands.BookCheck;
+import clenchbook.commands.opening.Machine;
+import clenchbook.commands.opening.Terminal;
 import clenchbook.jobs.JobResolver;
 import clenchbook.jobs.Jobs;
 import clenchbook.problem.Severity;
@@ -12,8 +16,12 @@ import clenchbook.reading.BookReader;
 import clenchbook.reading.ReadOptions;
 import clenchbook.reading.ReadResult;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
@@ -85,6 +93,33 @@ class StrangersBooksTest {
     String own = file.getFileName().toString().replaceFirst("\\.\\w+$", ".headings.csv");
     Files.writeString(folder.resolve(own), "Sheet,Mine,Means\n" + OWN_WORDS.get(book.name()));
     ReadResult read = BookReader.read(file, ReadOptions.of(book.machine()));
+    assertEquals(
+        book.invoices().stream().sorted().toList(), invoices(read, YearMonth.parse(book.month())));
+    assertEquals(book.told(), told(read));
+  }
+
+  /**
+   * The guess does not see yet that a row of day and customer alone stands over its horses; that
+   * book needs its two words typed.
+   */
+  private static final String NOT_GUESSED = "de, day and customer once above their horses";
+
+  static Stream<StrangersBook> guessedRight() {
+    return guessed().filter(book -> !book.name().equals(NOT_GUESSED));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("guessedRight")
+  void a_book_that_needs_a_word_is_billed_after_a_guess_without_an_edit(StrangersBook book)
+      throws IOException {
+    Path file = book.kept().write(folder);
+    PrintStream nowhere =
+        new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
+    Machine machine = new Machine(LocalDate.of(2026, 4, 1), book.machine(), Optional.empty());
+    Terminal terminal = new Terminal(nowhere, nowhere, false);
+    new BookCheck(file, Optional.empty(), Optional.empty(), true, machine, terminal).run();
+    ReadResult read = BookReader.read(file, ReadOptions.of(book.machine()));
+    assertTrue(read.understood().headingsFile().isPresent());
     assertEquals(
         book.invoices().stream().sorted().toList(), invoices(read, YearMonth.parse(book.month())));
     assertEquals(book.told(), told(read));
