@@ -1,5 +1,6 @@
 package clenchbook.backup;
 
+import clenchbook.texts.Message;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -35,12 +36,12 @@ public final class Contents {
         .forEach(file -> files.putIfAbsent(file.name(), file));
     List<PackedFile> contents = List.copyOf(files.values());
     if (contents.stream().noneMatch(file -> file.role() == Role.BOOK)) {
-      throw new UnsoundBackup("the book holds no file that a run reads");
+      throw new UnsoundBackup(Message.of("backup.noBook"));
     }
     Set<String> names = new TreeSet<>(files.keySet());
     names.add(Manifest.NAME);
     if (files.containsKey(Manifest.NAME)) {
-      throw new UnsoundBackup("no file of a book can be called " + Manifest.NAME);
+      throw new UnsoundBackup(Message.of("backup.nameTaken", Manifest.NAME));
     }
     Names.check(names);
     return contents;
@@ -60,7 +61,7 @@ public final class Contents {
    * @param contents as {@link #of} gives them
    * @return such as {@code book, register, 2 templates}
    */
-  public static String inWords(List<PackedFile> contents) {
+  public static Message inWords(List<PackedFile> contents) {
     Map<Role, Long> counts =
         contents.stream()
             .collect(
@@ -68,11 +69,15 @@ public final class Contents {
                     PackedFile::role,
                     () -> new java.util.EnumMap<>(Role.class),
                     Collectors.counting()));
-    return counts.entrySet().stream()
-        .map(
-            each ->
-                each.getKey().word()
-                    + (each.getValue() == 1 ? "" : " (" + each.getValue() + " files)"))
-        .collect(Collectors.joining(", "));
+    return Message.joined(
+        ", ",
+        counts.entrySet().stream()
+            .map(
+                each ->
+                    each.getValue() == 1
+                        ? each.getKey().inWords()
+                        : Message.of(
+                            "backup.severalFiles", each.getKey().inWords(), each.getValue()))
+            .toList());
   }
 }

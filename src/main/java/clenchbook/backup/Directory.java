@@ -1,5 +1,6 @@
 package clenchbook.backup;
 
+import clenchbook.texts.Message;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -26,7 +27,7 @@ public final class Directory {
   public Directory(List<PackedEntry> entries, long fileSize) throws UnsoundBackup {
     this.entries = List.copyOf(entries);
     if (entries.size() > Manifest.MOST_FILES) {
-      throw new UnsoundBackup("it holds more files than a backup does");
+      throw new UnsoundBackup(Message.of("backup.tooManyFiles"));
     }
     Set<String> names = new HashSet<>();
     long left = fileSize;
@@ -34,26 +35,26 @@ public final class Directory {
       judge(entry, left);
       left -= entry.size();
       if (!names.add(entry.name())) {
-        throw new UnsoundBackup("it holds " + Names.shown(entry.name()) + " twice");
+        throw new UnsoundBackup(Message.of("backup.holdsTwice", Names.shown(entry.name())));
       }
     }
     Names.check(names);
     if (!names.contains(Manifest.NAME)) {
-      throw new UnsoundBackup("it lacks its list " + Manifest.NAME);
+      throw new UnsoundBackup(Message.of("backup.lacksList", Manifest.NAME));
     }
   }
 
   private static void judge(PackedEntry entry, long left) throws UnsoundBackup {
     String name = Names.shown(entry.name());
     if (!entry.plain()) {
-      throw new UnsoundBackup(name + " in it is a link or a folder, and no backup holds one");
+      throw new UnsoundBackup(Message.of("backup.isLink", name));
     }
     if (!entry.stored()) {
-      throw new UnsoundBackup(name + " in it is packed in a way that no backup is");
+      throw new UnsoundBackup(Message.of("backup.packedOtherwise", name));
     }
     boolean longList = entry.name().equals(Manifest.NAME) && entry.size() > LONGEST_LIST;
     if (entry.size() < 0 || entry.size() > left || longList) {
-      throw new UnsoundBackup(name + " in it claims to be larger than it can be");
+      throw new UnsoundBackup(Message.of("backup.claimsTooMuch", name));
     }
   }
 
@@ -69,12 +70,12 @@ public final class Directory {
     more.remove(Manifest.NAME);
     if (!more.isEmpty()) {
       String name = Names.shown(more.iterator().next());
-      throw new UnsoundBackup("it holds " + name + ", which its list doesn't name");
+      throw new UnsoundBackup(Message.of("backup.notNamed", name));
     }
     Set<String> less = new TreeSet<>(manifest.digests().keySet());
     less.removeAll(held);
     if (!less.isEmpty()) {
-      throw new UnsoundBackup("it lacks " + Names.shown(less.iterator().next()));
+      throw new UnsoundBackup(Message.of("backup.lacks", Names.shown(less.iterator().next())));
     }
   }
 }

@@ -1,5 +1,6 @@
 package clenchbook.backup;
 
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,7 +68,7 @@ public record Manifest(String book, Map<String, String> digests) {
         throw damaged();
       }
       if (digests.put(parts.group(2), parts.group(1)) != null) {
-        throw new UnsoundBackup("it names " + Names.shown(parts.group(2)) + " twice");
+        throw new UnsoundBackup(Message.of("backup.namesTwice", Names.shown(parts.group(2))));
       }
     }
     return checked(new Manifest(lines.get(1).substring(BOOK.length()), digests));
@@ -78,7 +79,7 @@ public record Manifest(String book, Map<String, String> digests) {
       throw damaged();
     }
     if (!first.equals(FORM + VERSION)) {
-      throw new UnsoundBackup("it was written by a newer version of the program; use that version");
+      throw new UnsoundBackup(Message.of("backup.newerVersion"));
     }
   }
 
@@ -96,7 +97,7 @@ public record Manifest(String book, Map<String, String> digests) {
   }
 
   private static UnsoundBackup damaged() {
-    return new UnsoundBackup("its list " + NAME + " is damaged");
+    return new UnsoundBackup(Message.of("backup.listDamaged", NAME));
   }
 
   /** The files and folders that come to lie in the folder it is put back into, sorted. */

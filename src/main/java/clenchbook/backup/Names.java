@@ -1,5 +1,6 @@
 package clenchbook.backup;
 
+import clenchbook.texts.Message;
 import java.text.Normalizer;
 import java.util.Collection;
 import java.util.HashMap;
@@ -34,14 +35,14 @@ final class Names {
   private static void checkOne(String name) throws UnsoundBackup {
     boolean control = name.chars().anyMatch(Character::isISOControl);
     if (name.isBlank() || control || name.indexOf('\\') >= 0) {
-      throw new UnsoundBackup("the name " + shown(name) + " can't be kept on every computer");
+      throw new UnsoundBackup(Message.of("backup.nameUnfit", shown(name)));
     }
     if (name.startsWith("/") || DRIVE.matcher(name).matches()) {
-      throw new UnsoundBackup("the name " + shown(name) + " leads to a place of its own");
+      throw new UnsoundBackup(Message.of("backup.nameElsewhere", shown(name)));
     }
     for (String part : name.split("/", -1)) {
       if (part.isEmpty() || part.equals(".") || part.equals("..")) {
-        throw new UnsoundBackup("the name " + shown(name) + " leads out of its folder");
+        throw new UnsoundBackup(Message.of("backup.nameLeadsOut", shown(name)));
       }
     }
   }
@@ -70,7 +71,7 @@ final class Names {
   }
 
   private static UnsoundBackup clash(String name) {
-    return new UnsoundBackup("the name " + shown(name) + " stands for two files on some computers");
+    return new UnsoundBackup(Message.of("backup.nameClash", shown(name)));
   }
 
   /** One for all spellings that some computer takes for the same: case, and how accents are put. */

@@ -1,24 +1,28 @@
 package clenchbook.backup;
 
+import clenchbook.texts.Message;
+
 /** What a file is to its book; a backup holds them in this order. */
 public enum Role {
-  BOOK("book"),
-  REGISTER("register"),
-  HEADINGS("headings"),
-  TEMPLATES("templates"),
-  RATES("rates"),
-  LOGO("logo"),
+  BOOK,
+  REGISTER,
+  HEADINGS,
+  TEMPLATES,
+  RATES,
+  LOGO,
   /** The rows that {@code payments} laid out to be pasted: the month's page counts them. */
-  WAITING("payments to paste");
-
-  private final String word;
-
-  Role(String word) {
-    this.word = word;
-  }
+  WAITING;
 
   /** What the farrier calls it. */
-  public String word() {
-    return word;
+  public Message inWords() {
+    return switch (this) {
+      case BOOK -> Message.of("backup.role.book");
+      case REGISTER -> Message.of("backup.role.register");
+      case HEADINGS -> Message.of("backup.role.headings");
+      case TEMPLATES -> Message.of("backup.role.templates");
+      case RATES -> Message.of("backup.role.rates");
+      case LOGO -> Message.of("backup.role.logo");
+      case WAITING -> Message.of("backup.role.waiting");
+    };
   }
 }

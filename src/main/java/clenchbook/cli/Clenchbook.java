@@ -1,6 +1,8 @@
 package clenchbook.cli;
 
 import clenchbook.commands.printing.LoadAhead;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.util.List;
@@ -113,8 +115,11 @@ public final class Clenchbook implements Runnable {
 
   private static int wrongUsage(CommandLine.ParameterException fault) {
     PrintWriter err = fault.getCommandLine().getErr();
-    err.println(WrongUsage.of(fault, COMMANDS.stream().map(Named::name).toList()));
-    err.println("Try: " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+    Texts texts = RunOptions.terminalOf(fault.getCommandLine()).texts();
+    Message wrong = WrongUsage.of(fault, COMMANDS.stream().map(Named::name).toList());
+    err.println(texts.say(wrong));
+    String help = fault.getCommandLine().getCommandSpec().qualifiedName() + " --help";
+    err.println(texts.say("cli.try", help));
     return WRONG_USAGE;
   }
 
@@ -134,6 +139,6 @@ public final class Clenchbook implements Runnable {
 
   @Override
   public void run() {
-    throw new CommandLine.ParameterException(spec.commandLine(), "Which command?");
+    throw WrongUsage.because(spec.commandLine(), Message.of("cli.whichCommand"));
   }
 }

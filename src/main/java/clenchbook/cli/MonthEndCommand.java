@@ -7,6 +7,7 @@ import clenchbook.commands.opening.LastFullMonth;
 import clenchbook.commands.opening.OnlyBook;
 import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;
@@ -85,8 +86,8 @@ final class MonthEndCommand implements Callable<Integer> {
     Path book =
         found
             .book()
-            .orElseThrow(() -> new CommandLine.ParameterException(spec.commandLine(), found.why()));
-    terminal.say(book + ", the only workbook in this folder");
+            .orElseThrow(() -> WrongUsage.because(spec.commandLine(), found.why()));
+    terminal.say(Message.of("cli.onlyBook", book.toString()));
     return book;
   }
 }

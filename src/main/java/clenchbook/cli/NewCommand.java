@@ -5,8 +5,10 @@ import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.StartedAs;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.reading.starter.StarterPlan;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -48,12 +50,8 @@ final class NewCommand implements Callable<Integer> {
   private String known(String given) {
     String code = given.toLowerCase(Locale.ROOT);
     if (!StarterPlan.LANGUAGES.contains(code)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "no starter in the language '"
-              + given
-              + "': there is one in "
-              + String.join(", ", StarterPlan.LANGUAGES));
+      throw WrongUsage.because(
+          spec.commandLine(), Message.of("cli.noStarter", given, List.copyOf(StarterPlan.LANGUAGES)));
     }
     return code;
   }

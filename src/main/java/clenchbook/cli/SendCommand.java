@@ -6,6 +6,7 @@ import clenchbook.commands.opening.LastFullMonth;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.delivery.SmtpServer.Protection;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.YearMonth;
@@ -108,18 +109,18 @@ final class SendCommand implements Callable<Integer> {
 
   private void refuseContradictions() {
     if (preview && deliver) {
-      throw wrong("--preview sends nothing; leave out --deliver");
+      throw wrong(Message.of("cli.previewSends"));
     }
     if (!deliver && !again.isEmpty()) {
-      throw wrong("--again goes with --deliver");
+      throw wrong(Message.of("cli.againAlone"));
     }
     if (pause.signum() < 0 || pause.compareTo(BigDecimal.valueOf(3600)) > 0) {
-      throw wrong("--pause is a number of seconds from 0 to 3600");
+      throw wrong(Message.of("cli.pause"));
     }
   }
 
-  private CommandLine.ParameterException wrong(String what) {
-    return new CommandLine.ParameterException(spec.commandLine(), what);
+  private CommandLine.ParameterException wrong(Message what) {
+    return WrongUsage.because(spec.commandLine(), what);
   }
 
   private Protection protection() {

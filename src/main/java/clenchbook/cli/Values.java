@@ -1,9 +1,7 @@
 package clenchbook.cli;
 
 import clenchbook.commands.opening.MachineLocale;
-import clenchbook.reading.texts.TextFiles;
 import clenchbook.texts.Message;
-import clenchbook.texts.Texts;
 import java.math.BigDecimal;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -12,7 +10,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.function.Function;
 import picocli.CommandLine;
-import picocli.CommandLine.TypeConversionException;
 
 /** How the words of a command line become values, and what is said of those that can't. */
 final class Values {
@@ -48,14 +45,14 @@ final class Values {
 
   private static void requireYear(String text, int year, String example) {
     if (year < FIRST_YEAR || year > LAST_YEAR) {
-      throw unreadable(text, example);
+      throw unreadable(text, Message.literal(example));
     }
   }
 
   /** A file or folder by its name; one that only points, such as {@code .}, by its full name. */
   private static Path path(String text) {
     if (text.isBlank()) {
-      throw new TypeConversionException("the name is empty");
+      throw new Unreadable(Message.of("cli.nameEmpty"));
     }
     Path path = named(text);
     Path last = path.getFileName();
@@ -67,15 +64,10 @@ final class Values {
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {
-      throw new TypeConversionException(
-          "'" + text + "' can't name a file" + english(MachineLocale.hint(text)));
+      throw new Unreadable(Message.of("cli.cantNameFile", text, MachineLocale.hint(text)));
     }
   }
 
-  /** The command line is read before any book says its farrier's language. */
-  private static String english(Message message) {
-    return TextFiles.in(Texts.ENGLISH, "").say(message);
-  }
 
   private static BigDecimal number(String text) {
     return parsed(text, BigDecimal::new, "1.5");
@@ -84,10 +76,17 @@ final class Values {
   /** Of a tax year written over two calendar years the first is offered. */
   private static Integer whole(String text) {
     String year = text.replaceFirst("^(\\d{4})[^\\d].*", "$1");
-    return parsed(text, Integer::valueOf, year.matches("\\d{4}") ? year : "a whole number");
+    return parsed(
+        text,
+        Integer::valueOf,
+        year.matches("\\d{4}") ? Message.literal(year) : Message.of("cli.aWholeNumber"));
   }
 
   private static <T> T parsed(String text, Function<String, T> parse, String example) {
+    return parsed(text, parse, Message.literal(example));
+  }
+
+  private static <T> T parsed(String text, Function<String, T> parse, Message example) {
     try {
       return parse.apply(text);
     } catch (DateTimeException | NumberFormatException e) {
@@ -95,7 +94,7 @@ final class Values {
     }
   }
 
-  private static TypeConversionException unreadable(String text, String example) {
-    return new TypeConversionException("'" + text + "' can't be read; expected such as " + example);
+  private static Unreadable unreadable(String text, Message example) {
+    return new Unreadable(Message.of("cli.cantRead", text, example));
   }
 }

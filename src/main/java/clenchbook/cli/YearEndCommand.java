@@ -2,6 +2,7 @@ package clenchbook.cli;
 
 import clenchbook.commands.YearEndRequest;
 import clenchbook.commands.YearEndRun;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -52,8 +53,7 @@ final class YearEndCommand implements Callable<Integer> {
   public Integer call() {
     if (year.filter(n -> n < 1900 || n > 9998).isPresent()
         || quarter.filter(n -> n < 1 || n > 4).isPresent()) {
-      throw new CommandLine.ParameterException(
-          spec.commandLine(), "--year is four digits such as 2026, --quarter is 1, 2, 3 or 4");
+      throw WrongUsage.because(spec.commandLine(), Message.of("cli.yearAndQuarter"));
     }
     YearEndRequest request =
         new YearEndRequest(

@@ -2,6 +2,7 @@ package clenchbook.commands;
 
 import clenchbook.commands.opening.Typing;
 import clenchbook.commands.opening.WaitingFile;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;
@@ -27,24 +28,25 @@ record AfterMonthEnd(
     Optional<YearMonth> other) {
 
   /** A clause in the imperative; the first thing that is in the way comes first. */
-  String inWords() {
+  Message inWords() {
     String again = typing.command("month-end", "--month", month.toString());
     if (held) {
-      return "put the rows right that are held back, marked-copy.xlsx shows them; then " + again;
+      return Message.of("commands.monthEnd.nextHeld", again);
     }
     if (waiting) {
-      return "paste " + WaitingFile.PATH + " into Payments; then " + again;
+      return Message.of("commands.monthEnd.nextPaste", WaitingFile.PATH, again);
     }
     if (drafts) {
       String send = typing.command("send", "--month", month.toString());
-      return "look at " + page + "; if it is right, " + send;
+      return Message.of("commands.monthEnd.nextSend", page.toString(), send);
     }
     return other
         .map(
             last ->
-                month
-                    + " has no visits; run the month of the last ones, "
-                    + typing.command("month-end", "--month", last.toString()))
-        .orElse("look at " + page + "; nothing is left to send");
+                Message.of(
+                    "commands.monthEnd.nextOther",
+                    month,
+                    typing.command("month-end", "--month", last.toString())))
+        .orElseGet(() -> Message.of("commands.monthEnd.nextNothing", page.toString()));
   }
 }

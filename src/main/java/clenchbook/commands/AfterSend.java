@@ -3,6 +3,7 @@ package clenchbook.commands;
 import clenchbook.commands.mailing.PostRoom;
 import clenchbook.commands.mailing.SendRequest;
 import clenchbook.commands.opening.Typing;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,7 +31,7 @@ record AfterSend(
   private static final String OUTBOX = "outbox/";
 
   /** A clause in the imperative, or several in the order in which they are done. */
-  String inWords() {
+  Message inWords() {
     return request.preview() ? afterPreview() : afterSending();
   }
 
@@ -40,51 +41,50 @@ record AfterSend(
     return typing.command(command, options.toArray(String[]::new));
   }
 
-  private String afterPreview() {
+  private Message afterPreview() {
     if (held) {
-      return "put the rows right that are held back; then " + month("month-end");
+      return Message.of("commands.send.nextHeld", month("month-end"));
     }
     if (!drafts) {
-      return "nothing is left to issue; " + whenMoneyComes();
+      return Message.of("commands.send.nextNothing", whenMoneyComes());
     }
-    List<String> what = new ArrayList<>();
-    if (mails) {
-      what.add("the mails");
+    String send = month("send");
+    String list = OUTBOX + PostRoom.PRINT_LIST;
+    if (mails && letters) {
+      return Message.of("commands.send.nextPreviewBoth", list, send);
     }
-    if (letters) {
-      what.add("the letters that " + OUTBOX + PostRoom.PRINT_LIST + " names");
-    }
-    return "look at " + String.join(" and ", what) + "; if they are right, " + month("send");
+    return mails
+        ? Message.of("commands.send.nextPreviewMails", send)
+        : Message.of("commands.send.nextPreviewLetters", list, send);
   }
 
-  private String afterSending() {
-    List<String> steps = new ArrayList<>();
+  private Message afterSending() {
+    List<Message> steps = new ArrayList<>();
     if (mails) {
       mails(steps);
     }
     if (letters) {
-      steps.add("print what " + OUTBOX + PostRoom.PRINT_LIST + " names");
+      steps.add(Message.of("commands.send.nextPrint", OUTBOX + PostRoom.PRINT_LIST));
     }
     if (held) {
-      steps.add("put the rows right that are held back, then " + month("month-end"));
+      steps.add(Message.of("commands.send.nextThenHeld", month("month-end")));
     }
-    return steps.isEmpty() ? whenMoneyComes() : String.join("; ", steps);
+    return steps.isEmpty() ? whenMoneyComes() : Message.joined("; ", steps);
   }
 
-  private void mails(List<String> steps) {
+  private void mails(List<Message> steps) {
     String deliver = month("send", "--deliver");
     if (request.deliver() && !gone) {
-      steps.add("try what has not gone again, " + deliver);
+      steps.add(Message.of("commands.send.nextAgain", deliver));
     } else if (!request.deliver() && server) {
-      steps.add("send the mails in the folder outbox yourself, or let " + deliver + " do it");
+      steps.add(Message.of("commands.send.nextDeliver", deliver));
     } else if (!request.deliver()) {
-      steps.add(
-          "send the mails in the folder outbox yourself (with an SMTP host in Settings, --deliver"
-              + " does it)");
+      steps.add(Message.of("commands.send.nextYourself"));
     }
   }
 
-  private String whenMoneyComes() {
-    return "when money comes in, " + typing.command("payments", "--statement", "FILE");
+  private Message whenMoneyComes() {
+    return Message.of(
+        "commands.send.nextPayments", typing.command("payments", "--statement", "FILE"));
   }
 }

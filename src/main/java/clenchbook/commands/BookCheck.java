@@ -20,6 +20,7 @@ import clenchbook.register.RegisterFile;
 import clenchbook.reports.month.BookFigures;
 import clenchbook.reports.month.PaymentRules;
 import clenchbook.reports.month.RenamedOwners;
+import clenchbook.texts.Message;
 import clenchbook.writing.MarkedCopyWriter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -107,7 +108,10 @@ public final class BookCheck {
             book, Optional.empty(), new RegisterChoice(register, false, false), machine.headings());
     String monthEnd = typing.command("month-end", LastVisits.option(open, machine.today()));
     terminal.say(
-        NextStep.of(held ? "put the rows right that are held back; then " + monthEnd : monthEnd));
+        NextStep.of(
+            held
+                ? Message.of("commands.check.nextHeld", monthEnd)
+                : Message.literal(monthEnd)));
     return held ? 1 : 0;
   }
 
@@ -140,7 +144,7 @@ public final class BookCheck {
   private List<BilledDocument> documents(OpenBook open) {
     register
         .filter(file -> !Files.exists(file))
-        .ifPresent(file -> terminal.warn("there is no register " + file));
+        .ifPresent(file -> terminal.warn(Message.of("commands.noRegister", file.toString())));
     try {
       return Register.read(register.orElseGet(() -> RegisterFile.beside(book)));
     } catch (RegisterFault fault) {
@@ -151,12 +155,12 @@ public final class BookCheck {
 
   private void write(Path copy, List<Problem> problems) {
     if (Files.exists(copy) && same(copy)) {
-      throw new RunFault("the marked copy must not be the workbook itself");
+      throw new RunFault(Message.of("commands.check.copyIsBook"));
     }
     try (OutputStream out = Files.newOutputStream(copy)) {
       MarkedCopyWriter.write(book, machine.password(), problems, terminal.texts(), out);
     } catch (IOException e) {
-      throw new RunFault("the marked copy can't be written: " + DiskTrouble.why(e), e);
+      throw new RunFault(Message.of("commands.check.copyNotWritten", DiskTrouble.why(e)), e);
     }
   }
 
@@ -164,7 +168,7 @@ public final class BookCheck {
     try {
       return Files.isSameFile(copy, book) || copy.toRealPath().startsWith(book.toRealPath());
     } catch (IOException e) {
-      throw new RunFault("the marked copy can't be written: " + DiskTrouble.why(e), e);
+      throw new RunFault(Message.of("commands.check.copyNotWritten", DiskTrouble.why(e)), e);
     }
   }
 }

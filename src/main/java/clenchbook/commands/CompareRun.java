@@ -75,9 +75,9 @@ public final class CompareRun {
     LocalDate last = to.orElseGet(() -> lastMonth(open).atEndOfMonth());
     LocalDate first = from.orElseGet(() -> YearMonth.from(last).minusMonths(11).atDay(1));
     if (first.isAfter(last)) {
-      throw new RunFault("the period ends before it begins: " + first + " to " + last);
+      throw new RunFault(Message.of("commands.compare.endsBefore", first, last));
     }
-    terminal.progress("comparing");
+    terminal.progress(Message.of("commands.progress.comparing"));
     JobCosts costs = JobCosts.of(open.jobs(), last);
     Comparisons comparisons =
         Comparisons.of(
@@ -90,17 +90,15 @@ public final class CompareRun {
     terminal.say(
         NextStep.of(
             code == MonthEndRun.ROWS_HELD
-                ? "put the rows right that are held back, "
-                    + NextStep.command("check", book)
-                    + " names them; then compare again"
-                : "look at comparisons.pdf; what it can't tell yet, more jobs will"));
+                ? Message.of("commands.compare.nextHeld", NextStep.command("check", book))
+                : Message.of("commands.compare.next")));
     return code;
   }
 
   private static YearMonth lastMonth(OpenBook open) {
     List<Job> jobs = open.jobs().all();
     if (jobs.isEmpty()) {
-      throw new RunFault("there are no visits to compare");
+      throw new RunFault(Message.of("commands.compare.noVisits"));
     }
     return YearMonth.from(jobs.get(jobs.size() - 1).date());
   }
@@ -129,14 +127,16 @@ public final class CompareRun {
     } finally {
       terminal.clear();
     }
-    terminal.say(first + " to " + last + ": compared; open " + folder.resolve("comparisons.pdf"));
+    terminal.say(
+        Message.of(
+            "commands.compare.done", first, last, folder.resolve("comparisons.pdf").toString()));
   }
 
   private int outcome(OpenBook open) {
     boolean held =
         open.problems().stream().anyMatch(p -> p.severity() == clenchbook.problem.Severity.HELD);
     if (held) {
-      terminal.warn("rows are held back and count in no figure; run check to see them");
+      terminal.warn(Message.of("commands.heldNoFigure"));
     }
     return held ? MonthEndRun.ROWS_HELD : MonthEndRun.DONE;
   }

@@ -5,6 +5,7 @@ import clenchbook.billing.RefusedCorrection;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.problem.NearestName;
+import clenchbook.texts.Message;
 import java.time.YearMonth;
 import java.util.List;
 
@@ -22,43 +23,31 @@ final class CorrectionAsked {
     RefusedCorrection.of(number, register, decision, month)
         .ifPresent(
             refused -> {
-              throw new RunFault("--correct: " + inWords(refused, register) + "; nothing was done");
+              throw new RunFault(Message.of("commands.correct.refused", why(refused, register)));
             });
   }
 
-  private static String inWords(RefusedCorrection refused, List<BilledDocument> register) {
+  private static Message why(RefusedCorrection refused, List<BilledDocument> register) {
     String number = refused.number();
     String month = refused.month().map(YearMonth::toString).orElse("");
     return switch (refused.reason()) {
-      case UNKNOWN ->
-          "the register holds no invoice "
-              + number
-              + NearestName.find(number, register.stream().map(BilledDocument::number).toList())
-                  .map(near -> "; is it " + near + "?")
-                  .orElse("");
-      case CREDIT_NOTE -> number + " is a credit note; name the invoice it takes back from";
-      case DRAFT ->
-          number + " is a draft still; change the book and run month-end --month " + month;
-      case VOID -> number + " is void, nothing stands on it";
-      case LATER ->
-          number + " is of " + month + ", and a credit note is never dated before its invoice";
-      case ROWS_HELD ->
-          "a row of " + number + " is gone, but rows of Visits are held back; mend those first";
-      case ON_DRAFT ->
-          "what changed of "
-              + number
-              + " stands on a draft of another month; run month-end for that month";
-      case OWNERS ->
-          "of "
-              + number
-              + " only whom it is billed to changed, and that does not change an invoice that is"
-              + " out; mark its row cancelled, correct and send, then take the mark off again";
-      case PRICES ->
-          "of "
-              + number
-              + " only prices, discounts or rates changed, and those do not change an invoice that"
-              + " is out; type the right amount as Charge in the row of Visits";
-      case NOTHING -> "the rows of " + number + " are as they were billed, nothing is to correct";
+      case UNKNOWN -> unknown(number, register);
+      case CREDIT_NOTE -> Message.of("commands.correct.creditNote", number);
+      case DRAFT -> Message.of("commands.correct.draft", number, month);
+      case VOID -> Message.of("commands.correct.void", number);
+      case LATER -> Message.of("commands.correct.later", number, month);
+      case ROWS_HELD -> Message.of("commands.correct.rowsHeld", number);
+      case ON_DRAFT -> Message.of("commands.correct.onDraft", number);
+      case OWNERS -> Message.of("commands.correct.owners", number);
+      case PRICES -> Message.of("commands.correct.prices", number);
+      case NOTHING -> Message.of("commands.correct.nothing", number);
     };
+  }
+
+  private static Message unknown(String number, List<BilledDocument> register) {
+    List<String> known = register.stream().map(BilledDocument::number).toList();
+    return NearestName.find(number, known)
+        .map(near -> Message.of("commands.correct.unknownNear", number, near))
+        .orElseGet(() -> Message.of("commands.correct.unknown", number));
   }
 }

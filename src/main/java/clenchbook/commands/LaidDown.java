@@ -6,6 +6,7 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -79,37 +80,24 @@ final class LaidDown {
     otherwise.forEach(each -> terminal.say(line(each, sum)));
     List<String> numbers = otherwise.stream().map(each -> each.now().number()).toList();
     String month = otherwise.get(0).now().month().toString();
-    throw new RunFault(
-        "nothing was issued: "
-            + String.join(", ", numbers)
-            + (numbers.size() == 1 ? " is" : " are")
-            + " not as the last month-end or send --preview laid "
-            + (numbers.size() == 1 ? "it" : "them")
-            + " down; run month-end --month "
-            + month
-            + ", look, then send again");
+    throw new RunFault(Message.of("commands.laid.refused", numbers, numbers.size(), month));
   }
 
-  private static String line(Unprepared document, MonthSum sum) {
+  private static Message line(Unprepared document, MonthSum sum) {
     Optional<BilledDocument> laid = document.before();
     BilledDocument now = document.now();
     if (laid.isEmpty()) {
-      return sum.line(now) + ", not laid down yet";
+      return Message.of("commands.laid.notYet", sum.line(now));
     }
     String before = sum.amount(laid.get().gross());
     if (!now.counts()) {
-      return now.number()
-          + " to "
-          + now.owner()
-          + ": nothing is left on it, laid down as "
-          + before;
+      return Message.of("commands.laid.nothingLeft", now.number(), now.owner(), before);
     }
     if (now.gross().compareTo(laid.get().gross()) != 0) {
-      return sum.line(now) + ", laid down as " + before;
+      return Message.of("commands.laid.as", sum.line(now), before);
     }
-    return sum.line(now)
-        + (now.saysTheSame(laid.get())
-            ? ", as laid down, but payments, an address or the layout on it changed"
-            : ", as laid down, but its lines changed");
+    return now.saysTheSame(laid.get())
+        ? Message.of("commands.laid.asButLayout", sum.line(now))
+        : Message.of("commands.laid.asButLines", sum.line(now));
   }
 }

@@ -173,7 +173,7 @@ final class MadeMonth {
    */
   void write(
       Path folder, Map<String, OutputFile> files, Map<String, Object> facts, Message refused) {
-    terminal.progress("writing");
+    terminal.progress(Message.of("commands.progress.writing"));
     try {
       OutputFolder.write(folder, files, facts);
     } catch (IOException e) {

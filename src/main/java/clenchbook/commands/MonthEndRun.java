@@ -22,7 +22,6 @@ import clenchbook.problem.Problem;
 import clenchbook.problem.Severity;
 import clenchbook.register.Register;
 import clenchbook.register.SeenPayment;
-import clenchbook.reports.month.WaitingWords;
 import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.time.YearMonth;
@@ -83,7 +82,7 @@ public final class MonthEndRun {
     try (Register register = Register.open(registerFile)) {
       List<BilledDocument> before = register.documents();
       request.register().checkBook(open, registerFile, before);
-      terminal.progress("working out " + request.month());
+      terminal.progress(Message.of("commands.progress.month", request.month()));
       BillingDecision decision = decide(open, before);
       if (before.isEmpty()) {
         RegisterChoice.tellBeginning(open, registerFile, reports, request.month(), terminal);
@@ -100,7 +99,7 @@ public final class MonthEndRun {
           files,
           RunFacts.of("month-end", asked(), open),
           Message.of("commands.disk.nothingLost"));
-      terminal.say(done(open, decision) + "; open " + folder.resolve("index.html"));
+      terminal.say(done(open, decision, folder.resolve("index.html")));
       tellWaiting(month.findings().waiting());
       ShownByPayments.tell(
           before,
@@ -145,18 +144,22 @@ public final class MonthEndRun {
 
   private void tellWaiting(WaitingPayments waiting) {
     if (waiting.count() > 0) {
-      terminal.warn(WaitingWords.count(waiting) + " to be pasted from " + WaitingFile.PATH);
+      terminal.warn(
+          Message.of("commands.monthEnd.waiting", waiting.count(), WaitingFile.PATH));
     }
   }
 
   /** What came of it, in a few words. */
-  private String done(OpenBook open, BillingDecision decision) {
+  private Message done(OpenBook open, BillingDecision decision, Path page) {
     List<BilledDocument> counted =
         decision.month().stream().filter(BilledDocument::counts).toList();
-    String month = request.month() + ": ";
     return counted.isEmpty()
-        ? month + "nothing to bill"
-        : month + new MonthSum(open.book().settings().currency(), counted).inWords();
+        ? Message.of("commands.monthEnd.nothing", request.month(), page.toString())
+        : Message.of(
+            "commands.monthEnd.done",
+            request.month(),
+            new MonthSum(open.book().settings().currency(), counted).inWords(),
+            page.toString());
   }
 
   private Map<String, Object> asked() {
@@ -175,7 +178,7 @@ public final class MonthEndRun {
             .distinct()
             .count();
     if (held > 0) {
-      terminal.warn((held == 1 ? "1 row is" : held + " rows are") + " held back; see problems.csv");
+      terminal.warn(Message.of("commands.monthEnd.held", held));
       return ROWS_HELD;
     }
     return DONE;

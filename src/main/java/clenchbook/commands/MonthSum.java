@@ -1,9 +1,8 @@
 package clenchbook.commands;
 
 import clenchbook.billing.documents.BilledDocument;
-import clenchbook.commands.opening.Count;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -23,23 +22,22 @@ record MonthSum(String currency, List<BilledDocument> documents) {
   }
 
   /** One document: its number, owner and amount. */
-  String line(BilledDocument document) {
-    return document.number() + " to " + document.owner() + ": " + amount(document.gross());
+  Message line(BilledDocument document) {
+    return Message.of(
+        "commands.document", document.number(), document.owner(), amount(document.gross()));
   }
 
   /** How many they are and what they come to, in a few words. */
-  String inWords() {
+  Message inWords() {
     long invoices = documents.stream().filter(BilledDocument::invoice).count();
     long credits = documents.size() - invoices;
     BigDecimal sum =
         documents.stream().map(BilledDocument::gross).reduce(BigDecimal.ZERO, BigDecimal::add);
-    List<String> kinds = new ArrayList<>();
-    if (invoices > 0 || credits == 0) {
-      kinds.add(Count.of(invoices, "invoice"));
+    if (credits == 0) {
+      return Message.of("commands.sum.invoices", invoices, amount(sum));
     }
-    if (credits > 0) {
-      kinds.add(Count.of(credits, "credit note"));
-    }
-    return String.join(" and ", kinds) + ", " + amount(sum) + " in all";
+    return invoices == 0
+        ? Message.of("commands.sum.credits", credits, amount(sum))
+        : Message.of("commands.sum.both", invoices, credits, amount(sum));
   }
 }

@@ -5,6 +5,7 @@ import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.StartedAs;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.texts.Message;
 import clenchbook.writing.StarterWorkbook;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -34,26 +35,21 @@ public final class NewBook {
       Path file, String language, StartedAs started, YearMonth month, Terminal terminal) {
     String name = String.valueOf(file.getFileName());
     if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-      throw new RunFault(name + ": a new workbook is an .xlsx file; give it that ending");
+      throw new RunFault(Message.of("commands.newBook.ending", name));
     }
     try (OutputStream out =
         Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       StarterWorkbook.write(language, started.plain(), out);
     } catch (FileAlreadyExistsException e) {
-      throw new RunFault(name + " is already there; it was not touched", e);
+      throw new RunFault(Message.of("commands.alreadyThere", name), e);
     } catch (IOException e) {
-      throw new RunFault(name + " can't be written: " + DiskTrouble.why(e), e);
+      throw new RunFault(Message.of("commands.cantWrite", name, DiskTrouble.why(e)), e);
     }
-    terminal.say(
-        name
-            + " is ready; its first sheet tells how it is kept. The examples count for nothing as"
-            + " they stand.");
-    terminal.say(
-        "Your first invoices: " + started.line("month-end", file.toString()) + " --month " + month);
-    terminal.say(
-        NextStep.of(
-            "open it, write your own rows over the examples, save it; then "
-                + started.line("check", file.toString())));
+    terminal.say(Message.of("commands.newBook.ready", name));
+    String monthEnd = started.line("month-end", file.toString()) + " --month " + month;
+    terminal.say(Message.of("commands.newBook.firstInvoices", monthEnd));
+    String check = started.line("check", file.toString());
+    terminal.say(NextStep.of(Message.of("commands.newBook.next", check)));
     return 0;
   }
 }

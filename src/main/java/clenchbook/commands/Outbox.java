@@ -3,7 +3,6 @@ package clenchbook.commands;
 import clenchbook.commands.mailing.MonthPost;
 import clenchbook.commands.mailing.PostRoom;
 import clenchbook.commands.mailing.RepeatedMail;
-import clenchbook.commands.opening.Count;
 import clenchbook.commands.opening.DiskTrouble;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.delivery.QueuedMail;
@@ -78,14 +77,13 @@ final class Outbox {
     }
     room.wordingFaults().stream().map(WordingFault::line).forEach(terminal::warn);
     room.unreadable().forEach(terminal::warn);
+    int mails = room.mails().size();
     terminal.say(
-        Count.of(room.mails().size(), "mail")
-            + " in "
-            + folder
-            + " to send or look at"
-            + (sentBefore ? ", those of documents issued before among them" : ""));
+        sentBefore
+            ? Message.of("commands.mail.inFolderAgain", mails, folder.toString())
+            : Message.of("commands.mail.inFolder", mails, folder.toString()));
     if (room.printed() > 0) {
-      terminal.say(Count.of(room.printed(), "owner") + " to print: " + PostRoom.PRINT_LIST);
+      terminal.say(Message.of("commands.mail.toPrint", room.printed(), PostRoom.PRINT_LIST));
     }
   }
 }

@@ -91,7 +91,7 @@ public final class PaymentsRun {
       List<BilledDocument> documents = Register.read(file);
       register.checkBook(open, file, documents);
       Intake intake = read(open.book().settings());
-      terminal.progress("matching");
+      terminal.progress(Message.of("commands.progress.matching"));
       Ledger ledger =
           BookLedger.of(open.jobs(), documents, lastDay(open, documents, intake.entries()));
       MatchResult result = Matching.of(ledger, intake.statements(), intake.entries());
@@ -101,7 +101,7 @@ public final class PaymentsRun {
       terminal.say(NextStep.of(next(open, result)));
       return code;
     } catch (OutOfMemoryError tooLarge) {
-      throw new RunFault("the statements need more memory than the program has");
+      throw new RunFault(Message.of("commands.payments.tooLarge"));
     } finally {
       terminal.clear();
     }
@@ -112,13 +112,13 @@ public final class PaymentsRun {
     Hints hints = new Hints(monthFirst(settings), settings.currency());
     for (Path file : statements) {
       String shown = AccountMask.ofAll().hide(String.valueOf(file.getFileName()));
-      terminal.progress("reading " + shown);
+      terminal.progress(Message.of("commands.progress.reading", shown));
       try {
         StatementFile.read(file, shown, hints, intake);
       } catch (UnreadableStatement e) {
-        throw new RunFault(shown + ": " + e.getMessage(), e);
+        throw new RunFault(Message.literal(shown + ": " + e.getMessage()), e);
       } catch (IOException e) {
-        throw new RunFault(shown + " can't be read: " + DiskTrouble.why(e), e);
+        throw new RunFault(Message.of("commands.cantRead", shown, DiskTrouble.why(e)), e);
       }
     }
     return intake;
@@ -167,32 +167,27 @@ public final class PaymentsRun {
 
   private void say(Ledger ledger, Intake intake, MatchResult result) {
     if (ledger.documents().isEmpty()) {
-      terminal.warn(
-          "the register holds no invoices; without them only names can be matched (--register FILE"
-              + " names another)");
+      terminal.warn(Message.of("commands.payments.noInvoices"));
     }
     long sure = result.toAdd().stream().filter(each -> each.sure() >= Proposal.SURE_ENOUGH).count();
     terminal.say(
-        intake.entries().size()
-            + " entries: "
-            + sure
-            + " sure, "
-            + (result.toAdd().size() - sure)
-            + " to look at, "
-            + result.unmatched().size()
-            + " no payment of yours, "
-            + result.alreadyThere().size()
-            + " there already; open "
-            + folder().resolve("payments-to-add.csv"));
+        Message.of(
+            "commands.payments.done",
+            intake.entries().size(),
+            sure,
+            result.toAdd().size() - sure,
+            result.unmatched().size(),
+            result.alreadyThere().size(),
+            folder().resolve("payments-to-add.csv").toString()));
   }
 
-  private String next(OpenBook open, MatchResult result) {
+  private Message next(OpenBook open, MatchResult result) {
     String monthEnd =
         new Typing(book, out, register, machine.headings())
             .command("month-end", LastVisits.option(open, machine.today()));
     return result.toAdd().isEmpty()
-        ? "nothing is to be pasted; " + monthEnd
-        : "read the column why, paste the rows that are right into Payments, then " + monthEnd;
+        ? Message.of("commands.payments.nextNothing", monthEnd)
+        : Message.of("commands.payments.nextPaste", monthEnd);
   }
 
   private int checked(StatementCheck check) {

@@ -39,12 +39,10 @@ final class RegisterExport {
           Message.of("commands.disk.nothingLost"));
     }
     List<String> faults = RegisterCheck.faults(register.documents());
-    faults.forEach(fault -> terminal.warn("register: " + fault));
+    faults.forEach(fault -> terminal.warn(Message.of("commands.register.fault", fault)));
     terminal.say(
         faults.isEmpty()
-            ? "register: "
-                + register.documents().size()
-                + " documents, no gap, no repeat, all sums agree"
-            : "register: " + faults.size() + " faults");
+            ? Message.of("commands.register.whole", register.documents().size())
+            : Message.of("commands.register.faults", faults.size()));
   }
 }

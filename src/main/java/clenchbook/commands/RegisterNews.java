@@ -4,6 +4,7 @@ import clenchbook.book.Payment;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.register.SeenPayment;
 import clenchbook.reports.month.MonthFindings;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,11 +42,11 @@ final class RegisterNews {
         other.ifPresent(fresh::remove);
         other.ifPresent(unused -> changed.add(payment));
         terminal.warn(
-            "a payment of "
-                + inWords(payment)
-                + other
-                    .map(each -> " now reads " + inWords(each))
-                    .orElse(" was in the book once and is not any more"));
+            other
+                .map(
+                    each ->
+                        Message.of("commands.seen.changed", inWords(payment), inWords(each)))
+                .orElseGet(() -> Message.of("commands.seen.gone", inWords(payment))));
       }
     }
     return changed;
@@ -61,12 +62,11 @@ final class RegisterNews {
         .findFirst();
   }
 
-  private static String inWords(SeenPayment payment) {
-    return payment.amount()
-        + " by "
-        + payment.owner()
-        + " on "
-        + payment.date()
-        + (payment.invoice().isEmpty() ? "" : " for " + payment.invoice());
+  private static Message inWords(SeenPayment payment) {
+    String amount = payment.amount().toString();
+    String date = payment.date().toString();
+    return payment.invoice().isEmpty()
+        ? Message.of("commands.seen.payment", amount, payment.owner(), date)
+        : Message.of("commands.seen.paymentFor", amount, payment.owner(), date, payment.invoice());
   }
 }

@@ -10,7 +10,6 @@ import clenchbook.book.Settings;
 import clenchbook.commands.mailing.Dispatch;
 import clenchbook.commands.mailing.RepeatedMail;
 import clenchbook.commands.mailing.SendRequest;
-import clenchbook.commands.opening.Count;
 import clenchbook.commands.opening.Machine;
 import clenchbook.commands.opening.NextStep;
 import clenchbook.commands.opening.OpenBook;
@@ -113,7 +112,7 @@ public final class SendRun {
 
   private Dispatch dispatch(Settings settings, Optional<MailAddress> from) {
     if (from.isEmpty()) {
-      throw new RunFault("Settings have no From address that mail can be sent from");
+      throw new RunFault(Message.of("commands.mail.noFrom"));
     }
     return Dispatch.prepare(request, settings, passwords, machine.today());
   }
@@ -127,7 +126,7 @@ public final class SendRun {
   private boolean rowsHeld(OpenBook open) {
     boolean held = open.problems().stream().anyMatch(p -> p.severity() == Severity.HELD);
     if (held) {
-      terminal.warn("rows are held back; see check or the month's problems.csv");
+      terminal.warn(Message.of("commands.send.held"));
     }
     return held;
   }
@@ -141,7 +140,7 @@ public final class SendRun {
     try (Register register = Register.open(registerFile)) {
       List<BilledDocument> before = register.documents();
       request.register().checkBook(open, registerFile, before);
-      terminal.progress("working out " + request.month());
+      terminal.progress(Message.of("commands.progress.month", request.month()));
       BillingDecision decision = decide(open, before);
       MadeMonth month =
           MadeMonth.begin(
@@ -189,11 +188,15 @@ public final class SendRun {
 
   private void name(List<BilledDocument> drafts, MonthSum sum) {
     drafts.forEach(document -> terminal.say(sum.line(document)));
-    String what = request.preview() ? "to issue: " : "to issue now: ";
+    if (drafts.isEmpty()) {
+      terminal.say(Message.of("commands.send.nothingLeft", request.month()));
+      return;
+    }
+    Message all = new MonthSum(sum.currency(), drafts).inWords();
     terminal.say(
-        drafts.isEmpty()
-            ? request.month() + ": nothing is left to issue"
-            : what + new MonthSum(sum.currency(), drafts).inWords());
+        request.preview()
+            ? Message.of("commands.send.toIssue", all)
+            : Message.of("commands.send.toIssueNow", all));
   }
 
   private MadeMonth preview(
@@ -201,7 +204,7 @@ public final class SendRun {
     month.record(register, decision.documents(), SeenPayment.of(open.book().payments()));
     writeMonth(open, outbox, month, Message.of("commands.disk.nothingSent"));
     outbox.write(facts(open), sentBefore(decision));
-    terminal.say("Preview: nothing was marked and nothing was sent.");
+    terminal.say(Message.of("commands.send.preview"));
     return month;
   }
 
@@ -215,7 +218,7 @@ public final class SendRun {
     if (!drafts.isEmpty()
         && !request.yes()
         && !terminal.agrees(Message.of("commands.send.question", drafts.size()))) {
-      throw new RunFault("nothing was issued, as you said no");
+      throw new RunFault(Message.of("commands.send.saidNo"));
     }
     writeMonth(open, outbox, month, Message.of("commands.disk.nothingSent"));
     outbox.write(facts(open), sentBefore(decision));
@@ -227,9 +230,7 @@ public final class SendRun {
     if (drafts.isEmpty()) {
       return month;
     }
-    terminal.say(
-        Count.of(drafts.size(), "document")
-            + " issued: from now on a change in the book makes a credit note");
+    terminal.say(Message.of("commands.send.issued", drafts.size()));
     return movedOn(open, outbox, month, register);
   }
 

@@ -5,6 +5,7 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Names;
 import clenchbook.book.Payment;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.texts.Message;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -36,10 +37,9 @@ final class ShownByPayments {
     for (BilledDocument document : decision.documents()) {
       if (document.state().fixed() && !out.contains(document.number())) {
         terminal.say(
-            sum.line(document)
-                + (named.contains(Names.key(document.number()))
-                    ? ", issued because a payment names it"
-                    : ", issued with one that a payment names; see that it is sent"));
+            named.contains(Names.key(document.number()))
+                ? Message.of("commands.shown.named", sum.line(document))
+                : Message.of("commands.shown.with", sum.line(document)));
       }
     }
   }

@@ -1,7 +1,9 @@
 package clenchbook.commands;
 
+import clenchbook.book.understood.How;
 import clenchbook.book.understood.Understood;
 import clenchbook.book.understood.UnderstoodColumn;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,80 +11,103 @@ import java.util.Map;
 
 /** Tells in lines what each sheet and column was taken for. */
 final class UnderstoodLines {
+  private static final String LINE = "  ";
+  private static final String COLUMN = "    ";
+
   private UnderstoodLines() {}
 
   /** The lines: what is not read, then a head for each sheet and a line for each of its columns. */
-  static List<String> of(Understood understood) {
-    List<String> lines = new ArrayList<>();
-    lines.add("What was understood");
+  static List<Message> of(Understood understood) {
+    List<Message> lines = new ArrayList<>();
+    lines.add(Message.of("commands.understood.title"));
     understood
         .headingsFile()
-        .ifPresent(name -> lines.add("  your own words are taken from " + name));
+        .ifPresent(name -> lines.add(in(LINE, Message.of("commands.understood.headings", name))));
     if (!understood.hidden().isEmpty()) {
-      lines.add("  hidden sheets that are read: " + String.join(", ", understood.hidden()));
+      lines.add(
+          in(LINE, Message.of("commands.understood.hidden", List.copyOf(understood.hidden()))));
     }
     notRead(lines, understood);
     read(lines, understood);
-    lines.add("");
+    lines.add(Message.NONE);
     return List.copyOf(lines);
   }
 
-  private static void notRead(List<String> lines, Understood understood) {
-    Map<String, List<String>> sheets = new LinkedHashMap<>();
+  private static void notRead(List<Message> lines, Understood understood) {
+    Map<String, List<Object>> sheets = new LinkedHashMap<>();
     for (UnderstoodColumn column : understood.columns()) {
       if (!column.read() && column.takenAs().isEmpty()) {
-        List<String> headings = sheets.computeIfAbsent(column.sheet(), unused -> new ArrayList<>());
+        List<Object> headings = sheets.computeIfAbsent(column.sheet(), unused -> new ArrayList<>());
         if (!column.heading().isEmpty()) {
           headings.add(shown(column));
         }
       } else if (!column.read()) {
         lines.add(
-            "  not read: "
-                + column.sheet()
-                + "!"
-                + column.column()
-                + " "
-                + shown(column)
-                + noted(column));
+            in(
+                LINE,
+                Message.of(
+                    "commands.understood.notRead",
+                    column.sheet() + "!" + column.column(),
+                    shown(column),
+                    noted(column))));
       }
     }
     sheets.forEach(
         (sheet, headings) ->
             lines.add(
-                "  not read: the sheet "
-                    + sheet
-                    + (headings.isEmpty() ? "" : " (" + String.join(", ", headings) + ")")));
+                in(
+                    LINE,
+                    headings.isEmpty()
+                        ? Message.of("commands.understood.sheetNotRead", sheet)
+                        : Message.of("commands.understood.sheetNotReadWith", sheet, headings))));
   }
 
-  private static void read(List<String> lines, Understood understood) {
-    String sheet = "";
+  private static void read(List<Message> lines, Understood understood) {
+    Message sheet = Message.NONE;
     for (UnderstoodColumn column : understood.columns()) {
       if (column.read()) {
-        String head = "  " + column.sheet() + " is read as " + column.takenAs();
+        Message head =
+            in(LINE, Message.of("commands.understood.readAs", column.sheet(), column.takenAs()));
         if (!head.equals(sheet)) {
           lines.add(head);
           sheet = head;
         }
         String place = column.column().isEmpty() ? "" : column.column() + " ";
         lines.add(
-            "    "
-                + place
-                + shown(column)
-                + " = "
-                + column.meaning()
-                + ", by "
-                + column.how().word()
-                + noted(column));
+            in(
+                COLUMN,
+                Message.of(
+                    "commands.understood.column",
+                    place,
+                    shown(column),
+                    column.meaning(),
+                    how(column.how()),
+                    noted(column))));
       }
     }
   }
 
-  private static String shown(UnderstoodColumn column) {
+  private static Message shown(UnderstoodColumn column) {
     String heading = column.heading().replaceAll("\\R", " ");
-    return heading.isEmpty() ? "(no heading)" : "'" + heading + "'";
+    return heading.isEmpty()
+        ? Message.of("commands.understood.noHeading")
+        : Message.literal("'" + heading + "'");
   }
 
-  private static String noted(UnderstoodColumn column) {
-    return column.note().isEmpty() ? "" : " (" + column.note() + ")";
+  private static Message in(String blanks, Message line) {
+    return Message.joined("", List.of(Message.literal(blanks), line));
+  }
+
+  private static Message how(How how) {
+    return switch (how) {
+      case NAME -> Message.of("commands.understood.byName");
+      case KNOWN_WORD -> Message.of("commands.understood.byKnownWord");
+      case HEADINGS -> Message.of("commands.understood.byHeadings");
+      case NOT_READ -> Message.of("commands.understood.byNothing");
+    };
+  }
+
+  private static Message noted(UnderstoodColumn column) {
+    return Message.literal(column.note().isEmpty() ? "" : " (" + column.note() + ")");
   }
 }

@@ -80,7 +80,7 @@ public final class YearEndRun {
       List<BilledDocument> register = register(open);
       open.warnOfLaterDates(machine.today(), terminal);
       open.tellAssumptions(terminal);
-      terminal.progress("working out " + name());
+      terminal.progress(Message.of("commands.progress.year", name()));
       YearEndFindings found = YearEnd.of(input(open, register, rates));
       YearReports reports = YearReports.of(open, found, taxYear(open, rates));
       write(open, found, reports);
@@ -92,17 +92,15 @@ public final class YearEndRun {
     }
   }
 
-  private String next(YearEndFindings found, int code) {
+  private Message next(YearEndFindings found, int code) {
     if (code != MonthEndRun.DONE) {
-      return "put right what is named above, "
-          + NextStep.command("check", request.book())
-          + " names the rows; then year-end again";
+      return Message.of(
+          "commands.yearEnd.nextHeld", NextStep.command("check", request.book()));
     }
     if (!found.coverage().whole()) {
-      return "look at tax-summary.pdf; the year is not whole in the book yet, so run year-end again"
-          + " when it is, before a preparer gets it";
+      return Message.of("commands.yearEnd.nextNotWhole");
     }
-    return "look at tax-summary.pdf, then give it and the folder accountant to your preparer";
+    return Message.of("commands.yearEnd.next");
   }
 
   private List<BilledDocument> register(OpenBook open) {
@@ -132,17 +130,14 @@ public final class YearEndRun {
       candidate--;
     }
     Period days = period(taxYear(open, rates, candidate));
+    String label = taxYear(open, rates, candidate).label();
     terminal.say(
-        "The tax year "
-            + taxYear(open, rates, candidate).label()
-            + request.quarter().map(quarter -> ", quarter " + quarter).orElse("")
-            + " ("
-            + days.first()
-            + " to "
-            + days.last()
-            + "), the last one over before "
-            + machine.today()
-            + " (--year YYYY takes another)");
+        request
+            .quarter()
+            .map(quarter -> Message.of("commands.yearEnd.lastQuarter", label, quarter,
+                days.first(), days.last(), machine.today()))
+            .orElseGet(
+                () -> Message.of("commands.yearEnd.lastYear", label, days.first(), days.last(), machine.today())));
     return candidate;
   }
 
@@ -181,9 +176,7 @@ public final class YearEndRun {
             .map(at -> at.sheet() + "!" + at.cell() + ": ")
             .orElse("");
     throw new RunFault(
-        cell
-            + "the Tax regime is not known; it may be "
-            + String.join(", ", Jurisdictions.words()));
+        Message.of("commands.yearEnd.regimeUnknown", cell, List.copyOf(Jurisdictions.words())));
   }
 
   private YearEndInput input(OpenBook open, List<BilledDocument> register, RateTables rates) {
@@ -213,7 +206,7 @@ public final class YearEndRun {
       Map<String, byte[]> printed = printing.all(printing(year, reports, documents), terminal);
       files.putAll(MonthFiles.files(List.of(printed)));
     }
-    terminal.progress("writing");
+    terminal.progress(Message.of("commands.progress.writing"));
     Path folder = Places.reports(request.book(), request.out()).resolve(name());
     try {
       OutputFolder.write(folder, files, RunFacts.of("year-end", asked(year), open));
@@ -221,7 +214,9 @@ public final class YearEndRun {
       throw DiskTrouble.writing(
           Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
     }
-    terminal.say(name() + ": summed up; open " + folder.resolve("tax-summary.pdf"));
+    terminal.say(
+        Message.of(
+            "commands.yearEnd.done", name(), folder.resolve("tax-summary.pdf").toString()));
   }
 
   private static void addFigures(Map<String, OutputFile> files, List<FigureTable> tables) {
@@ -259,7 +254,7 @@ public final class YearEndRun {
     boolean held =
         open.problems().stream().anyMatch(problem -> problem.severity() == Severity.HELD);
     if (held) {
-      terminal.warn("rows are held back and count in no figure; run check to see them");
+      terminal.warn(Message.of("commands.heldNoFigure"));
     }
     return held || !year.errors().isEmpty() ? MonthEndRun.ROWS_HELD : MonthEndRun.DONE;
   }

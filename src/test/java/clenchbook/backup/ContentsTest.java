@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.texts.InEnglish;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,12 +47,13 @@ class ContentsTest {
   void what_is_in_it_is_said_in_words() throws UnsoundBackup {
     assertEquals(
         "book (2 files), register",
-        Contents.inWords(
-            Contents.of(
-                List.of(
-                    new PackedFile(Role.BOOK, "b/Visits.csv"),
-                    new PackedFile(Role.REGISTER, "b.register.db"),
-                    new PackedFile(Role.BOOK, "b/Work.csv")))));
+        InEnglish.said(
+            Contents.inWords(
+                Contents.of(
+                    List.of(
+                        new PackedFile(Role.BOOK, "b/Visits.csv"),
+                        new PackedFile(Role.REGISTER, "b.register.db"),
+                        new PackedFile(Role.BOOK, "b/Work.csv"))))));
   }
 
   @Test
@@ -129,7 +131,7 @@ class ContentsTest {
         assertThrows(
             UnsoundBackup.class,
             () -> Manifest.parse("# Clenchbook backup 2\n# book b\n" + DIGEST + "  b\n"));
-    assertTrue(refused.getMessage().contains("newer version"), refused.getMessage());
+    assertTrue(InEnglish.said(refused.message()).contains("newer version"), InEnglish.said(refused.message()));
   }
 
   private static final PackedEntry LIST = new PackedEntry(Manifest.NAME, 100, true, true);
@@ -141,7 +143,7 @@ class ContentsTest {
         assertThrows(
             UnsoundBackup.class,
             () -> new Directory(entries, size).agreesWith(new Manifest("b", Map.of("b", DIGEST))));
-    assertTrue(refused.getMessage().contains(why), refused.getMessage());
+    assertTrue(InEnglish.said(refused.message()).contains(why), InEnglish.said(refused.message()));
   }
 
   @Test
@@ -159,6 +161,6 @@ class ContentsTest {
     refused("two files", 200, book, new PackedEntry("B", 1, true, true));
     refused("leads out", 200, book, new PackedEntry("../c", 1, true, true));
     UnsoundBackup none = assertThrows(UnsoundBackup.class, () -> new Directory(List.of(book), 200));
-    assertTrue(none.getMessage().contains("lacks its list"), none.getMessage());
+    assertTrue(InEnglish.said(none.message()).contains("lacks its list"), InEnglish.said(none.message()));
   }
 }

@@ -3,7 +3,6 @@ package clenchbook.commands.mailing;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
-import clenchbook.commands.opening.Count;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.delivery.CredentialFault;
@@ -18,6 +17,7 @@ import clenchbook.delivery.SmtpDelivery;
 import clenchbook.delivery.SmtpServer;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -26,7 +26,6 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -51,7 +50,7 @@ public final class Dispatch {
       SendRequest request, Settings settings, CredentialReader passwords, LocalDate today) {
     String host = settings.text(Setting.SMTP_HOST).strip();
     if (host.isEmpty()) {
-      throw new RunFault("Settings have no SMTP host; write it there, or send the outbox by hand");
+      throw new RunFault(Message.of("commands.mail.noHost"));
     }
     int port =
         settings.findNumber(Setting.SMTP_PORT).map(Number::intValue).orElse(SmtpServer.SUBMISSION);
@@ -63,7 +62,8 @@ public final class Dispatch {
       throw new RunFault(String.valueOf(fault.getMessage()), fault);
     } catch (IllegalArgumentException unusable) {
       throw new RunFault(
-          "Settings: SMTP host or port can't be used: " + unusable.getMessage(), unusable);
+          Message.of("commands.mail.hostUnusable", String.valueOf(unusable.getMessage())),
+          unusable);
     }
   }
 
@@ -113,17 +113,28 @@ public final class Dispatch {
   private static void tell(DeliveryOutcome outcome, int done, int all, Terminal terminal) {
     if (outcome.result() == Result.PUT_OFF) {
       terminal.progress(
-          done + " of " + all + ": waiting to try " + outcome.id().owner() + " again");
+          Message.of("commands.mail.waiting", done, all, outcome.id().owner()));
     } else {
       terminal.say(line(outcome));
-      terminal.progress(done + " of " + all);
+      terminal.progress(Message.of("commands.mail.progress", done, all));
     }
   }
 
-  private static String line(DeliveryOutcome outcome) {
-    String word = outcome.result().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    String detail = outcome.detail().isEmpty() ? "" : " (" + outcome.detail() + ")";
-    return word + ": " + outcome.id().line() + detail;
+  private static Message line(DeliveryOutcome outcome) {
+    String mail = outcome.id().line();
+    return outcome.detail().isEmpty()
+        ? Message.of("commands.mail.line", word(outcome.result()), mail)
+        : Message.of("commands.mail.lineWhy", word(outcome.result()), mail, outcome.detail());
+  }
+
+  private static Message word(Result result) {
+    return switch (result) {
+      case DELIVERED -> Message.of("commands.mail.delivered");
+      case DELIVERED_BEFORE -> Message.of("commands.mail.deliveredBefore");
+      case REFUSED -> Message.of("commands.mail.refused");
+      case PUT_OFF -> Message.of("commands.mail.putOff");
+      case UNSURE -> Message.of("commands.mail.unsure");
+    };
   }
 
   private boolean summed(DeliveryReport report, Terminal terminal) {
@@ -133,27 +144,22 @@ public final class Dispatch {
         .forEach(outcome -> terminal.warn(line(outcome)));
     long gone = report.count(Result.DELIVERED);
     if (!stopped.isEmpty()) {
-      String stop = "stopped: " + stopped;
+      Message stop = Message.of("commands.mail.stopped", stopped);
       if (gone == 0) {
         throw new RunFault(stop);
       }
       terminal.warn(stop);
     }
     terminal.say(
-        Count.of(gone, "mail")
-            + " delivered, "
-            + report.count(Result.DELIVERED_BEFORE)
-            + " before, "
-            + report.count(Result.REFUSED)
-            + " refused, "
-            + report.count(Result.PUT_OFF)
-            + " put off, "
-            + report.count(Result.UNSURE)
-            + " unsure");
+        Message.of(
+            "commands.mail.sum",
+            gone,
+            report.count(Result.DELIVERED_BEFORE),
+            report.count(Result.REFUSED),
+            report.count(Result.PUT_OFF),
+            report.count(Result.UNSURE)));
     if (report.count(Result.UNSURE) > 0) {
-      terminal.warn(
-          "an unsure mail may have gone off: look among the sent mail or ask the owner, and if it"
-              + " did not, send it with --again OWNER");
+      terminal.warn(Message.of("commands.mail.howUnsure"));
     }
     return report.isComplete();
   }

@@ -14,6 +14,7 @@ import clenchbook.print.files.CsvText;
 import clenchbook.print.files.OutputFile;
 import clenchbook.print.files.SafeFileNames;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,7 @@ public final class PostRoom {
   private final Map<String, WordingReader.Reading> wordings = new TreeMap<>();
   private final List<QueuedMail> mails = new ArrayList<>();
   private final List<List<String>> toPrint = new ArrayList<>();
-  private final List<String> unreadable = new ArrayList<>();
+  private final List<Message> unreadable = new ArrayList<>();
 
   /**
    * An empty room.
@@ -68,7 +69,8 @@ public final class PostRoom {
       } else {
         toPrint.add(printLine(post));
         if (!post.email().isBlank()) {
-          unreadable.add(HeaderText.clean(post.owner()) + ": " + reason(post) + "; to print");
+          unreadable.add(
+              Message.of("commands.mail.printInstead", HeaderText.clean(post.owner()), why(post)));
         }
       }
     }
@@ -116,6 +118,12 @@ public final class PostRoom {
         : "Settings have no From address that mail can be sent from";
   }
 
+  private static Message why(OwnerPost post) {
+    return MailAddress.parseAll(post.email()).isEmpty()
+        ? Message.of("commands.mail.addressUnread", HeaderText.clean(post.email()))
+        : Message.of("commands.mail.noFrom");
+  }
+
   /** The mails, in the order of the owners' names. */
   public List<QueuedMail> mails() {
     return List.copyOf(mails);
@@ -127,7 +135,7 @@ public final class PostRoom {
   }
 
   /** A line for each owner whose address cannot be mailed to. */
-  public List<String> unreadable() {
+  public List<Message> unreadable() {
     return unreadable;
   }
 

@@ -3,6 +3,7 @@ package clenchbook.commands.mailing;
 import clenchbook.book.Names;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.problem.NearestName;
+import clenchbook.texts.Message;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.Set;
@@ -38,10 +39,9 @@ public final class RepeatedMail {
       if (!known.contains(Names.key(name))) {
         Optional<String> nearest = NearestName.find(name, owners);
         throw new RunFault(
-            "--again: no mail to '"
-                + name
-                + "' this month"
-                + nearest.map(near -> "; is it '" + near + "'?").orElse("; nothing was sent"));
+            nearest
+                .map(near -> Message.of("commands.mail.againNear", name, near))
+                .orElseGet(() -> Message.of("commands.mail.againUnknown", name)));
       }
     }
   }

@@ -57,19 +57,19 @@ public final class BackupRun {
     try {
       OpenBook open = OpenBook.read(request.book(), machine, terminal);
       Path registerFile = request.register().in(open, reports());
-      terminal.progress("packing");
+      terminal.progress(Message.of("commands.progress.packing"));
       List<PackedFile> packed = write(open, registerFile, to);
-      terminal.say("packed in " + request.to() + ": " + Contents.inWords(packed));
-      if (!Files.exists(registerFile)) {
-        terminal.warn("the book has no register yet, so none is in it");
-      }
       terminal.say(
-          "not in it: the reports, which month-end makes again, and the mail server's password");
+          Message.of(
+              "commands.backup.packed", request.to().toString(), Contents.inWords(packed)));
+      if (!Files.exists(registerFile)) {
+        terminal.warn(Message.of("commands.backup.noRegister"));
+      }
+      terminal.say(Message.of("commands.backup.notInIt"));
       terminal.say(
           NextStep.of(
-              "keep a copy away from this computer; "
-                  + NextStep.command("restore", request.to(), "DIR")
-                  + " puts it back"));
+              Message.of(
+                  "commands.backup.next", NextStep.command("restore", request.to(), "DIR"))));
       return 0;
     } finally {
       terminal.clear();
@@ -83,14 +83,17 @@ public final class BackupRun {
   private void refuse(Path to) {
     if (Files.isDirectory(to)) {
       throw new RunFault(
-          request.to() + " is a folder; name a file in it, such as " + to.resolve("mybook.zip"));
+          Message.of(
+              "commands.backup.isFolder",
+              request.to().toString(),
+              to.resolve("mybook.zip").toString()));
     }
     if (Files.exists(to)) {
-      throw new RunFault(request.to() + " is already there; it was not touched");
+      throw new RunFault(Message.of("commands.alreadyThere", request.to().toString()));
     }
     Path folder = to.getParent();
     if (folder == null || !Files.isDirectory(folder)) {
-      throw new RunFault("there is no folder " + folder + " to put the backup in");
+      throw new RunFault(Message.of("commands.backup.noFolder", String.valueOf(folder)));
     }
   }
 
@@ -99,7 +102,8 @@ public final class BackupRun {
     try {
       return write(open, registerFile, to, beside);
     } catch (UnsoundBackup unsound) {
-      throw new RunFault("no backup was made: " + unsound.getMessage(), unsound);
+      throw new RunFault(
+          Message.of("commands.backup.unsound", unsound.message()), unsound);
     } catch (java.util.zip.ZipException changed) {
       throw changed(changed);
     } catch (IOException e) {
@@ -148,7 +152,7 @@ public final class BackupRun {
   }
 
   private RunFault changed(@org.jspecify.annotations.Nullable Throwable seen) {
-    String why = "a file changed while it was being packed; close the book, then run again";
+    Message why = Message.of("commands.backup.changed");
     return seen == null ? new RunFault(why) : new RunFault(why, seen);
   }
 }

@@ -5,6 +5,7 @@ import clenchbook.backup.Manifest;
 import clenchbook.backup.PackedEntry;
 import clenchbook.backup.UnsoundBackup;
 import clenchbook.print.files.OwnerOnly;
+import clenchbook.texts.Message;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -55,7 +56,7 @@ final class PackedBackup implements Closeable {
     try {
       return ZipFile.builder().setFile(file.toFile()).setUseUnicodeExtraFields(false).get();
     } catch (IOException | IllegalArgumentException unreadable) {
-      throw new UnsoundBackup("this is no backup: it can't be unpacked");
+      throw new UnsoundBackup(Message.of("backup.cantUnpack"));
     }
   }
 
@@ -106,7 +107,7 @@ final class PackedBackup implements Closeable {
       Path parent = target.getParent();
       // The names were judged; a file system with rules of its own has the last word.
       if (parent == null || target.equals(below) || !target.startsWith(below)) {
-        throw new UnsoundBackup("a name in it leads out of its folder");
+        throw new UnsoundBackup(Message.of("backup.aNameLeadsOut"));
       }
       OwnerOnly.makeFolders(parent);
       try (OutputStream out = OwnerOnly.open(target)) {
@@ -122,7 +123,7 @@ final class PackedBackup implements Closeable {
     }
     Map<String, String> digests = manifest.digests();
     if (!HexFormat.of().formatHex(digest.digest()).equals(digests.get(name))) {
-      throw new UnsoundBackup("a file in it is not as it was packed");
+      throw new UnsoundBackup(Message.of("backup.fileChanged"));
     }
   }
 

@@ -20,8 +20,6 @@ import java.util.stream.Stream;
  * Nothing is overwritten, and of a damaged backup nothing is written.
  */
 public final class RestoreRun {
-  private static final String NOTHING = "; nothing was written";
-
   private final Path backup;
   private final Path folder;
   private final Terminal terminal;
@@ -47,26 +45,24 @@ public final class RestoreRun {
    */
   public int run() {
     if (!Files.isRegularFile(backup)) {
-      throw new RunFault(backup + ": there is no such backup");
+      throw new RunFault(Message.of("commands.restore.noBackup", backup.toString()));
     }
-    terminal.progress("looking it over");
+    terminal.progress(Message.of("commands.progress.lookingOver"));
     try (PackedBackup packed = PackedBackup.open(backup)) {
       Manifest manifest = packed.manifest();
       refuse(manifest);
       packed.verify();
-      terminal.progress("putting it back");
+      terminal.progress(Message.of("commands.progress.puttingBack"));
       PutBack.all(packed, folder.toAbsolutePath().normalize());
       tell(manifest);
       return 0;
     } catch (UnsoundBackup unsound) {
-      throw new RunFault(backup + ": " + unsound.getMessage() + NOTHING, unsound);
-    } catch (InvalidPathException noName) {
       throw new RunFault(
-          backup
-              + ": a name in it has letters that this machine's setting can't put into file names;"
-              + " start the program by its launcher or set a locale such as C.UTF-8"
-              + NOTHING,
-          noName);
+          Message.of(
+              "commands.restore.unsound", backup.toString(), unsound.message()),
+          unsound);
+    } catch (InvalidPathException noName) {
+      throw new RunFault(Message.of("commands.restore.noName", backup.toString()), noName);
     } catch (IOException e) {
       throw DiskTrouble.writing(
           Message.of("commands.disk.restored"), folder, e, Message.of("commands.disk.backupWhole"));
@@ -77,16 +73,11 @@ public final class RestoreRun {
 
   private void refuse(Manifest manifest) throws IOException {
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      throw new RunFault(folder + " is no folder" + NOTHING);
+      throw new RunFault(Message.of("commands.restore.noFolder", folder.toString()));
     }
     List<String> standing = manifest.inTheWay(there());
     if (!standing.isEmpty()) {
-      throw new RunFault(
-          folder
-              + " already holds "
-              + String.join(", ", standing)
-              + "; name a new folder, nothing is ever overwritten"
-              + NOTHING);
+      throw new RunFault(Message.of("commands.restore.inTheWay", folder.toString(), standing));
     }
   }
 
@@ -102,10 +93,9 @@ public final class RestoreRun {
 
   private void tell(Manifest manifest) {
     Path book = folder.resolve(manifest.book());
-    terminal.say("put back into " + folder + ": every file is as it was packed");
+    terminal.say(Message.of("commands.restore.done", folder.toString()));
     terminal.say(
         NextStep.of(
-            "go on with this copy alone, two would give the same numbers twice: "
-                + NextStep.command("month-end", book)));
+            Message.of("commands.restore.next", NextStep.command("month-end", book))));
   }
 }

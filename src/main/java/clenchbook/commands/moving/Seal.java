@@ -1,6 +1,7 @@
 package clenchbook.commands.moving;
 
 import clenchbook.backup.UnsoundBackup;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -43,7 +44,7 @@ final class Seal {
   static void check(Path file) throws IOException, UnsoundBackup {
     long size = Files.size(file);
     if (size < LENGTH || !of(file).equals(last(file, size))) {
-      throw new UnsoundBackup("this is no backup, or it is damaged or cut short");
+      throw new UnsoundBackup(Message.of("backup.noneOrDamaged"));
     }
   }
 

@@ -1,5 +1,6 @@
 package clenchbook.commands.opening;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +42,7 @@ public final class Browser {
         return;
       }
     }
-    terminal.say("Open it in your browser: " + whole);
+    terminal.say(Message.of("commands.openIt", whole.toString()));
   }
 
   /** What may open it, the likeliest first. */

@@ -11,6 +11,7 @@ import clenchbook.print.files.SafeFileNames;
 import clenchbook.print.fonts.MissingGlyphs;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -53,8 +54,8 @@ final class NameFaults {
           Problem.warning(
               ProblemKind.ADDRESS_UNUSABLE,
               owner.source().at("Email"),
-              "not an address that mail can be sent to",
-              "an address such as name@example.org, several with a semicolon between",
+              Message.of("commands.name.noAddress"),
+              Message.of("commands.name.anAddress"),
               owner.email()));
     }
   }
@@ -65,17 +66,16 @@ final class NameFaults {
           Problem.note(
               ProblemKind.NAME_CLEANED,
               row.at(heading),
-              "the name holds control characters or direction marks; files are named without them",
-              "the name without them"));
+              Message.of("commands.name.control"),
+              Message.of("commands.name.withoutThem")));
     }
     if (SafeFileNames.writesPlainly(name) && asked.add("letters " + name)) {
       problems.add(
           Problem.note(
               ProblemKind.NAME_CLEANED,
               row.at(heading),
-              "this machine's locale can't name files with letters beyond plain ones; files are"
-                  + " named with those",
-              "a locale with UTF-8, such as C.UTF-8, or the launcher"));
+              Message.of("commands.name.plainLetters"),
+              Message.of("commands.name.aLocale")));
     }
     printed(row, heading, name);
   }
@@ -90,11 +90,11 @@ final class NameFaults {
           Problem.warning(
               ProblemKind.GLYPH_MISSING,
               row.at(heading),
-              "no font has the characters "
-                  + String.join(" ", missing)
-                  + "; they are printed as "
-                  + MissingGlyphs.REPLACEMENT,
-              "letters of a script that the guide names",
+              Message.of(
+                  "commands.name.noFont",
+                  String.join(" ", missing),
+                  String.valueOf(MissingGlyphs.REPLACEMENT)),
+              Message.of("commands.name.aScript"),
               text));
     }
   }

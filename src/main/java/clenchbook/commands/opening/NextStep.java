@@ -1,11 +1,10 @@
 package clenchbook.commands.opening;
 
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 
 /** What to do after a command: one line, the last that it says. */
 public final class NextStep {
-  private static final String BEGIN = "Next: ";
-
   private NextStep() {}
 
   /**
@@ -14,8 +13,8 @@ public final class NextStep {
    * @param what a clause in the imperative, without a full stop
    * @return the line
    */
-  public static String of(String what) {
-    return BEGIN + what;
+  public static Message of(Message what) {
+    return Message.of("commands.next", what);
   }
 
   /**

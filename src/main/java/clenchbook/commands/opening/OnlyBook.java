@@ -1,5 +1,6 @@
 package clenchbook.commands.opening;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,7 +16,7 @@ public final class OnlyBook {
   private OnlyBook() {}
 
   /** What a folder holds: one book, or what to say of none and of several. */
-  public record Found(Optional<Path> book, String why) {}
+  public record Found(Optional<Path> book, Message why) {}
 
   /**
    * Looks for it.
@@ -26,15 +27,13 @@ public final class OnlyBook {
   public static Found in(Path folder) {
     List<Path> books = books(folder);
     if (books.size() == 1) {
-      return new Found(Optional.of(books.get(0)), "");
+      return new Found(Optional.of(books.get(0)), Message.NONE);
     }
     if (books.isEmpty()) {
-      return new Found(Optional.empty(), "name the workbook (BOOK): there is none in this folder");
+      return new Found(Optional.empty(), Message.of("commands.onlyBook.none"));
     }
     List<String> names = books.stream().map(book -> String.valueOf(book.getFileName())).toList();
-    return new Found(
-        Optional.empty(),
-        "name the workbook (BOOK): this folder holds " + String.join(", ", names));
+    return new Found(Optional.empty(), Message.of("commands.onlyBook.several", names));
   }
 
   private static List<Path> books(Path folder) {

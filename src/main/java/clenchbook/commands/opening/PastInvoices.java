@@ -1,5 +1,6 @@
 package clenchbook.commands.opening;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -64,7 +65,8 @@ record PastInvoices(Path folder, YearMonth last, List<String> names) {
     try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
       entries.forEach(paths::add);
     } catch (IOException | java.nio.file.DirectoryIteratorException e) {
-      throw new RunFault("the folder " + folder + " can't be listed: " + e.getMessage(), e);
+      throw new RunFault(
+          Message.of("commands.cantList", folder.toString(), String.valueOf(e.getMessage())), e);
     }
     return paths;
   }

@@ -5,6 +5,7 @@ import clenchbook.billing.corrections.IssuedRows;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.numbering.BegunNumbers;
 import clenchbook.register.RegisterFile;
+import clenchbook.texts.Message;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
@@ -57,12 +58,7 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
     List<String> others = RegisterFile.inTheFolderOf(book);
     if (!others.isEmpty()) {
       throw new RunFault(
-          "no register "
-              + register.getFileName()
-              + " beside the book, but "
-              + String.join(", ", others)
-              + " is there; was the book renamed? Say which one with --register, or begin one with"
-              + " --new-register");
+          Message.of("commands.register.others", String.valueOf(register.getFileName()), others));
     }
   }
 
@@ -72,11 +68,7 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
     Path beside = book.toAbsolutePath().resolveSibling(String.valueOf(name));
     if (Files.exists(beside)) {
       throw new RunFault(
-          "no register "
-              + register
-              + ", but one of that name lies beside the book: "
-              + beside
-              + "; say that one with --register, or begin one with --new-register");
+          Message.of("commands.register.elsewhere", register.toString(), beside.toString()));
     }
   }
 
@@ -87,14 +79,12 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
     int next =
         BegunNumbers.after(
             BegunNumbers.pattern(open.book().settings()), past.names(), past.last().getYear());
+    String name = String.valueOf(register.getFileName());
+    String lying = past.folder().toString();
     throw new RunFault(
-        "no register "
-            + register.getFileName()
-            + " beside the book, but invoices of an earlier run lie in "
-            + past.folder()
-            + "; put a copy of the register back or name it with --register; or begin one with"
-            + " --new-register"
-            + (next == 0 ? "" : ", after setting Next invoice number to " + next));
+        next == 0
+            ? Message.of("commands.register.lost", name, lying)
+            : Message.of("commands.register.lostAt", name, lying, Integer.toString(next)));
   }
 
   /**
@@ -112,27 +102,21 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
     IssuedRows rows = IssuedRows.of(open.jobs(), documents, open.visitRowsHeld());
     if (rows.ofAnotherBook()) {
       throw new RunFault(
-          "the register "
-              + register.getFileName()
-              + " seems to be another book's: of "
-              + rows.visits()
-              + " visits on invoices that are out, "
-              + rows.missing()
-              + " are no rows of this book"
-              + rows.first().map(RegisterChoice::inWords).orElse("")
-              + "; name the right register with --register, or say --same-book if these rows were"
-              + " deleted; nothing was changed");
+          Message.of(
+              "commands.register.anotherBooks",
+              String.valueOf(register.getFileName()),
+              rows.visits(),
+              rows.missing(),
+              rows.first().map(RegisterChoice::inWords).orElse(Message.NONE)));
     }
   }
 
-  private static String inWords(Bearing bearing) {
-    return " (the first: "
-        + bearing.visit().date()
-        + ", "
-        + bearing.lines().get(0).horse()
-        + ", on "
-        + bearing.invoice().number()
-        + ")";
+  private static Message inWords(Bearing bearing) {
+    return Message.of(
+        "commands.register.theFirst",
+        bearing.visit().date().toString(),
+        bearing.lines().get(0).horse(),
+        bearing.invoice().number());
   }
 
   /**
@@ -151,25 +135,21 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
     open.book().payments().forEach(payment -> seen.add(payment.invoice()));
     BegunNumbers numbers = BegunNumbers.of(open.book().settings(), seen, month);
     terminal.say(
-        "a register is begun: "
-            + register.getFileName()
-            + "; its first number is "
-            + numbers.first());
+        Message.of(
+            "commands.register.begun", String.valueOf(register.getFileName()), numbers.first()));
     if (!numbers.again().isEmpty()) {
       terminal.warn(
-          "Payments or invoices of an earlier run name "
-              + some(numbers.again())
-              + ", which this register would give again; if they are out already, delete the"
-              + " register just begun, set Next invoice number to "
-              + numbers.next()
-              + " in Settings and run again");
+          Message.of(
+              "commands.register.again",
+              some(numbers.again()),
+              Integer.toString(numbers.next())));
     }
   }
 
-  private static String some(List<String> numbers) {
+  private static Message some(List<String> numbers) {
     int most = 5;
     return numbers.size() <= most
-        ? String.join(", ", numbers)
-        : String.join(", ", numbers.subList(0, most)) + " and " + (numbers.size() - most) + " more";
+        ? Message.literal(String.join(", ", numbers))
+        : Message.of("commands.andMore", numbers.subList(0, most), numbers.size() - most);
   }
 }

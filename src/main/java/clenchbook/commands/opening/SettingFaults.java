@@ -8,6 +8,7 @@ import clenchbook.print.invoice.LogoImage;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import clenchbook.values.CreditorReference;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -56,24 +57,23 @@ public final class SettingFaults {
     missing(
         Setting.BUSINESS_NAME,
         settings.text(Setting.BUSINESS_NAME).isEmpty(),
-        "invoices bear no name of a business",
-        "the name that the invoices shall bear");
+        Message.of("commands.setting.noBusiness", Setting.BUSINESS_NAME.title()),
+        Message.of("commands.setting.aBusiness"));
     boolean howToPay =
         Stream.of(Setting.PAYMENT_TEXT, Setting.IBAN, Setting.PAYMENT_LINK)
             .anyMatch(setting -> !settings.text(setting).isEmpty());
     missing(
         Setting.PAYMENT_TEXT,
         !howToPay,
-        "invoices don't say how to pay",
-        "how to pay, in words, such as the account");
+        Message.of("commands.setting.noPaymentText", Setting.PAYMENT_TEXT.title()),
+        Message.of("commands.setting.aPaymentText"));
   }
 
-  private void missing(Setting setting, boolean missing, String what, String expected) {
+  private void missing(Setting setting, boolean missing, Message told, Message expected) {
     if (!missing) {
       return;
     }
     CellRef place = settings.place(setting);
-    String told = setting.title() + " is not given: " + what;
     problems.add(
         place.cell().isEmpty()
             ? Problem.note(ProblemKind.SETTING_MISSING, place, told, expected)
@@ -86,8 +86,8 @@ public final class SettingFaults {
       warn(
           ProblemKind.SETTING_UNUSABLE,
           Setting.INVOICE_PATTERN,
-          "no numbers can be made from this; the default stands",
-          "a pattern with one {seq}, such as {yyyy}-{seq:4}");
+          Message.of("commands.setting.noPattern"),
+          Message.of("commands.setting.aPattern", "{seq}", "{yyyy}-{seq:4}"));
     }
   }
 
@@ -97,8 +97,8 @@ public final class SettingFaults {
       warn(
           ProblemKind.PAYMENT_LINK_UNUSABLE,
           Setting.PAYMENT_LINK,
-          "the link is left off",
-          "an address that begins with https://");
+          Message.of("commands.setting.linkOff"),
+          Message.of("commands.setting.aLink"));
     }
   }
 
@@ -113,8 +113,8 @@ public final class SettingFaults {
       warn(
           ProblemKind.LOGO_UNUSABLE,
           Setting.LOGO,
-          "the logo is left off: " + e.getMessage(),
-          "a PNG or JPEG in the workbook's folder or below, at most 5 MB");
+          Message.of("commands.setting.logoOff", String.valueOf(e.getMessage())),
+          Message.of("commands.setting.aLogo"));
     }
   }
 
@@ -128,12 +128,12 @@ public final class SettingFaults {
       warn(
           ProblemKind.REFERENCE_REFUSED,
           Setting.PAYMENT_REFERENCE,
-          "the number itself is the reference: " + number + " has too many letters and digits",
-          "an Invoice pattern of at most " + CreditorReference.LONGEST_BODY + " of them");
+          Message.of("commands.setting.numberTooLong", number),
+          Message.of("commands.setting.aShorterPattern", CreditorReference.LONGEST_BODY));
     }
   }
 
-  private void warn(ProblemKind kind, Setting setting, String what, String expected) {
+  private void warn(ProblemKind kind, Setting setting, Message what, Message expected) {
     CellRef cell = settings.cell(setting).orElse(CellRef.ofSheet("Settings"));
     problems.add(Problem.warning(kind, cell, what, expected, settings.text(setting)));
   }

@@ -155,19 +155,8 @@ public final class Terminal {
    */
   public void progress(Message message) {
     if (people) {
-      progress(texts.say(message));
-    }
-  }
-
-  /**
-   * Shows what is going on, on one line that the next one replaces.
-   *
-   * @param text what is being done
-   */
-  public void progress(String text) {
-    if (people) {
       clear();
-      err.print("\r" + text);
+      err.print("\r" + texts.say(message));
       err.flush();
       line = true;
     }

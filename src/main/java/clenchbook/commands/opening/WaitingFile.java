@@ -4,6 +4,7 @@ import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.matching.PaymentFiles;
 import clenchbook.matching.WaitingPayments;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -50,7 +51,7 @@ public final class WaitingFile {
       }
       return WaitingPayments.of(rows(file), payments);
     } catch (IOException | UncheckedIOException | IllegalArgumentException | DateTimeException e) {
-      terminal.warn(PATH + " can't be read, so what waits there is not counted");
+      terminal.warn(Message.of("commands.waitingUnread", PATH));
       return WaitingPayments.NONE;
     }
   }

@@ -10,6 +10,7 @@ import clenchbook.print.pdf.PdfDocuments;
 import clenchbook.print.pdf.PrintSettings;
 import clenchbook.print.pdf.TemplateException;
 import clenchbook.reports.letters.PrintLocale;
+import clenchbook.texts.Message;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -96,7 +97,8 @@ public final class Printing implements AutoCloseable {
       Map<String, byte[]> done = new LinkedHashMap<>();
       running.forEach(
           (name, result) -> {
-            terminal.progress("printing " + (done.size() + 1) + " of " + running.size());
+            terminal.progress(
+                Message.of("commands.progress.printing", done.size() + 1, running.size()));
             // Does nothing where it is being printed already, or has been.
             result.run();
             done.put(name, get(result));
@@ -110,7 +112,7 @@ public final class Printing implements AutoCloseable {
       return result.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new RunFault("interrupted while printing; run again", e);
+      throw new RunFault(Message.of("commands.print.interrupted"), e);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof TemplateException fault) {
         throw new RunFault(String.valueOf(fault.getMessage()), fault);
@@ -118,7 +120,8 @@ public final class Printing implements AutoCloseable {
       if (e.getCause() instanceof RuntimeException fault) {
         throw fault;
       }
-      throw new RunFault("a document could not be printed: " + e.getMessage(), e);
+      throw new RunFault(
+          Message.of("commands.print.failed", String.valueOf(e.getMessage())), e);
     }
   }
 
