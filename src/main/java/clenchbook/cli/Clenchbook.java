@@ -1,6 +1,7 @@
 package clenchbook.cli;
 
 import clenchbook.commands.printing.LoadAhead;
+import clenchbook.commands.opening.Terminal;
 import clenchbook.texts.Message;
 import clenchbook.texts.Texts;
 import java.io.PrintStream;
@@ -61,7 +62,7 @@ public final class Clenchbook implements Runnable {
     Surroundings.settle();
     // Java takes its time over the first number of a language: the command line is set up
     // meanwhile.
-    CompletableFuture<Optional<String>> missing =
+    CompletableFuture<Optional<Message>> missing =
         CompletableFuture.supplyAsync(NumberFormats::missing);
     // A thread that helps has its fault told, if it matters, by the one that waits for it.
     Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> trace(fault, System.err));
@@ -86,8 +87,8 @@ public final class Clenchbook implements Runnable {
     return execute(commandLine(arguments), arguments);
   }
 
-  private static int refused(String why) {
-    System.err.println(why);
+  private static int refused(Message why) {
+    Terminal.ofProcess().warn(why);
     return COULD_NOT_RUN;
   }
 

@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -83,10 +82,7 @@ final class MonthEndCommand implements Callable<Integer> {
 
   private Path only(Terminal terminal) {
     OnlyBook.Found found = OnlyBook.in(Path.of(""));
-    Path book =
-        found
-            .book()
-            .orElseThrow(() -> WrongUsage.because(spec.commandLine(), found.why()));
+    Path book = found.book().orElseThrow(() -> WrongUsage.because(spec.commandLine(), found.why()));
     terminal.say(Message.of("cli.onlyBook", book.toString()));
     return book;
   }

@@ -15,7 +15,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -51,7 +50,8 @@ final class NewCommand implements Callable<Integer> {
     String code = given.toLowerCase(Locale.ROOT);
     if (!StarterPlan.LANGUAGES.contains(code)) {
       throw WrongUsage.because(
-          spec.commandLine(), Message.of("cli.noStarter", given, List.copyOf(StarterPlan.LANGUAGES)));
+          spec.commandLine(),
+          Message.of("cli.noStarter", given, List.copyOf(StarterPlan.LANGUAGES)));
     }
     return code;
   }

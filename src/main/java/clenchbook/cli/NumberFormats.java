@@ -1,5 +1,6 @@
 package clenchbook.cli;
 
+import clenchbook.texts.Message;
 import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
@@ -29,15 +30,12 @@ final class NumberFormats {
   private NumberFormats() {}
 
   /** What is wrong and what to do, in one line; nothing where all languages are known. */
-  static Optional<String> missing() {
+  static Optional<Message> missing() {
     return LANGUAGES.stream()
         .filter(language -> !language.isKnown())
         .findFirst()
         .map(
             language ->
-                "this Java does not know how numbers are written in "
-                    + language.language()
-                    + " (the module jdk.localedata is missing): start Clenchbook with a whole Java"
-                    + " or with its own");
+                Message.of("cli.numbersUnknown", language.language()));
   }
 }

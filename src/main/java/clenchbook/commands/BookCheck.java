@@ -109,9 +109,7 @@ public final class BookCheck {
     String monthEnd = typing.command("month-end", LastVisits.option(open, machine.today()));
     terminal.say(
         NextStep.of(
-            held
-                ? Message.of("commands.check.nextHeld", monthEnd)
-                : Message.literal(monthEnd)));
+            held ? Message.of("commands.check.nextHeld", monthEnd) : Message.literal(monthEnd)));
     return held ? 1 : 0;
   }
 

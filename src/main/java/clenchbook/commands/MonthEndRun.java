@@ -144,8 +144,7 @@ public final class MonthEndRun {
 
   private void tellWaiting(WaitingPayments waiting) {
     if (waiting.count() > 0) {
-      terminal.warn(
-          Message.of("commands.monthEnd.waiting", waiting.count(), WaitingFile.PATH));
+      terminal.warn(Message.of("commands.monthEnd.waiting", waiting.count(), WaitingFile.PATH));
     }
   }
 

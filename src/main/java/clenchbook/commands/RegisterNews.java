@@ -43,9 +43,7 @@ final class RegisterNews {
         other.ifPresent(unused -> changed.add(payment));
         terminal.warn(
             other
-                .map(
-                    each ->
-                        Message.of("commands.seen.changed", inWords(payment), inWords(each)))
+                .map(each -> Message.of("commands.seen.changed", inWords(payment), inWords(each)))
                 .orElseGet(() -> Message.of("commands.seen.gone", inWords(payment))));
       }
     }

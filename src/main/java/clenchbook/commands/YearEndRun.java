@@ -134,10 +134,23 @@ public final class YearEndRun {
     terminal.say(
         request
             .quarter()
-            .map(quarter -> Message.of("commands.yearEnd.lastQuarter", label, quarter,
-                days.first(), days.last(), machine.today()))
+            .map(
+                quarter ->
+                    Message.of(
+                        "commands.yearEnd.lastQuarter",
+                        label,
+                        quarter,
+                        days.first(),
+                        days.last(),
+                        machine.today()))
             .orElseGet(
-                () -> Message.of("commands.yearEnd.lastYear", label, days.first(), days.last(), machine.today())));
+                () ->
+                    Message.of(
+                        "commands.yearEnd.lastYear",
+                        label,
+                        days.first(),
+                        days.last(),
+                        machine.today())));
     return candidate;
   }
 
@@ -215,8 +228,7 @@ public final class YearEndRun {
           Message.of("commands.disk.reports"), folder, e, Message.of("commands.disk.nothingLost"));
     }
     terminal.say(
-        Message.of(
-            "commands.yearEnd.done", name(), folder.resolve("tax-summary.pdf").toString()));
+        Message.of("commands.yearEnd.done", name(), folder.resolve("tax-summary.pdf").toString()));
   }
 
   private static void addFigures(Map<String, OutputFile> files, List<FigureTable> tables) {

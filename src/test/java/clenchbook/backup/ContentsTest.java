@@ -131,7 +131,9 @@ class ContentsTest {
         assertThrows(
             UnsoundBackup.class,
             () -> Manifest.parse("# Clenchbook backup 2\n# book b\n" + DIGEST + "  b\n"));
-    assertTrue(InEnglish.said(refused.message()).contains("newer version"), InEnglish.said(refused.message()));
+    assertTrue(
+        InEnglish.said(refused.message()).contains("newer version"),
+        InEnglish.said(refused.message()));
   }
 
   private static final PackedEntry LIST = new PackedEntry(Manifest.NAME, 100, true, true);
@@ -161,6 +163,7 @@ class ContentsTest {
     refused("two files", 200, book, new PackedEntry("B", 1, true, true));
     refused("leads out", 200, book, new PackedEntry("../c", 1, true, true));
     UnsoundBackup none = assertThrows(UnsoundBackup.class, () -> new Directory(List.of(book), 200));
-    assertTrue(InEnglish.said(none.message()).contains("lacks its list"), InEnglish.said(none.message()));
+    assertTrue(
+        InEnglish.said(none.message()).contains("lacks its list"), InEnglish.said(none.message()));
   }
 }

@@ -25,7 +25,19 @@ final class TextFilesOfRooms {
 
   /** What ends like this behind a room's name is a file. */
   private static final Set<String> ENDINGS =
-      Set.of("csv", "pdf", "css", "json", "properties", "txt", "xlsx", "ics", "html", "db", "xml", "sha256");
+      Set.of(
+          "csv",
+          "pdf",
+          "css",
+          "json",
+          "properties",
+          "txt",
+          "xlsx",
+          "ics",
+          "html",
+          "db",
+          "xml",
+          "sha256");
 
   private TextFilesOfRooms() {}
 

@@ -112,8 +112,7 @@ public final class Dispatch {
 
   private static void tell(DeliveryOutcome outcome, int done, int all, Terminal terminal) {
     if (outcome.result() == Result.PUT_OFF) {
-      terminal.progress(
-          Message.of("commands.mail.waiting", done, all, outcome.id().owner()));
+      terminal.progress(Message.of("commands.mail.waiting", done, all, outcome.id().owner()));
     } else {
       terminal.say(line(outcome));
       terminal.progress(Message.of("commands.mail.progress", done, all));

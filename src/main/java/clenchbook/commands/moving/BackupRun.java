@@ -60,8 +60,7 @@ public final class BackupRun {
       terminal.progress(Message.of("commands.progress.packing"));
       List<PackedFile> packed = write(open, registerFile, to);
       terminal.say(
-          Message.of(
-              "commands.backup.packed", request.to().toString(), Contents.inWords(packed)));
+          Message.of("commands.backup.packed", request.to().toString(), Contents.inWords(packed)));
       if (!Files.exists(registerFile)) {
         terminal.warn(Message.of("commands.backup.noRegister"));
       }
@@ -102,8 +101,7 @@ public final class BackupRun {
     try {
       return write(open, registerFile, to, beside);
     } catch (UnsoundBackup unsound) {
-      throw new RunFault(
-          Message.of("commands.backup.unsound", unsound.message()), unsound);
+      throw new RunFault(Message.of("commands.backup.unsound", unsound.message()), unsound);
     } catch (java.util.zip.ZipException changed) {
       throw changed(changed);
     } catch (IOException e) {

@@ -58,9 +58,7 @@ public final class RestoreRun {
       return 0;
     } catch (UnsoundBackup unsound) {
       throw new RunFault(
-          Message.of(
-              "commands.restore.unsound", backup.toString(), unsound.message()),
-          unsound);
+          Message.of("commands.restore.unsound", backup.toString(), unsound.message()), unsound);
     } catch (InvalidPathException noName) {
       throw new RunFault(Message.of("commands.restore.noName", backup.toString()), noName);
     } catch (IOException e) {
@@ -95,7 +93,6 @@ public final class RestoreRun {
     Path book = folder.resolve(manifest.book());
     terminal.say(Message.of("commands.restore.done", folder.toString()));
     terminal.say(
-        NextStep.of(
-            Message.of("commands.restore.next", NextStep.command("month-end", book))));
+        NextStep.of(Message.of("commands.restore.next", NextStep.command("month-end", book))));
   }
 }

@@ -140,9 +140,7 @@ public record RegisterChoice(Optional<Path> file, boolean begin, boolean sameBoo
     if (!numbers.again().isEmpty()) {
       terminal.warn(
           Message.of(
-              "commands.register.again",
-              some(numbers.again()),
-              Integer.toString(numbers.next())));
+              "commands.register.again", some(numbers.again()), Integer.toString(numbers.next())));
     }
   }
 

@@ -120,8 +120,7 @@ public final class Printing implements AutoCloseable {
       if (e.getCause() instanceof RuntimeException fault) {
         throw fault;
       }
-      throw new RunFault(
-          Message.of("commands.print.failed", String.valueOf(e.getMessage())), e);
+      throw new RunFault(Message.of("commands.print.failed", String.valueOf(e.getMessage())), e);
     }
   }
 

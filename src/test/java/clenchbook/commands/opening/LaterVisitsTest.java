@@ -69,7 +69,8 @@ class LaterVisitsTest {
     assertEquals("Visits!A2: 2026-10-01 is after today, 2026-09-30", warnings.get(0));
     assertEquals("Visits!A6: 2026-10-05 is after today, 2026-09-30", warnings.get(4));
     assertEquals(
-        "1,195 more visits are after today, the last one Visits!A1201: 2030-01-12", warnings.get(5));
+        "1,195 more visits are after today, the last one Visits!A1201: 2030-01-12",
+        warnings.get(5));
   }
 
   @Test

@@ -29,10 +29,12 @@ class OnlyBookTest {
   @Test
   void several_are_listed_and_none_is_said() throws IOException {
     assertEquals(
-        "name the workbook (BOOK): there is none in this folder", InEnglish.said(OnlyBook.in(folder).why()));
+        "name the workbook (BOOK): there is none in this folder",
+        InEnglish.said(OnlyBook.in(folder).why()));
     file("b.xlsx", "a.xls");
     assertEquals(Optional.empty(), OnlyBook.in(folder).book());
     assertEquals(
-        "name the workbook (BOOK): this folder holds a.xls, b.xlsx", InEnglish.said(OnlyBook.in(folder).why()));
+        "name the workbook (BOOK): this folder holds a.xls, b.xlsx",
+        InEnglish.said(OnlyBook.in(folder).why()));
   }
 }
