@@ -6,6 +6,7 @@ import clenchbook.commands.mailing.SendRequest;
 import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.Typing;
 import clenchbook.delivery.SmtpServer.Protection;
+import clenchbook.texts.InEnglish;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.YearMonth;
@@ -35,7 +36,8 @@ class AfterSendTest {
             Optional.empty(),
             new RegisterChoice(Optional.empty(), false, true),
             Optional.empty());
-    return new AfterSend(typing, request, true, true, letters, true, gone, false).inWords();
+    return InEnglish.said(
+        new AfterSend(typing, request, true, true, letters, true, gone, false).inWords());
   }
 
   @Test
