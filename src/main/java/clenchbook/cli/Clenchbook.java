@@ -1,7 +1,7 @@
 package clenchbook.cli;
 
-import clenchbook.commands.printing.LoadAhead;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.commands.printing.LoadAhead;
 import clenchbook.texts.Message;
 import clenchbook.texts.Texts;
 import java.io.PrintStream;

@@ -34,8 +34,6 @@ final class NumberFormats {
     return LANGUAGES.stream()
         .filter(language -> !language.isKnown())
         .findFirst()
-        .map(
-            language ->
-                Message.of("cli.numbersUnknown", language.language()));
+        .map(language -> Message.of("cli.numbersUnknown", language.language()));
   }
 }

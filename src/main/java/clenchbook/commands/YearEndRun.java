@@ -94,8 +94,7 @@ public final class YearEndRun {
 
   private Message next(YearEndFindings found, int code) {
     if (code != MonthEndRun.DONE) {
-      return Message.of(
-          "commands.yearEnd.nextHeld", NextStep.command("check", request.book()));
+      return Message.of("commands.yearEnd.nextHeld", NextStep.command("check", request.book()));
     }
     if (!found.coverage().whole()) {
       return Message.of("commands.yearEnd.nextNotWhole");
