@@ -118,6 +118,6 @@ final class ProposedHeadings {
         used
             ? Message.of("commands.propose.look", name(), check)
             : Message.of("commands.propose.copy", name(), check);
-    terminal.say(NextStep.of(terminal.texts().say(next)));
+    terminal.say(NextStep.of(next));
   }
 }
