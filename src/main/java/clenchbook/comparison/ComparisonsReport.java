@@ -1,6 +1,5 @@
 package clenchbook.comparison;
 
-import clenchbook.comparison.breakeven.BreakEven;
 import clenchbook.comparison.breakeven.HorseDraws;
 import clenchbook.comparison.questions.Comparison;
 import clenchbook.comparison.questions.Exclusion;
@@ -13,6 +12,7 @@ import clenchbook.reports.blocks.TableOf;
 import clenchbook.statistics.Interval;
 import clenchbook.statistics.StratifiedEstimate;
 import clenchbook.statistics.StratumEstimate;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -90,7 +90,7 @@ final class ComparisonsReport {
   /** Every measure of one question with its verdict, or with what a verdict would take. */
   private Block shown(Question question) {
     return TableOf.rows(of(question))
-        .words(heading(question), 13, each -> Numbers.capital(each.measure().title()))
+        .words(text.say(question.heading()), 13, each -> text.say(each.measure().heading()))
         .number("Jobs " + question.nameA(), 9, each -> count(each, StratifiedEstimate::countA))
         .number("Jobs " + question.nameB(), 9, each -> count(each, StratifiedEstimate::countB))
         .number("Mean " + question.nameA(), 9, each -> mean(each, StratifiedEstimate::meanA))
@@ -139,7 +139,7 @@ final class ComparisonsReport {
   private void words(List<Block> blocks) {
     blocks.add(new Block.Heading(1, "In plain words"));
     for (Question question : Question.values()) {
-      blocks.add(new Block.Heading(2, heading(question)));
+      blocks.add(new Block.Heading(2, text.say(question.heading())));
       for (Comparison comparison : of(question)) {
         blocks.add(new Block.Paragraph(reading.sentence(comparison)));
         second.guard(comparison).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
@@ -147,10 +147,6 @@ final class ComparisonsReport {
       second.guards(of(question)).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
       blocks.add(new Block.Paragraph(cannotShow(question)));
     }
-  }
-
-  private static String heading(Question question) {
-    return question == Question.HOT_WITH_COLD ? "Hot with cold" : "Handmade with keg";
   }
 
   private static String cannotShow(Question question) {
@@ -192,15 +188,15 @@ final class ComparisonsReport {
 
   private Block breakEvenTable() {
     return TableOf.rows(all.breakEvens())
-        .words("Figure", 4, BreakEven::quantity)
+        .words("Figure", 4, each -> text.say(each.named()))
         .number(
             "Value",
             2,
             each -> each.value().isPresent() ? amounts.number(each.value().getAsDouble(), 2) : "")
         .number("From", 2, each -> low(each.interval()))
         .number("To", 2, each -> high(each.interval()))
-        .words("Unit", 2, each -> each.unit().equals("money") ? text.currencySign() : each.unit())
-        .words("Rests on", 5, BreakEven::basis)
+        .words("Unit", 2, each -> text.say(each.unitTold(text.currencySign())))
+        .words("Rests on", 5, each -> text.say(each.restsOn()))
         .captioned("Break-even figures");
   }
 
@@ -268,13 +264,13 @@ final class ComparisonsReport {
     rows.add(new Used("used", each -> each.used().size()));
     for (Exclusion reason : Exclusion.values()) {
       if (own.stream().anyMatch(each -> each.leftOut().containsKey(reason))) {
-        rows.add(new Used(reason.words(), each -> each.leftOut().getOrDefault(reason, 0)));
+        rows.add(new Used(text.say(reason.told()), each -> each.leftOut().getOrDefault(reason, 0)));
       }
     }
     TableOf<Used> table = TableOf.rows(rows).words("Jobs", 6, Used::words);
-    own.forEach(each -> table.number(each.measure().title(), 2, row -> share(row, each)));
+    own.forEach(each -> table.number(text.say(each.measure().told()), 2, row -> share(row, each)));
     return table.captioned(
-        heading(question) + ": jobs of the period, fees and cancelled visits apart");
+        text.say(question.heading()) + ": jobs of the period, fees and cancelled visits apart");
   }
 
   /** What became of jobs, and how many of a comparison's. */
@@ -289,7 +285,7 @@ final class ComparisonsReport {
   }
 
   private Optional<Block> strata(Comparison comparison) {
-    Map<String, String> names = comparison.names();
+    Map<String, Message> sorts = comparison.sorts();
     List<StratumEstimate> found =
         comparison.estimate().stream().flatMap(each -> each.strata().stream()).toList();
     if (found.isEmpty()) {
@@ -302,7 +298,10 @@ final class ComparisonsReport {
             : "";
     return Optional.of(
         TableOf.rows(found.stream().limit(MOST_STRATA).toList())
-            .words("Sort of job", 6, each -> names.getOrDefault(each.stratum(), ""))
+            .words(
+                "Sort of job",
+                6,
+                each -> text.say(sorts.getOrDefault(each.stratum(), Message.NONE)))
             .count("Jobs, " + question.nameA(), 2, each -> each.a().n())
             .count("Jobs, " + question.nameB(), 2, each -> each.b().n())
             .number("Mean, " + question.nameA(), 2, each -> amounts.number(each.a().mean(), 2))
@@ -310,6 +309,7 @@ final class ComparisonsReport {
             .number("Difference", 2, each -> amounts.number(each.difference(), 2))
             .number("From", 2, each -> low(each.plain()))
             .number("To", 2, each -> high(each.plain()))
-            .captioned(comparison.measure().title() + ", " + question.title() + rest));
+            .captioned(
+                text.say(comparison.measure().told()) + ", " + text.say(question.told()) + rest));
   }
 }

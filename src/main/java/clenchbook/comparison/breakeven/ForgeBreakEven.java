@@ -9,6 +9,7 @@ import clenchbook.comparison.questions.Question;
 import clenchbook.comparison.questions.Verdict;
 import clenchbook.statistics.GroupTotals;
 import clenchbook.statistics.Interval;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -147,7 +148,23 @@ public final class ForgeBreakEven {
 
   private BreakEven figure(OptionalDouble value, Optional<Interval> interval) {
     return new BreakEven(
-        Question.HOT_WITH_COLD, BreakEven.SHOES_PER_STOP, "shoes", value, interval, basis());
+        Question.HOT_WITH_COLD,
+        BreakEven.SHOES_PER_STOP,
+        "shoes",
+        value,
+        interval,
+        basis(),
+        restsOn());
+  }
+
+  private Message restsOn() {
+    return enough()
+        ? Message.of(
+            "comparison.rests.forge",
+            rates.wage().isPresent() ? 1 : 0,
+            rates.gasPerMinute().isPresent() ? 1 : 0,
+            rates.setupGiven() ? 1 : 0)
+        : Message.of("comparison.rests.few");
   }
 
   private String basis() {

@@ -7,6 +7,7 @@ import clenchbook.comparison.questions.Question;
 import clenchbook.comparison.questions.Verdict;
 import clenchbook.statistics.Interval;
 import clenchbook.statistics.Side;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -220,14 +221,13 @@ public final class HandmadeBreakEven {
             ? draws.intervals(2, times -> both(times, now[1]))
             : List.of(Optional.empty(), Optional.empty());
     return List.of(
-        figure(BreakEven.EXTRA_PRICE, "money", known(now[0]), intervals.get(0), MEASURED),
-        figure(BreakEven.MAKING_MINUTES, "minutes", known(now[1]), intervals.get(1), MEASURED),
+        figure(BreakEven.EXTRA_PRICE, "money", known(now[0]), intervals.get(0)),
+        figure(BreakEven.MAKING_MINUTES, "minutes", known(now[1]), intervals.get(1)),
         figure(
             BreakEven.MAKING_NOW,
             "minutes",
             enough() ? makingNow() : OptionalDouble.empty(),
-            Optional.empty(),
-            "standard of sheet Materials"));
+            Optional.empty()));
   }
 
   private double[] both(int[] times, double near) {
@@ -239,17 +239,24 @@ public final class HandmadeBreakEven {
   }
 
   private BreakEven figure(
-      String quantity,
-      String unit,
-      OptionalDouble value,
-      Optional<Interval> interval,
-      String basis) {
+      String quantity, String unit, OptionalDouble value, Optional<Interval> interval) {
+    boolean standard = quantity.equals(BreakEven.MAKING_NOW);
+    Message restsOn =
+        standard ? Message.of("comparison.rests.standard") : Message.of("comparison.rests.minutes");
     return new BreakEven(
         Question.HANDMADE_WITH_KEG,
         quantity,
         unit,
         value,
         value.isEmpty() ? Optional.empty() : interval,
-        enough() ? basis : Verdict.NOT_ENOUGH_JOBS.word());
+        basis(standard),
+        enough() ? restsOn : Message.of("comparison.rests.few"));
+  }
+
+  private String basis(boolean standard) {
+    if (!enough()) {
+      return Verdict.NOT_ENOUGH_JOBS.word();
+    }
+    return standard ? "standard of sheet Materials" : MEASURED;
   }
 }

@@ -235,7 +235,7 @@ public record Pricing(
           sums.add(
               new CallbackSum(
                   named.work(),
-                  method(named),
+                  named.shaping(),
                   jobs.size(),
                   own.size(),
                   own.stream().map(Callback::cost).reduce(rates.minor().zero(), BigDecimal::add),
@@ -250,8 +250,12 @@ public record Pricing(
     return Names.key(job.work() + " / " + method(job));
   }
 
-  /** How the shoes were shaped, in a word. */
+  /** How a job's shoes were shaped, in a word as files have it. */
   public static String method(ComparedJob job) {
-    return job.shaping().map(Shaping::word).orElse("none");
+    return method(job.shaping());
+  }
+
+  static String method(Optional<Shaping> shaping) {
+    return shaping.map(Shaping::word).orElse("none");
   }
 }

@@ -61,7 +61,7 @@ public record WorkPrice(
       this.word = word;
     }
 
-    /** The reason in a word. */
+    /** The reason in a word, as files have it. */
     public String word() {
       return word;
     }

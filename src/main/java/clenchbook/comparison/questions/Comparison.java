@@ -7,6 +7,7 @@ import clenchbook.statistics.Side;
 import clenchbook.statistics.StratifiedDifference;
 import clenchbook.statistics.StratifiedEstimate;
 import clenchbook.statistics.StratumEstimate;
+import clenchbook.texts.Message;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -121,11 +122,18 @@ public record Comparison(
     return means;
   }
 
-  /** The strata's names as the first of their jobs writes them. */
+  /** The strata's names in files, as the first of their jobs writes them. */
   public Map<String, String> names() {
     Map<String, String> names = new TreeMap<>();
     entered.forEach(entry -> names.putIfAbsent(entry.stratum(), question.stratumName(entry.job())));
     return names;
+  }
+
+  /** The strata's names for people, as the first of their jobs writes them. */
+  public Map<String, Message> sorts() {
+    Map<String, Message> sorts = new TreeMap<>();
+    entered.forEach(entry -> sorts.putIfAbsent(entry.stratum(), question.sort(entry.job())));
+    return sorts;
   }
 
   /** The used jobs as observations. */

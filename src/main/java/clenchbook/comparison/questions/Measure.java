@@ -1,5 +1,6 @@
 package clenchbook.comparison.questions;
 
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
@@ -8,7 +9,11 @@ import java.util.OptionalDouble;
 /** What is compared. */
 public enum Measure {
   /** Own Shape min over the shoes nailed on. */
-  SHAPE_MINUTES_PER_SHOE("shape minutes per shoe", Unit.MINUTES) {
+  SHAPE_MINUTES_PER_SHOE(
+      "shape minutes per shoe",
+      Unit.MINUTES,
+      "comparison.measure.shape",
+      "comparison.measure.shape.heading") {
     @Override
     Optional<Exclusion> missing(ComparedJob job) {
       return job.time().ownShape().isEmpty()
@@ -23,7 +28,8 @@ public enum Measure {
   },
 
   /** From first foot to last clench, with the share of setting up the forge. */
-  JOB_MINUTES("job minutes", Unit.MINUTES) {
+  JOB_MINUTES(
+      "job minutes", Unit.MINUTES, "comparison.measure.job", "comparison.measure.job.heading") {
     @Override
     double of(ComparedJob job, CompareRates rates) {
       return job.time().job().doubleValue();
@@ -31,7 +37,8 @@ public enum Measure {
   },
 
   /** Materials, gas, sundries and the wages of job, making and helper; no travel, no overheads. */
-  COST_PER_JOB("cost per job", Unit.MONEY) {
+  COST_PER_JOB(
+      "cost per job", Unit.MONEY, "comparison.measure.cost", "comparison.measure.cost.heading") {
     @Override
     double of(ComparedJob job, CompareRates rates) {
       JobMoney money = job.money();
@@ -45,7 +52,11 @@ public enum Measure {
   },
 
   /** What is left before labour, over the hours of job, drive and making. */
-  EARNED_PER_HOUR("earned per hour", Unit.MONEY) {
+  EARNED_PER_HOUR(
+      "earned per hour",
+      Unit.MONEY,
+      "comparison.measure.earned",
+      "comparison.measure.earned.heading") {
     @Override
     double of(ComparedJob job, CompareRates rates) {
       return job.money()
@@ -73,10 +84,14 @@ public enum Measure {
 
   private final String title;
   private final Unit unit;
+  private final String key;
+  private final String headingKey;
 
-  Measure(String title, Unit unit) {
+  Measure(String title, Unit unit, String key, String headingKey) {
     this.title = title;
     this.unit = unit;
+    this.key = key;
+    this.headingKey = headingKey;
   }
 
   /** Why a job that enters the question has no value here; empty where it has one. */
@@ -100,6 +115,16 @@ public enum Measure {
   /** The measure's name in files. */
   public String title() {
     return title;
+  }
+
+  /** The measure's name for people. */
+  public Message told() {
+    return Message.of(key);
+  }
+
+  /** The measure's name as a heading. */
+  public Message heading() {
+    return Message.of(headingKey);
   }
 
   /** What its numbers are. */

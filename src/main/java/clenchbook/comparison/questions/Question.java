@@ -5,12 +5,18 @@ import clenchbook.book.Names;
 import clenchbook.book.Reason;
 import clenchbook.book.Shaping;
 import clenchbook.statistics.Side;
+import clenchbook.texts.Message;
 import java.util.Optional;
 
 /** A question that the book is asked; side A is compared with side B. */
 public enum Question {
   /** Shoes shaped at the forge with shoes shaped cold; steel only. */
-  HOT_WITH_COLD("hot with cold", "hot", "cold") {
+  HOT_WITH_COLD(
+      "hot with cold",
+      Way.HOT,
+      Way.COLD,
+      "comparison.question.hot",
+      "comparison.question.hot.heading") {
     @Override
     Optional<Exclusion> leavesOut(ComparedJob job) {
       if (job.has(MaterialKind.ALUMINIUM)) {
@@ -39,10 +45,24 @@ public enum Question {
     String effect(ComparedJob job) {
       return group(job);
     }
+
+    @Override
+    public Message sort(ComparedJob job) {
+      String key =
+          job.kind().isEmpty()
+              ? "comparison.sort.unknown"
+              : job.has(MaterialKind.HANDMADE) ? "comparison.sort.handmade" : "comparison.sort.keg";
+      return Message.of(key, group(job), job.shoes(), helpers(job));
+    }
   },
 
   /** Shoes made by hand with shoes made by machine. */
-  HANDMADE_WITH_KEG("handmade with keg", "handmade", "keg") {
+  HANDMADE_WITH_KEG(
+      "handmade with keg",
+      Way.HANDMADE,
+      Way.KEG,
+      "comparison.question.handmade",
+      "comparison.question.handmade.heading") {
     @Override
     Optional<Exclusion> leavesOut(ComparedJob job) {
       if (job.kind().isEmpty()) {
@@ -79,16 +99,33 @@ public enum Question {
     String effect(ComparedJob job) {
       return group(job) + ", " + recipe(job);
     }
+
+    @Override
+    public Message sort(ComparedJob job) {
+      Object group =
+          job.compareAs().isEmpty()
+              ? Message.of("comparison.sort.shoes", job.shoes())
+              : job.compareAs();
+      String key =
+          job.shaped(Shaping.HOT)
+              ? "comparison.sort.hot"
+              : job.shaped(Shaping.COLD) ? "comparison.sort.cold" : "comparison.sort.unshaped";
+      return Message.of(key, group, helpers(job));
+    }
   };
 
   private final String title;
-  private final String nameA;
-  private final String nameB;
+  private final Way a;
+  private final Way b;
+  private final String key;
+  private final String headingKey;
 
-  Question(String title, String nameA, String nameB) {
+  Question(String title, Way a, Way b, String key, String headingKey) {
     this.title = title;
-    this.nameA = nameA;
-    this.nameB = nameB;
+    this.a = a;
+    this.b = b;
+    this.key = key;
+    this.headingKey = headingKey;
   }
 
   /** Why the question's own rule leaves a job with shoes out; empty where it lets it in. */
@@ -123,7 +160,10 @@ public enum Question {
     return Names.key(stratumName(job));
   }
 
-  /** The stratum of a job that enters, as people read it. */
+  /** The stratum of a job that enters, for people. */
+  public abstract Message sort(ComparedJob job);
+
+  /** The stratum of a job that enters, as files have it. */
   public String stratumName(ComparedJob job) {
     return group(job) + ", " + recipe(job) + helperWord(job);
   }
@@ -138,14 +178,38 @@ public enum Question {
     return title;
   }
 
-  /** What side A is called. */
-  public String nameA() {
-    return nameA;
+  /** The question's name for people. */
+  public Message told() {
+    return Message.of(key);
   }
 
-  /** What side B is called. */
+  /** The question's name as a heading. */
+  public Message heading() {
+    return Message.of(headingKey);
+  }
+
+  /** The way of side A. */
+  public Way a() {
+    return a;
+  }
+
+  /** The way of side B. */
+  public Way b() {
+    return b;
+  }
+
+  /** What side A is called in files. */
+  public String nameA() {
+    return a.word();
+  }
+
+  /** What side B is called in files. */
   public String nameB() {
-    return nameB;
+    return b.word();
+  }
+
+  private static int helpers(ComparedJob job) {
+    return job.helped() ? 1 : 0;
   }
 
   private static String helperWord(ComparedJob job) {

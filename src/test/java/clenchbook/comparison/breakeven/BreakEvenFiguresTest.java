@@ -13,6 +13,8 @@ import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
 import clenchbook.comparison.questions.SortedJob;
 import clenchbook.statistics.Interval;
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -123,6 +125,7 @@ class BreakEvenFiguresTest {
     assertEquals(
         "shape minutes measured; wage given; gas cost given; forge set-up given",
         answer.figure().basis());
+    assertEquals(answer.figure().basis(), InEnglish.said(answer.figure().restsOn()));
     // All horses are alike, so that drawing them again changes nothing.
     Interval interval = answer.figure().interval().orElseThrow();
     assertEquals(4.0, interval.low(), 1e-9);
@@ -170,6 +173,7 @@ class BreakEvenFiguresTest {
     assertEquals(
         "shape minutes measured; wage not given; gas cost given; forge set-up default",
         figure.basis());
+    assertEquals(figure.basis(), InEnglish.said(figure.restsOn()));
   }
 
   /** 3.00 of wage for the set-up over 1.00 a shoe. */
@@ -186,7 +190,13 @@ class BreakEvenFiguresTest {
   void what_cannot_be_told_is_neither_known_nor_never() {
     BreakEven none =
         new BreakEven(
-            Question.HOT_WITH_COLD, "x", "shoes", OptionalDouble.empty(), Optional.empty(), "");
+            Question.HOT_WITH_COLD,
+            "x",
+            "shoes",
+            OptionalDouble.empty(),
+            Optional.empty(),
+            "",
+            Message.NONE);
     assertEquals(false, none.known());
     assertEquals(false, none.never());
   }
@@ -262,6 +272,8 @@ class BreakEvenFiguresTest {
           assertEquals(OptionalDouble.empty(), figure.value());
           assertEquals(Optional.empty(), figure.interval());
           assertEquals("not enough jobs", figure.basis());
+          assertEquals(figure.basis(), InEnglish.said(figure.restsOn()));
+          assertEquals(figure.quantity(), InEnglish.said(figure.named()));
         });
   }
 

@@ -8,6 +8,7 @@ import clenchbook.book.Reason;
 import clenchbook.book.Shaping;
 import clenchbook.comparison.JobMaker;
 import clenchbook.statistics.Side;
+import clenchbook.texts.InEnglish;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -102,6 +103,41 @@ class QuestionTest {
     job.compareAs = "All round";
     assertEquals("All round, hot", MADE.stratumName(job.make()));
     assertEquals("All round, cold", MADE.stratumName(job.cold("30").make()));
+  }
+
+  @Test
+  void people_read_in_english_what_files_have() {
+    for (Question question : Question.values()) {
+      assertEquals(question.title(), InEnglish.said(question.told()));
+    }
+    for (Measure measure : Measure.values()) {
+      assertEquals(measure.title(), InEnglish.said(measure.told()));
+    }
+    for (Way way : Way.values()) {
+      assertEquals(way.word(), InEnglish.said(way.told()));
+    }
+    for (Exclusion exclusion : Exclusion.values()) {
+      assertEquals(exclusion.words(), InEnglish.said(exclusion.told()));
+    }
+  }
+
+  @Test
+  void people_read_a_sort_of_job_in_english_as_files_have_it() {
+    JobMaker job = JobMaker.job();
+    assertSortIsStratum(job);
+    job.helper = "15";
+    job.shoes = 1;
+    assertSortIsStratum(job);
+    job.cold("30").kind = Optional.of(MaterialKind.HANDMADE);
+    assertSortIsStratum(job);
+    job.kind = Optional.empty();
+    job.compareAs = "All round";
+    assertSortIsStratum(job);
+  }
+
+  private static void assertSortIsStratum(JobMaker job) {
+    assertEquals(HOT.stratumName(job.make()), InEnglish.said(HOT.sort(job.make())));
+    assertEquals(MADE.stratumName(job.make()), InEnglish.said(MADE.sort(job.make())));
   }
 
   @Test
