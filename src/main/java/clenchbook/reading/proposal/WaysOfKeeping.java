@@ -8,10 +8,12 @@ import clenchbook.reading.words.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
- * Two ways of keeping visits that need a word in Headings: a sheet for each client, and a day or
- * owner that is written once over its horses.
+ * Two ways of keeping visits that need a word in Headings: a sheet for each client, and a day,
+ * owner or place that is written once over its horses.
  */
 final class WaysOfKeeping {
   private static final int NAMED_ELSEWHERE = 92;
@@ -45,11 +47,9 @@ final class WaysOfKeeping {
     Optional<Column> horse = column(guess, "Horse");
     Optional<Column> date = column(guess, "Date");
     Optional<Column> owner = column(guess, "Owner");
-    if (horse.isPresent() && date.isPresent() && isCarried(date.get(), horse.get())) {
+    if (horse.isPresent() && date.isPresent() && isCarried(guess, date.get(), horse.get())) {
       carry(rows, guess, date.get(), "Date");
-      owner
-          .filter(one -> !horses && isCarried(one, horse.get()) && follows(one, date.get()))
-          .ifPresent(one -> carry(rows, guess, one, "Owner"));
+      carryWithDay(rows, guess, date.get(), horse.get());
     }
     if (owner.isEmpty() && !horses && !guess.of().given().contains("Owner")) {
       named(guess).ifPresent(rows::add);
@@ -71,15 +71,43 @@ final class WaysOfKeeping {
         .or(() -> guess.columns().stream().filter(c -> c.meaning().equals(meaning)).findFirst());
   }
 
-  /** Whether many rows with a horse have no cell here, and the first one has. */
-  private static boolean isCarried(Column column, Column horse) {
+  /**
+   * The owner and place that are written with the day. Where horses have owners of their own, a
+   * blank owner is theirs, unless day and owner stand in a row of their own above the horses.
+   */
+  private void carryWithDay(List<Proposal> rows, SheetGuess guess, Column date, Column horse) {
+    boolean above = !date.cells().containsKey(horse.cells().firstKey());
+    if (horses && !above) {
+      return;
+    }
+    for (String meaning : List.of("Owner", "Place")) {
+      column(guess, meaning)
+          .filter(one -> isCarried(guess, one, horse) && follows(one, date))
+          .ifPresent(one -> carry(rows, guess, one, meaning));
+    }
+  }
+
+  /** Whether many rows with a horse have no cell here, and something stands over the first one. */
+  private static boolean isCarried(SheetGuess guess, Column column, Column horse) {
     if (column.settled() || horse.cells().isEmpty() || column.cells().size() < 2) {
       return false;
     }
-    boolean first = column.cells().containsKey(horse.cells().firstKey());
     long blank =
         horse.cells().keySet().stream().filter(row -> !column.cells().containsKey(row)).count();
-    return first && blank >= FEWEST_BLANK && blank * 100 >= horse.cells().size() * LEAST_BLANK;
+    return blank >= FEWEST_BLANK
+        && blank * 100 >= horse.cells().size() * LEAST_BLANK
+        && reaches(guess, column, horse.cells().firstKey());
+  }
+
+  /** Whether a cell stands in this row or above it, with no blank row between. */
+  private static boolean reaches(SheetGuess guess, Column column, int row) {
+    SortedSet<Integer> filled = new TreeSet<>();
+    guess.of().columns().forEach(each -> filled.addAll(each.cells().headMap(row + 1).keySet()));
+    int at = row;
+    while (filled.contains(at) && !column.cells().containsKey(at)) {
+      at--;
+    }
+    return column.cells().containsKey(at);
   }
 
   /** Whether a cell stands here only where one stands there, for the most part. */

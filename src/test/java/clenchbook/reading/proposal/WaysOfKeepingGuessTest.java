@@ -69,4 +69,45 @@ class WaysOfKeepingGuessTest {
     }
     assertEquals(List.of(), propose(book));
   }
+
+  private static SmallBook daysAbove(SmallBook book, boolean gap) {
+    for (int day = 0; day < 2; day++) {
+      book.visit(DAY.plusDays(day), day == 0 ? "Ruth" : "Ivo", "Low Barn");
+      if (gap) {
+        book.visit();
+      }
+      book.visit("", "", "", "Bess" + day, "Trim", 45);
+      book.visit("", "", "", "Jet" + day, "Trim", 45);
+    }
+    return book;
+  }
+
+  private static List<String> meanings(List<Proposal> rows) {
+    return rows.stream().map(row -> row.mine() + "=" + row.means()).toList();
+  }
+
+  @Test
+  void a_row_of_day_owner_and_place_alone_stands_for_the_horses_below() throws IOException {
+    SmallBook book = SmallBook.visits("Date|Owner|Place|Horse|Work|Charge");
+    assertEquals(
+        List.of(
+            "Date=Date, carried down", "Owner=Owner, carried down", "Place=Place, carried down"),
+        meanings(propose(daysAbove(book, false))));
+  }
+
+  @Test
+  void a_row_of_day_and_owner_alone_stands_for_its_horses_beside_a_list_of_horses()
+      throws IOException {
+    SmallBook book = SmallBook.visits("Date|Owner|Place|Horse|Work|Charge");
+    book.sheet("Horses", "Horse|Owner")
+        .row("Horses", "Bess0", "Ruth")
+        .row("Horses", "Jet0", "Ruth");
+    assertTrue(meanings(propose(daysAbove(book, false))).contains("Owner=Owner, carried down"));
+  }
+
+  @Test
+  void a_day_is_not_carried_down_across_a_blank_row() throws IOException {
+    SmallBook book = SmallBook.visits("Date|Owner|Place|Horse|Work|Charge");
+    assertEquals(List.of(), propose(daysAbove(book, true)));
+  }
 }
