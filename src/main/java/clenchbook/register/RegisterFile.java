@@ -88,7 +88,8 @@ public final class RegisterFile {
     Path making = file.resolveSibling("." + file.getFileName() + ".making");
     Files.deleteIfExists(making);
     Files.deleteIfExists(making.resolveSibling(making.getFileName() + "-journal"));
-    if (Files.getFileStore(file.toAbsolutePath().getParent()).supportsFileAttributeView("posix")) {
+    // The kind of file system is asked, not the disk: not everywhere can the mounts be listed.
+    if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
       Files.createFile(
           making,
           PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));

@@ -8,18 +8,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Makes files and folders that only their owner can read, where the file system knows owners:
  * invoices and addresses are nobody else's business on a shared machine.
  */
 public final class OwnerOnly {
-  /** Whether a folder's file system knows owners; finding out reads the list of all mounts. */
-  private static final Map<Path, Boolean> KNOWS_OWNERS = new ConcurrentHashMap<>();
-
   private OwnerOnly() {}
 
   /**
@@ -52,33 +47,16 @@ public final class OwnerOnly {
             attributes(file, "rw-------")));
   }
 
-  private static FileAttribute<?>[] attributes(Path path, String rights) throws IOException {
-    return knowsOwners(nearest(path))
+  /**
+   * The rights a new file or folder is made with. Asks the machine's kind of file system, not the
+   * very disk: the list of mounts can't be read everywhere (a program shut into a folder of its
+   * own), and a disk that knows no owners takes the rights and forgets them.
+   */
+  private static FileAttribute<?>[] attributes(Path path, String rights) {
+    return path.getFileSystem().supportedFileAttributeViews().contains("posix")
         ? new FileAttribute<?>[] {
           PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
         }
         : new FileAttribute<?>[0];
-  }
-
-  private static boolean knowsOwners(Path folder) throws IOException {
-    Boolean known = KNOWS_OWNERS.get(folder);
-    if (known == null) {
-      known = Files.getFileStore(folder).supportsFileAttributeView("posix");
-      KNOWS_OWNERS.put(folder, known);
-    }
-    return known;
-  }
-
-  /** The nearest folder above that exists. */
-  private static Path nearest(Path path) {
-    Path at = path.toAbsolutePath();
-    while (!Files.isDirectory(at)) {
-      Path parent = at.getParent();
-      if (parent == null) {
-        return at;
-      }
-      at = parent;
-    }
-    return at;
   }
 }
