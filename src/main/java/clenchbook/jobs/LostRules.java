@@ -3,6 +3,7 @@ package clenchbook.jobs;
 import clenchbook.book.Reason;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -74,8 +75,8 @@ final class LostRules {
         Problem.warning(
             ProblemKind.LOST_ABOVE_SHOES,
             job.visit().source().at("Lost"),
-            lost + " shoes lost, but " + before + " were on",
-            "at most " + before,
+            Message.of("jobs.lost.aboveShoes", lost, before),
+            Message.of("jobs.lost.atMost", before),
             job.visit().lost().map(String::valueOf).orElse("")));
   }
 }

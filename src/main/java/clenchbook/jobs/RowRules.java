@@ -9,6 +9,7 @@ import clenchbook.book.SourceRow;
 import clenchbook.book.Trip;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Cells of the other sheets that can be read and can't be so: intervals, periods, packs, sums of
@@ -51,8 +53,8 @@ final class RowRules {
                     ProblemKind.INTERVAL_ODD,
                     row.source(),
                     "Interval weeks",
-                    "an interval of " + plain(weeks) + " weeks",
-                    "weeks between two visits, 1 to 30; blank where there is none",
+                    Message.of("jobs.row.interval", plain(weeks)),
+                    Message.of("jobs.row.anInterval"),
                     plain(weeks)));
   }
 
@@ -63,8 +65,8 @@ final class RowRules {
           ProblemKind.UNTIL_BEFORE_FROM,
           row.source(),
           "Until",
-          "Until is before From, so that the row never counts",
-          "a day on or after " + row.from().orElseThrow(),
+          Message.of("jobs.row.untilBeforeFrom"),
+          Message.of("jobs.row.untilFrom", row.from().orElseThrow()),
           row.until().orElseThrow().toString());
     }
   }
@@ -78,8 +80,8 @@ final class RowRules {
                     ProblemKind.PACK_EMPTY,
                     row.source(),
                     "Per pack",
-                    "a pack of 0 pieces; it counts as blank",
-                    "how many pieces a pack holds",
+                    Message.of("jobs.row.emptyPack"),
+                    Message.of("jobs.row.aPack"),
                     plain(pieces)));
   }
 
@@ -94,8 +96,8 @@ final class RowRules {
           ProblemKind.AMOUNTS_DISAGREE,
           row.source(),
           "Gross",
-          "Net and Tax add to " + plain(sum) + ", not to Gross; Net and Gross count as typed",
-          "Net + Tax = Gross",
+          Message.of("jobs.row.sumOff", plain(sum)),
+          Message.of("jobs.row.aSum"),
           plain(row.gross().get()));
     }
   }
@@ -111,8 +113,18 @@ final class RowRules {
   private void odometer(Trip trip, Map<String, BigDecimal> last) {
     String vehicle = Names.key(trip.vehicle());
     Optional<BigDecimal> before = Optional.ofNullable(last.get(vehicle));
-    backwards(trip, "Odometer start", trip.odometerStart(), before, "the trip before ended at ");
-    backwards(trip, "Odometer end", trip.odometerEnd(), trip.odometerStart(), "it started at ");
+    backwards(
+        trip,
+        "Odometer start",
+        trip.odometerStart(),
+        before,
+        end -> Message.of("jobs.row.odometerBeforeTrip", end));
+    backwards(
+        trip,
+        "Odometer end",
+        trip.odometerEnd(),
+        trip.odometerStart(),
+        start -> Message.of("jobs.row.odometerInTrip", start));
     trip.odometerEnd().or(trip::odometerStart).ifPresent(end -> last.put(vehicle, end));
   }
 
@@ -121,7 +133,7 @@ final class RowRules {
       String heading,
       Optional<BigDecimal> reading,
       Optional<BigDecimal> before,
-      String where) {
+      Function<String, Message> what) {
     boolean lower =
         reading.flatMap(now -> before.map(then -> now.compareTo(then) < 0)).orElse(false);
     if (lower) {
@@ -129,8 +141,8 @@ final class RowRules {
           ProblemKind.ODOMETER_BACKWARDS,
           trip.source(),
           heading,
-          "the odometer runs backwards: " + where + plain(before.orElseThrow()),
-          "at least " + plain(before.orElseThrow()),
+          what.apply(plain(before.orElseThrow())),
+          Message.of("jobs.row.atLeast", plain(before.orElseThrow())),
           plain(reading.orElseThrow()));
     }
   }
@@ -140,7 +152,12 @@ final class RowRules {
   }
 
   private void warn(
-      ProblemKind kind, SourceRow row, String heading, String what, String expected, String value) {
+      ProblemKind kind,
+      SourceRow row,
+      String heading,
+      Message what,
+      Message expected,
+      String value) {
     problems.add(Problem.warning(kind, row.at(heading), what, expected, value));
   }
 }

@@ -11,6 +11,7 @@ import clenchbook.book.SourceRow;
 import clenchbook.book.WorkItem;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -58,8 +59,8 @@ final class SheetRules {
         ProblemKind.PRICE_TWICE,
         row,
         heading,
-        name + " stands twice from one date; the lower row counts",
-        "one row for each date",
+        Message.of("jobs.name.lowerRowCounts", name),
+        Message.of("jobs.name.oneRowADate"),
         name);
   }
 
@@ -79,8 +80,8 @@ final class SheetRules {
         ProblemKind.NAME_TWICE,
         row,
         heading,
-        name + " stands twice; the upper row counts",
-        "one row for each name",
+        Message.of("jobs.name.upperRowCounts", name),
+        Message.of("jobs.name.oneRowAName"),
         name);
   }
 
@@ -90,21 +91,22 @@ final class SheetRules {
         Optional<Owner> other = Optional.ofNullable(index.owners().get(Names.key(name)));
         Optional<Owner> first = Optional.ofNullable(index.former().get(Names.key(name)));
         if (other.isPresent() && !Names.same(name, owner.name())) {
-          notFormer(owner, name, name + " has a row of its own, which counts");
+          notFormer(owner, name, Message.of("jobs.name.formerHasOwnRow", name));
         } else if (first.filter(each -> !each.equals(owner)).isPresent()) {
-          notFormer(owner, name, name + " is " + first.get().name() + "'s earlier name already");
+          notFormer(
+              owner, name, Message.of("jobs.name.formerIsAnothers", name, first.get().name()));
         }
       }
     }
   }
 
-  private void notFormer(Owner owner, String name, String problem) {
+  private void notFormer(Owner owner, String name, Message problem) {
     warn(
         ProblemKind.NAME_TWICE,
         owner.source(),
         "Formerly",
         problem,
-        "an earlier name that is nobody else's",
+        Message.of("jobs.name.formerOfNobodyElse"),
         name);
   }
 
@@ -137,12 +139,9 @@ final class SheetRules {
         ProblemKind.SHARES_OFF_100,
         last.source(),
         "Share %",
-        "the shares of "
-            + last.horse()
-            + " add to "
-            + sum(rows).stripTrailingZeros().toPlainString()
-            + "; they are scaled to 100",
-        "shares that add to 100",
+        Message.of(
+            "jobs.sheet.sharesOff", last.horse(), sum(rows).stripTrailingZeros().toPlainString()),
+        Message.of("jobs.sheet.sharesOfHundred"),
         last.sharePercent().map(BigDecimal::toPlainString).orElse(""));
   }
 
@@ -150,13 +149,13 @@ final class SheetRules {
     for (WorkItem row : index.book().work()) {
       boolean unknown = !row.taxCode().isEmpty() && !index.tax().knows(row.taxCode());
       if (unknown && present(SheetKind.TAX)) {
-        String offer = VisitNames.offer(row.taxCode(), index.tax().codes());
         warn(
             ProblemKind.TAX_CODE_UNKNOWN,
             row.source(),
             "Tax",
-            row.taxCode() + " is not in Tax; no tax is charged",
-            "a code from there" + offer,
+            Message.of("jobs.name.taxCodeNotIn", row.taxCode()),
+            VisitNames.offer(
+                Message.of("jobs.name.codeFromThere"), row.taxCode(), index.tax().codes()),
             row.taxCode());
       }
       row.shoe().forEach(part -> material(row.source(), "Shoe", part.name()));
@@ -216,9 +215,10 @@ final class SheetRules {
             payment.source(),
             "Owner",
             payment.owner().isEmpty()
-                ? "no owner is named; it stands as a credit without a name"
-                : payment.owner() + " is no known owner; it stands as that name's credit",
-            "an owner's name" + VisitNames.offer(payment.owner(), index.ownerSheetNames()),
+                ? Message.of("jobs.sheet.paymentWithoutOwner")
+                : Message.of("jobs.sheet.paymentOfUnknown", payment.owner()),
+            VisitNames.offer(
+                Message.of("jobs.sheet.anOwner"), payment.owner(), index.ownerSheetNames()),
             payment.owner());
       }
     }
@@ -247,10 +247,8 @@ final class SheetRules {
           ProblemKind.PURCHASE_PRICE_ODD,
           purchase.source(),
           "Quantity",
-          "each comes to "
-              + each.setScale(2, RoundingMode.HALF_UP)
-              + ", ten times the list or more",
-          "the Quantity in its Unit; Unit is piece when blank",
+          Message.of("jobs.sheet.oddPrice", each.setScale(2, RoundingMode.HALF_UP).toPlainString()),
+          Message.of("jobs.sheet.quantityInUnit"),
           purchase.quantity().map(BigDecimal::toPlainString).orElse(""));
     }
   }
@@ -280,8 +278,8 @@ final class SheetRules {
         kind,
         row,
         heading,
-        name + " is not in " + sheet,
-        "a name from there" + VisitNames.offer(name, names),
+        Message.of("jobs.name.notIn", name, sheet),
+        VisitNames.offer(Message.of("jobs.name.fromThere"), name, names),
         name);
   }
 
@@ -290,7 +288,12 @@ final class SheetRules {
   }
 
   private void warn(
-      ProblemKind kind, SourceRow row, String heading, String what, String expected, String value) {
+      ProblemKind kind,
+      SourceRow row,
+      String heading,
+      Message what,
+      Message expected,
+      String value) {
     problems.add(Problem.warning(kind, row.at(heading), what, expected, value));
   }
 }

@@ -7,6 +7,7 @@ import clenchbook.book.WorkItem;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -54,8 +55,8 @@ final class TradeRules {
       warn(
           ProblemKind.ALUMINIUM_HOT,
           firstGiven(job.visit(), "Shaping", job.visit().shaping().isPresent(), "Shoe"),
-          "aluminium marked hot: it melts near 660 °C with little colour to warn",
-          "cold",
+          Message.of("jobs.trade.aluminiumHot"),
+          Message.of("jobs.trade.cold"),
           job.visit().shaping().map(shaping -> shaping.word()).orElse(""));
     }
   }
@@ -65,8 +66,8 @@ final class TradeRules {
       warn(
           ProblemKind.TRIM_WITH_SHOES,
           firstGiven(job.visit(), "Shoes", job.visit().shoes().isPresent(), "Size"),
-          job.workName() + " is a trim, but shoes were nailed on",
-          "0 shoes, or the Work that was done",
+          Message.of("jobs.trade.trimWithShoes", job.workName()),
+          Message.of("jobs.trade.noShoesOrWork"),
           Integer.toString(job.shoes()));
     }
   }
@@ -90,8 +91,8 @@ final class TradeRules {
         warn(
             ProblemKind.SHOES_WITHOUT_NAILS,
             job.visit().source().at("Nails"),
-            "shoes without nails",
-            "how many nails were driven",
+            Message.of("jobs.trade.noNails"),
+            Message.of("jobs.trade.howManyNails"),
             job.visit().nails().map(String::valueOf).orElse(""));
       }
       return;
@@ -103,8 +104,8 @@ final class TradeRules {
       warn(
           ProblemKind.NAILS_PER_SHOE_ODD,
           job.visit().source().at("Nails"),
-          job.nailCount() + " nails for " + job.shoes() + " shoes",
-          "4 to 10 a shoe; Nails is the total",
+          Message.of("jobs.trade.oddNails", job.nailCount(), job.shoes()),
+          Message.of("jobs.trade.nailsAShoe"),
           Integer.toString(job.nailCount()));
     }
   }
@@ -122,8 +123,8 @@ final class TradeRules {
       warn(
           ProblemKind.NEW_SHOES_ABOVE_SHOES,
           visit.source().at("New shoes"),
-          visit.newShoes().orElse(0) + " new shoes, but " + job.shoes() + " nailed on",
-          "at most " + job.shoes(),
+          Message.of("jobs.trade.newAboveShoes", visit.newShoes().orElse(0), job.shoes()),
+          Message.of("jobs.trade.atMost", job.shoes()),
           visit.newShoes().map(String::valueOf).orElse(""));
     }
     parts(job, "Shoe", ShoeParts.counted(visit.shoe()), ShoeParts.written(visit.shoe()));
@@ -136,12 +137,14 @@ final class TradeRules {
     boolean byWork = job.visit().shoes().isEmpty() && ofWork.isPresent();
     int wanted = byWork ? ofWork.get() : job.shoes();
     if (!job.fee() && counted.isPresent() && counted.get() != wanted) {
-      String instead = byWork ? job.workName() + " has " + wanted : wanted + " were nailed on";
       warn(
           ProblemKind.PARTS_DIFFER_FROM_SHOES,
           job.visit().source().at(heading),
-          heading + " lists " + counted.get() + " shoes, but " + instead,
-          "counts that add to " + wanted,
+          byWork
+              ? Message.of(
+                  "jobs.trade.partsOffWork", heading, counted.get(), job.workName(), wanted)
+              : Message.of("jobs.trade.partsOffShoes", heading, counted.get(), wanted),
+          Message.of("jobs.trade.countsThatAdd", wanted),
           written);
     }
   }
@@ -156,10 +159,8 @@ final class TradeRules {
       warn(
           ProblemKind.MINUTES_IMPOSSIBLE,
           visit.source().at(heading),
-          "with this row the day's work comes to "
-              + after.toPlainString()
-              + " minutes; no day holds more than 1440",
-          "minutes of this horse alone",
+          Message.of("jobs.trade.dayTooLong", after.toPlainString()),
+          Message.of("jobs.trade.minutesOfHorse"),
           minutesOf(visit, heading).map(BigDecimal::toPlainString).orElse(""));
     }
   }
@@ -182,11 +183,10 @@ final class TradeRules {
       warn(
           ProblemKind.MINUTES_FEW,
           visit.source().at(heading),
-          plain(typed)
-              + " minutes for "
-              + (job.shoes() > 0 ? "a shod horse" : "a horse")
-              + ": hours typed for minutes?",
-          "minutes, such as 75, or 1:15",
+          job.shoes() > 0
+              ? Message.of("jobs.trade.fewForShod", plain(typed))
+              : Message.of("jobs.trade.fewForHorse", plain(typed)),
+          Message.of("jobs.trade.minutesOrClock"),
           minutesOf(visit, heading).map(TradeRules::plain).orElse(""));
     }
   }
@@ -241,8 +241,8 @@ final class TradeRules {
       warn(
           ProblemKind.DUPLICATE_VISIT,
           visit.source().at("Horse"),
-          "the same date, horse, Work, Shoe and Size stand in an earlier row",
-          "one row for each Work done",
+          Message.of("jobs.trade.duplicate"),
+          Message.of("jobs.trade.oneRowAWork"),
           visit.horse());
     }
   }
@@ -252,7 +252,7 @@ final class TradeRules {
     return cell.column().isEmpty() ? visit.source().at("Work") : cell;
   }
 
-  private void warn(ProblemKind kind, CellRef at, String what, String expected, String value) {
+  private void warn(ProblemKind kind, CellRef at, Message what, Message expected, String value) {
     problems.add(Problem.warning(kind, at, what, expected, value));
   }
 }

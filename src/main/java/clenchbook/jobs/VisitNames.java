@@ -1,6 +1,7 @@
 package clenchbook.jobs;
 
 import clenchbook.problem.NearestName;
+import clenchbook.texts.Message;
 import java.util.Collection;
 
 /** What to say beside a name that is not known. */
@@ -8,13 +9,16 @@ public final class VisitNames {
   private VisitNames() {}
 
   /**
-   * The nearest known name as a question.
+   * What was expected, with the nearest known name as a question.
    *
+   * @param expected what was expected
    * @param unknown the name as written
    * @param names the known ones
-   * @return {@code " (did you mean …?)"}; empty when none is near
+   * @return {@code a name from there (did you mean …?)}; only what was expected when none is near
    */
-  public static String offer(String unknown, Collection<String> names) {
-    return NearestName.find(unknown, names).map(name -> " (did you mean " + name + "?)").orElse("");
+  public static Message offer(Message expected, String unknown, Collection<String> names) {
+    return NearestName.find(unknown, names)
+        .map(name -> Message.of("jobs.name.nearest", expected, name))
+        .orElse(expected);
   }
 }

@@ -8,6 +8,7 @@ import clenchbook.book.WorkItem;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -39,24 +40,31 @@ final class VisitRules {
 
   private Problem nobodyToBill() {
     int horses = index.horses().named(visit.horse()).size();
-    String why =
-        visit.horse().isEmpty()
-            ? "nobody to bill: neither an owner nor a horse is named"
-            : horses == 0
-                ? "nobody to bill: no owner, and no row of Horses for " + visit.horse()
-                : horses == 1
-                    ? "nobody to bill: Horses names no owner of " + visit.horse() + " on that day"
-                    : "nobody to bill: several horses are called " + visit.horse();
     CellRef owner = visit.source().at("Owner");
     return Problem.held(
         ProblemKind.NOBODY_TO_BILL,
         owner.column().isEmpty() ? visit.source().at("Horse") : owner,
-        why,
-        horses > 0 || visit.horse().isEmpty()
-            ? "the owner's name"
-            : "the owner's name, or a horse of Horses"
-                + VisitNames.offer(visit.horse(), index.horses().names()),
+        whyNobody(horses),
+        whoInstead(horses),
         owner.column().isEmpty() ? visit.horse() : "");
+  }
+
+  private Message whyNobody(int horses) {
+    if (visit.horse().isEmpty()) {
+      return Message.of("jobs.bill.noNames");
+    }
+    return switch (horses) {
+      case 0 -> Message.of("jobs.bill.unknownHorse", visit.horse());
+      case 1 -> Message.of("jobs.bill.noOwnerOfHorse", visit.horse());
+      default -> Message.of("jobs.bill.severalHorses", visit.horse());
+    };
+  }
+
+  private Message whoInstead(int horses) {
+    return horses > 0 || visit.horse().isEmpty()
+        ? Message.of("jobs.bill.anOwner")
+        : VisitNames.offer(
+            Message.of("jobs.bill.anOwnerOrHorse"), visit.horse(), index.horses().names());
   }
 
   private Optional<Problem> withoutPrice() {
@@ -68,8 +76,8 @@ final class VisitRules {
           Problem.held(
               ProblemKind.NO_PRICE,
               chargeCell(),
-              "no price: Work has none for " + visit.work() + " on that day",
-              "a Charge here or a Price in Work",
+              Message.of("jobs.price.noneOnDay", visit.work()),
+              Message.of("jobs.price.chargeOrPrice"),
               ""));
     }
     return Optional.of(
@@ -77,10 +85,10 @@ final class VisitRules {
             ProblemKind.NO_PRICE,
             visit.source().at("Work"),
             visit.work().isEmpty()
-                ? "no price: neither a Work nor a Charge is given"
-                : "no price: Work has no row for " + visit.work(),
-            "a name from Work, or a Charge"
-                + VisitNames.offer(visit.work(), index.prices().names()),
+                ? Message.of("jobs.price.nothingGiven")
+                : Message.of("jobs.price.noWork", visit.work()),
+            VisitNames.offer(
+                Message.of("jobs.price.workOrCharge"), visit.work(), index.prices().names()),
             visit.work()));
   }
 
@@ -117,7 +125,12 @@ final class VisitRules {
   private void horse() {
     boolean fee = work.map(WorkItem::fee).orElse(false);
     if (visit.horse().isEmpty() && !fee) {
-      warn(ProblemKind.NAME_MISSING, "Horse", "no horse is named", "the horse's name", "");
+      warn(
+          ProblemKind.NAME_MISSING,
+          "Horse",
+          Message.of("jobs.name.noHorse"),
+          Message.of("jobs.name.aHorse"),
+          "");
     }
     unknown(
         SheetKind.HORSES,
@@ -142,8 +155,8 @@ final class VisitRules {
       warn(
           ProblemKind.OWNER_NOT_THE_HORSES,
           "Owner",
-          visit.owner() + " is not an owner of " + visit.horse() + " on that day, and pays all",
-          "the horse's owner, or blank",
+          Message.of("jobs.name.notTheHorses", visit.owner(), visit.horse()),
+          Message.of("jobs.name.theHorsesOwner"),
           visit.owner());
     }
   }
@@ -179,13 +192,14 @@ final class VisitRules {
       warn(
           kind,
           heading,
-          name + " is not in " + sheet.title(),
-          "a name from there" + VisitNames.offer(name, names.get()),
+          Message.of("jobs.name.notIn", name, sheet.title()),
+          VisitNames.offer(Message.of("jobs.name.fromThere"), name, names.get()),
           name);
     }
   }
 
-  private void warn(ProblemKind kind, String heading, String what, String expected, String value) {
+  private void warn(
+      ProblemKind kind, String heading, Message what, Message expected, String value) {
     warnings.add(Problem.warning(kind, visit.source().at(heading), what, expected, value));
   }
 }

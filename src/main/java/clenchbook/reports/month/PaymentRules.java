@@ -6,6 +6,7 @@ import clenchbook.book.Payment;
 import clenchbook.jobs.VisitNames;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,10 +38,9 @@ public final class PaymentRules {
             Problem.warning(
                 ProblemKind.INVOICE_UNKNOWN,
                 payment.source().at("Invoice"),
-                "the register holds no invoice "
-                    + payment.invoice()
-                    + "; the payment goes to the oldest open one",
-                "an invoice's number, or blank" + VisitNames.offer(payment.invoice(), numbers),
+                Message.of("month.payments.noInvoice", payment.invoice()),
+                VisitNames.offer(
+                    Message.of("month.payments.anInvoice"), payment.invoice(), numbers),
                 payment.invoice()));
       }
     }
