@@ -43,7 +43,7 @@ public final class DueList {
             DueTables.summary(due, weeks),
             DueTables.weeks(weeks),
             DueTables.rounds(rounds)),
-        DueCalendar.text(due, jobs.index()),
+        DueCalendar.text(due, jobs.index(), text.texts()),
         pages.next(limit),
         pages.full(),
         pages.inShort(),

@@ -44,31 +44,36 @@ final class DuePages {
     List<Block> blocks = new ArrayList<>();
     List<DueHorse> overdue = due.overdue();
     if (!overdue.isEmpty()) {
-      String more =
-          overdue.size() > HORSES_ON_PAGE
-              ? ": %s of %s".formatted(text.count(HORSES_ON_PAGE), text.count(overdue.size()))
-              : "";
       blocks.add(
           TableOf.rows(overdue.stream().limit(HORSES_ON_PAGE).toList())
-              .words("Horse", 8, horse -> horse.id().name())
-              .words("Owner", 12, DueHorse::owner)
-              .words("Place", 12, horse -> ScheduleText.placeOrNone(horse.place()))
-              .number("Days overdue", 5, horse -> text.count(horse.daysOverdue()))
-              .captioned("Overdue horses, the longest first" + more));
+              .words(text.say("schedule.column.horse"), 8, horse -> horse.id().name())
+              .words(text.say("schedule.column.owner"), 12, DueHorse::owner)
+              .words(text.say("schedule.column.place"), 12, horse -> placeOrNone(horse.place()))
+              .number(
+                  text.say("schedule.column.daysOverdue"),
+                  5,
+                  horse -> text.count(horse.daysOverdue()))
+              .captioned(overdueCaption(overdue.size())));
     }
     blocks.add(weekTable());
     return blocks;
   }
 
+  private String overdueCaption(int overdue) {
+    return overdue > HORSES_ON_PAGE
+        ? text.say("schedule.overdueSome", HORSES_ON_PAGE, overdue)
+        : text.say("schedule.overdueLongest");
+  }
+
   /** For the report of stock and round: the next four weeks and the rounds of the first two. */
   List<Block> next(Optional<Integer> limit) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "The next four weeks"));
+    blocks.add(new Heading(1, text.say("schedule.nextWeeks")));
     blocks.add(weekTable());
     limit.ifPresent(most -> blocks.add(new Paragraph(overLimit(most))));
     List<Round> soon = roundsWithin(ROUND_DAYS);
     if (!soon.isEmpty()) {
-      blocks.add(roundTable("Rounds of the next two weeks", soon));
+      blocks.add(roundTable(text.say("schedule.rounds.soon"), soon));
     }
     return blocks;
   }
@@ -76,34 +81,25 @@ final class DuePages {
   /** For the annex: every horse by week, and the rounds beyond two weeks. */
   List<Block> full() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "Who is due, week by week"));
+    blocks.add(new Heading(1, text.say("schedule.full")));
     blocks.add(
-        new Paragraph(
-            "A horse is due one interval after its last visit that was no lost-shoe call. The"
-                + " interval in weeks is the one in Horses; where none is given it is the median of"
-                + " the horse's own visits, and the table says so. Hours of work are the median of"
-                + " each horse's own visits with its usual Work. Overdue horses count in the first"
-                + " week. Driving is taken out and back for every place, which overstates"
-                + " rounds."));
+        new Paragraph(text.say("schedule.full.how")));
     if (!due.overdue().isEmpty()) {
-      blocks.add(horseTable("Overdue", due.overdue()));
+      blocks.add(horseTable(text.say("schedule.overdue"), due.overdue()));
     }
     byWeek()
-        .forEach((monday, horses) -> blocks.add(horseTable("Week of " + text.day(monday), horses)));
+        .forEach(
+            (monday, horses) ->
+                blocks.add(horseTable(text.say("schedule.weekOf", text.day(monday)), horses)));
     if (!due.goneQuiet().isEmpty()) {
-      blocks.add(new Heading(2, "Gone quiet"));
+      blocks.add(new Heading(2, text.say("schedule.quiet")));
       blocks.add(
-          new Paragraph(
-              "Not seen for two of their intervals or more. A call may bring them back; an Until in"
-                  + " Horses takes them off the list."));
+          new Paragraph(text.say("schedule.quiet.what")));
       blocks.add(horseTable("", due.goneQuiet()));
     }
-    blocks.add(new Heading(2, "Rounds of the next eight weeks"));
+    blocks.add(new Heading(2, text.say("schedule.rounds")));
     blocks.add(
-        new Paragraph(
-            "Horses of one place that come due within a week of each other. Neighbours are places"
-                + " that shared a day with it at least twice in the last twelve months and have a"
-                + " round within the same week."));
+        new Paragraph(text.say("schedule.rounds.what")));
     blocks.add(roundTable("", rounds));
     return blocks;
   }
@@ -129,18 +125,21 @@ final class DuePages {
 
   private Table horseTable(String caption, List<DueHorse> horses) {
     return TableOf.rows(horses)
-        .words("Place", 15, horse -> ScheduleText.placeOrNone(horse.place()))
-        .words("Horse", 11, horse -> horse.id().name())
-        .words("Owner", 16, DueHorse::owner)
-        .words("Last", 8, horse -> text.shortDay(horse.last()))
+        .words(text.say("schedule.column.place"), 15, horse -> placeOrNone(horse.place()))
+        .words(text.say("schedule.column.horse"), 11, horse -> horse.id().name())
+        .words(text.say("schedule.column.owner"), 16, DueHorse::owner)
+        .words(text.say("schedule.column.last"), 8, horse -> text.shortDay(horse.last()))
         .figure(
-            "Weeks",
+            text.say("schedule.column.weeks"),
             9,
             horse -> horse.interval().weeks(),
             horse -> horse.interval().source().basis())
-        .words("Weeks from", 12, horse -> horse.interval().source().words())
-        .words("Due", 8, horse -> text.shortDay(horse.due()))
-        .number("Days overdue", 8, DuePages::overdueDays)
+        .words(
+            text.say("schedule.column.weeksFrom"),
+            12,
+            horse -> text.say(horse.interval().source().said()))
+        .words(text.say("schedule.column.due"), 8, horse -> text.shortDay(horse.due()))
+        .number(text.say("schedule.column.daysOverdue"), 8, DuePages::overdueDays)
         .captioned(caption);
   }
 
@@ -156,21 +155,26 @@ final class DuePages {
               (day, horses) -> days.add("%s (%s)".formatted(text.day(day), text.count(horses))));
     }
     return days.isEmpty()
-        ? "On no day do more horses than %s, your limit, come due.".formatted(text.count(limit))
-        : "More horses than %s, your limit, come due on %s."
-            .formatted(text.count(limit), String.join(", ", days));
+        ? text.say("schedule.limit.never", limit)
+        : text.say("schedule.limit.days", limit, days);
   }
 
   private Table weekTable() {
     return TableOf.rows(weeks)
-        .words("Week", 18, week -> weekName(week, text))
-        .count("Horses", 7, WeekAhead::horses)
-        .count("Places", 7, WeekAhead::places)
-        .figure("Work", 8, week -> text.hours(week.jobHours()), WeekAhead::basis)
-        .number("Driving", 8, week -> text.hours(week.driveHours()))
-        .number("In all", 8, week -> text.hours(week.hours()))
+        .words(text.say("schedule.column.week"), 18, week -> weekName(week, text))
+        .count(text.say("schedule.column.horses"), 7, WeekAhead::horses)
+        .count(text.say("schedule.column.places"), 7, WeekAhead::places)
+        .figure(
+            text.say("schedule.column.work"),
+            8,
+            week -> text.hours(week.jobHours()),
+            WeekAhead::basis)
+        .number(text.say("schedule.column.driving"), 8, week -> text.hours(week.driveHours()))
+        .number(text.say("schedule.column.inAll"), 8, week -> text.hours(week.hours()))
         .number(
-            "Days at your limit", 9, week -> week.daysNeeded().map(Object::toString).orElse("–"))
+            text.say("schedule.column.daysAtLimit"),
+            9,
+            week -> week.daysNeeded().map(Object::toString).orElse("–"))
         .plain();
   }
 
@@ -178,24 +182,41 @@ final class DuePages {
   static String weekName(WeekAhead week, FigureText text) {
     LocalDate monday = ComingVisit.monday(week.to());
     return week.from().isBefore(monday)
-        ? "Week of %s, and the days before it".formatted(text.day(monday))
-        : "Week of " + text.day(monday);
+        ? text.say("schedule.weekOfAndBefore", text.day(monday))
+        : text.say("schedule.weekOf", text.day(monday));
   }
 
   private Table roundTable(String caption, List<Round> some) {
     return TableOf.rows(some)
-        .words("When", 15, this::when)
-        .words("Place", 14, round -> ScheduleText.placeOrNone(round.place()))
-        .words("Horses", 28, round -> DueTables.names(round.horses()).replace(";", ","))
+        .words(text.say("schedule.column.when"), 15, this::when)
+        .words(text.say("schedule.column.place"), 14, round -> placeOrNone(round.place()))
+        .words(
+            text.say("schedule.column.horses"),
+            28,
+            round -> DueTables.names(round.horses()).replace(";", ","))
         .number(
-            "Work", 8, round -> text.minutes(round.workMinutes().setScale(0, RoundingMode.HALF_UP)))
-        .words("Neighbours due too", 24, round -> String.join(", ", round.neighbours()))
+            text.say("schedule.column.work"),
+            8,
+            round -> text.minutes(round.workMinutes().setScale(0, RoundingMode.HALF_UP)))
+        .words(
+            text.say("schedule.column.neighbours"),
+            24,
+            round -> String.join(", ", round.neighbours()))
         .captioned(caption);
   }
 
   private String when(Round round) {
     return round.from().equals(round.to())
         ? text.weekday(round.from())
-        : "%s to %s".formatted(text.weekday(round.from()), text.shortDay(round.to()));
+        : text.say("schedule.fromTo", text.weekday(round.from()), text.shortDay(round.to()));
+  }
+
+  private String placeOrNone(String place) {
+    return placeOrNone(place, text);
+  }
+
+  /** A place's name, or that there is none. */
+  static String placeOrNone(String place, FigureText text) {
+    return place.isEmpty() ? text.say("schedule.noPlace") : place;
   }
 }

@@ -49,8 +49,8 @@ final class HorseSheet {
     List<HorseCard> cards = HorseCard.of(due);
     return new Report(
         "horses",
-        "The horses: who is due, and what each had on",
-        "The horses",
+        text.say("schedule.horses.label"),
+        text.say("schedule.horses"),
         text.month(month) + (business.isEmpty() ? "" : " · " + business),
         "",
         Optional.of(sheet.first(cards, limit)),
@@ -60,18 +60,14 @@ final class HorseSheet {
 
   private FirstPage first(List<HorseCard> cards, Optional<Integer> limit) {
     if (cards.isEmpty()) {
-      return FirstPage.of("No horse has been seen yet.", Optional.empty(), List.of());
+      return FirstPage.of(text.say("schedule.horses.none"), Optional.empty(), List.of());
     }
     int overdue = due.overdue().size();
     int coming = weeks.stream().mapToInt(WeekAhead::horses).sum();
     String sentence =
-        (overdue == 0
-                ? "No horse is overdue; %2$s come due in the next four weeks."
-                : overdue == 1
-                    ? "1 horse is overdue; with it %2$s visits come due in the next four weeks."
-                    : "%1$s horses are overdue; with them %2$s visits come due in the next four"
-                        + " weeks.")
-            .formatted(text.count(overdue), text.count(coming));
+        overdue == 0
+            ? text.say("schedule.horses.noneOverdue", coming)
+            : text.say("schedule.horses.overdue", overdue, coming);
     return FirstPage.of(sentence, Optional.of(picture()), toDo(limit));
   }
 
@@ -79,16 +75,16 @@ final class HorseSheet {
     List<String> names = weeks.stream().map(week -> DuePages.weekName(week, text)).toList();
     List<Integer> horses = weeks.stream().map(WeekAhead::horses).toList();
     return new Block.Picture(
-        "Visits that come due, week by week",
-        "The fullest week has %s visits."
-            .formatted(text.count(horses.stream().mapToInt(count -> count).max().orElse(0))),
+        text.say("schedule.horses.weeks"),
+        text.say(
+            "schedule.horses.fullest", horses.stream().mapToInt(count -> count).max().orElse(0)),
         new Chart.Columns(
             "",
             "",
             names,
             List.of(
                 new Chart.Series(
-                    "visits",
+                    text.say("schedule.horses.visits"),
                     horses.stream().map(Integer::doubleValue).toList(),
                     horses.stream().map(text::count).toList())),
             false,
@@ -98,34 +94,42 @@ final class HorseSheet {
 
   private List<String> toDo(Optional<Integer> limit) {
     List<String> things = new ArrayList<>();
-    named(due.overdue(), horse -> horse.daysOverdue() + " d")
-        .ifPresent(
-            names -> things.add("Call about the overdue horses, the longest first: " + names));
-    named(due.goneQuiet(), horse -> "last " + text.shortDay(horse.lastSeen()))
-        .ifPresent(
-            names ->
-                things.add(
-                    "Ask after horses not seen for two of their intervals, or write an Until in"
-                        + " Horses: "
-                        + names));
+    if (!due.overdue().isEmpty()) {
+      things.add(call(due.overdue()));
+    }
+    if (!due.goneQuiet().isEmpty()) {
+      things.add(askAfter(due.goneQuiet()));
+    }
     limit.flatMap(this::crowded).ifPresent(things::add);
     return things;
   }
 
-  /** The first few by name; the rest by their number. */
-  private Optional<String> named(List<DueHorse> horses, Function<DueHorse, String> what) {
-    if (horses.isEmpty()) {
-      return Optional.empty();
-    }
-    String names =
-        horses.stream()
-            .limit(NAMED)
-            .map(
-                horse ->
-                    "%s (%s, %s)".formatted(horse.id().name(), horse.owner(), what.apply(horse)))
-            .collect(Collectors.joining(", "));
-    int more = horses.size() - NAMED;
-    return Optional.of(names + (more > 0 ? ", and %s more.".formatted(text.count(more)) : "."));
+  private String call(List<DueHorse> horses) {
+    List<String> names =
+        named(horses, horse -> text.say("schedule.horses.daysOverdue", horse.daysOverdue()));
+    int more = horses.size() - names.size();
+    return more == 0
+        ? text.say("schedule.horses.call", names)
+        : text.say("schedule.horses.callMore", names, more);
+  }
+
+  private String askAfter(List<DueHorse> horses) {
+    List<String> names =
+        named(
+            horses,
+            horse -> text.say("schedule.horses.last", text.shortDay(horse.lastSeen())));
+    int more = horses.size() - names.size();
+    return more == 0
+        ? text.say("schedule.horses.ask", names)
+        : text.say("schedule.horses.askMore", names, more);
+  }
+
+  /** The first few by name. */
+  private static List<String> named(List<DueHorse> horses, Function<DueHorse, String> what) {
+    return horses.stream()
+        .limit(NAMED)
+        .map(horse -> "%s (%s, %s)".formatted(horse.id().name(), horse.owner(), what.apply(horse)))
+        .toList();
   }
 
   private Optional<String> crowded(int most) {
@@ -137,9 +141,7 @@ final class HorseSheet {
     }
     return days.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            "Spread the days on which more horses come due than %s, your limit: %s."
-                .formatted(text.count(most), String.join(", ", days)));
+        : Optional.of(text.say("schedule.limit.spread", most, days));
   }
 
   /** One table, so that it breaks where the page ends; a place is a row that heads its horses. */
@@ -147,7 +149,7 @@ final class HorseSheet {
     Map<String, List<HorseCard>> places = new LinkedHashMap<>();
     for (HorseCard card : cards) {
       places
-          .computeIfAbsent(ScheduleText.placeOrNone(card.due().place()), place -> new ArrayList<>())
+          .computeIfAbsent(DuePages.placeOrNone(card.due().place(), text), place -> new ArrayList<>())
           .add(card);
     }
     List<Row> rows = new ArrayList<>();
@@ -159,12 +161,12 @@ final class HorseSheet {
     return new Block.Table(
         "",
         List.of(
-            Column.words("Horse", 11),
-            Column.words("Owner", 19),
-            Column.words("Last", 7),
-            Column.words("What it had on", 30),
-            Column.words("Extras and notes", 27),
-            Column.words("Due", 6)),
+            Column.words(text.say("schedule.column.horse"), 11),
+            Column.words(text.say("schedule.column.owner"), 19),
+            Column.words(text.say("schedule.column.last"), 7),
+            Column.words(text.say("schedule.column.hadOn"), 30),
+            Column.words(text.say("schedule.column.extrasAndNotes"), 27),
+            Column.words(text.say("schedule.column.due"), 6)),
         rows);
   }
 
@@ -183,14 +185,14 @@ final class HorseSheet {
   }
 
   /** Such as {@code Concave, 2 × 1, 2 × 0, 24 nails}; the Work where nothing was nailed on. */
-  private static String hadOn(HorseCard card) {
+  private String hadOn(HorseCard card) {
     if (card.shoes() == 0) {
       return card.work();
     }
     return Stream.of(
             card.shoe().isEmpty() ? card.work() : parts(card.shoe(), 0),
             parts(card.size(), card.shoes()),
-            card.nails() == 0 ? "" : card.nails() + " nails")
+            card.nails() == 0 ? "" : text.say("schedule.horses.nails", card.nails()))
         .filter(part -> !part.isEmpty())
         .collect(Collectors.joining(", "));
   }

@@ -7,6 +7,8 @@ import clenchbook.schedule.due.ComingVisit;
 import clenchbook.schedule.due.DueDates;
 import clenchbook.schedule.due.DueHorse;
 import clenchbook.schedule.due.UsualVisit;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /**
  * The due list as calendar events: one all-day event for each place and due week, on the week's
@@ -27,11 +30,18 @@ public final class DueCalendar {
 
   private DueCalendar() {}
 
-  public static String text(DueDates due, BookIndex index) {
-    return CalendarText.of(due.asAt(), events(due, index));
+  /**
+   * Makes the calendar.
+   *
+   * @param due the due list
+   * @param index the book, for the addresses of places
+   * @param texts the farrier's language
+   */
+  public static String text(DueDates due, BookIndex index, Texts texts) {
+    return CalendarText.of(due.asAt(), events(due, index, texts));
   }
 
-  static List<CalendarEvent> events(DueDates due, BookIndex index) {
+  private static List<CalendarEvent> events(DueDates due, BookIndex index, Texts texts) {
     Map<LocalDate, Map<String, List<DueHorse>>> weeks = new TreeMap<>();
     for (DueHorse horse : due.expected()) {
       weeks
@@ -44,7 +54,13 @@ public final class DueCalendar {
         (monday, places) ->
             places.forEach(
                 (key, horses) ->
-                    events.add(event(monday, dayFor(monday, due.asAt()), key, horses, index))));
+                    events.add(
+                        new CalendarEvent(
+                            uid(monday, key),
+                            dayFor(monday, due.asAt()),
+                            summary(horses, texts),
+                            location(horses, index),
+                            lines(horses, texts)))));
     return List.copyOf(events);
   }
 
@@ -53,38 +69,42 @@ public final class DueCalendar {
     return monday.isAfter(asAt) ? monday : asAt.plusDays(1);
   }
 
-  private static CalendarEvent event(
-      LocalDate monday, LocalDate day, String placeKey, List<DueHorse> horses, BookIndex index) {
+  private static String summary(List<DueHorse> horses, Texts texts) {
     String place = horses.get(0).place();
-    String count = horses.size() == 1 ? "1 horse due" : horses.size() + " horses due";
-    String address = index.place(place).map(Place::address).orElse("");
-    StringBuilder lines = new StringBuilder();
-    horses.forEach(horse -> lines.append(line(horse)).append('\n'));
-    return new CalendarEvent(
-        uid(monday, placeKey),
-        day,
-        place.isEmpty() ? count : place + ": " + count,
-        address.isEmpty() ? place : place + ", " + address.replace("\n", ", "),
-        lines.toString().strip());
+    return place.isEmpty()
+        ? texts.say("schedule.calendar.summary", horses.size())
+        : texts.say("schedule.calendar.summaryAt", place, horses.size());
   }
 
-  private static String line(DueHorse horse) {
+  private static String location(List<DueHorse> horses, BookIndex index) {
+    String place = horses.get(0).place();
+    String address = index.place(place).map(Place::address).orElse("");
+    return address.isEmpty() ? place : place + ", " + address.replace("\n", ", ");
+  }
+
+  private static String lines(List<DueHorse> horses, Texts texts) {
+    return horses.stream()
+        .map(horse -> texts.say(line(horse)))
+        .collect(Collectors.joining("\n"))
+        .strip();
+  }
+
+  private static Message line(DueHorse horse) {
     UsualVisit usual = UsualVisit.of(horse);
-    String minutes =
-        usual.workMinutes().signum() == 0
-            ? ""
-            : ", about " + usual.workMinutes().setScale(0, RoundingMode.HALF_UP) + " min";
-    return horse.id().name()
-        + " ("
-        + horse.owner()
-        + "): due "
-        + horse.due()
-        + (horse.daysOverdue() > 0 ? ", overdue" : "")
-        + ", "
-        + usual.workNames()
-        + minutes
-        + ", last "
-        + horse.last();
+    return Message.of(
+        horse.daysOverdue() > 0 ? "schedule.calendar.overdue" : "schedule.calendar.due",
+        horse.id().name(),
+        horse.owner(),
+        horse.due(),
+        usual.workMinutes().signum() == 0 ? usual.workNames() : withMinutes(usual),
+        horse.last());
+  }
+
+  private static Message withMinutes(UsualVisit usual) {
+    return Message.of(
+        "schedule.calendar.work",
+        usual.workNames(),
+        usual.workMinutes().setScale(0, RoundingMode.HALF_UP).toPlainString());
   }
 
   private static String uid(LocalDate monday, String placeKey) {

@@ -1,5 +1,6 @@
 package clenchbook.schedule.due;
 
+import clenchbook.texts.Message;
 import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -19,25 +20,32 @@ public record VisitInterval(int days, BigDecimal exactWeeks, Source source) {
   /** Where an interval comes from, the best first. */
   public enum Source {
     /** Interval weeks of the Horses sheet. */
-    GIVEN("given", Basis.STANDARD),
+    GIVEN("given", "schedule.interval.given", Basis.STANDARD),
     /** The median of the horse's own visits. */
-    OWN_MEDIAN("own median", Basis.MEASURED),
+    OWN_MEDIAN("own median", "schedule.interval.ownMedian", Basis.MEASURED),
     /** The median of all horses' visits, for a horse seen once. */
-    BOOK_MEDIAN("median of all horses", Basis.DEFAULT),
+    BOOK_MEDIAN("median of all horses", "schedule.interval.bookMedian", Basis.DEFAULT),
     /** Six weeks: common practice, no source. */
-    SIX_WEEKS("six weeks assumed", Basis.DEFAULT);
+    SIX_WEEKS("six weeks assumed", "schedule.interval.sixWeeks", Basis.DEFAULT);
 
     private final String words;
+    private final Message said;
     private final Basis basis;
 
-    Source(String words, Basis basis) {
+    Source(String words, String key, Basis basis) {
       this.words = words;
+      this.said = Message.of(key);
       this.basis = basis;
     }
 
-    /** Gives the words that stand beside the figure. */
+    /** Gives the words that stand beside the figure in files. */
     public String words() {
       return words;
+    }
+
+    /** Gives the words that stand beside the figure on pages. */
+    public Message said() {
+      return said;
     }
 
     /** Gives what the figure rests on. */
