@@ -28,27 +28,22 @@ final class BarPages {
       return List.of();
     }
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "Bar"));
+    blocks.add(new Heading(1, text.say("stock.bar")));
     blocks.add(
-        new Paragraph(
-            "Handmade shoes for the horses due by "
-                + text.day(month.nextEnd())
-                + ", by the Work each usually has and the new shoes of its last such visit."));
+        new Paragraph(text.say("stock.bar.until", text.day(month.nextEnd()))));
     for (BarPlan bar : month.bars()) {
       blocks.add(new Heading(2, bar.bar().item()));
-      blocks.add(needs(bar, ShopLength.of(month.settings())));
-      bar.plan().ifPresent(plan -> plan(month, bar, plan, blocks));
+      blocks.add(needs(bar, ShopLength.of(month.settings()), text));
+      bar.plan().ifPresent(plan -> plan(month, bar, plan, text, blocks));
       if (bar.plan().isEmpty() && bar.bar().barLengthMm().isPresent()) {
         blocks.add(
-            new Paragraph(
-                "Fewer than ten lengths: cut the longest first, each from the shortest"
-                    + " piece of bar that gives it."));
+            new Paragraph(text.say("stock.bar.few")));
       }
     }
     return blocks;
   }
 
-  private static Table needs(BarPlan bar, ShopLength unit) {
+  private static Table needs(BarPlan bar, ShopLength unit, FigureText text) {
     List<Row> rows = new ArrayList<>();
     for (BarNeed need : bar.needs()) {
       rows.add(
@@ -60,17 +55,18 @@ final class BarPages {
               String.join(", ", need.horses())));
     }
     return new Table(
-        "Lengths needed",
+        text.say("stock.bar.needs"),
         List.of(
-            Column.words("Shoe", 14),
-            Column.number(unit.heading("Length"), 8),
-            Column.number(unit.heading("Cut"), 7),
-            Column.number("How many", 7),
-            Column.words("For", 28)),
+            Column.words(text.say("stock.column.shoe"), 14),
+            Column.number(text.say("stock.column.length", unit.said()), 8),
+            Column.number(text.say("stock.column.cut", unit.said()), 7),
+            Column.number(text.say("stock.column.howMany"), 7),
+            Column.words(text.say("stock.column.horses"), 28)),
         rows);
   }
 
-  private static void plan(StockMonth month, BarPlan bar, CuttingPlan plan, List<Block> blocks) {
+  private static void plan(
+      StockMonth month, BarPlan bar, CuttingPlan plan, FigureText text, List<Block> blocks) {
     ShopLength unit = ShopLength.of(month.settings());
     List<Row> rows = new ArrayList<>();
     for (Pattern pattern : plan.patterns()) {
@@ -82,35 +78,30 @@ final class BarPages {
     }
     blocks.add(
         new Table(
-            "Cutting plan: "
-                + plan.bars()
-                + " bars of "
-                + unit.text(bar.mm(plan.order().barLength()))
-                + " "
-                + unit.word(),
+            text.say(
+                "stock.bar.plan",
+                plan.bars(),
+                unit.text(bar.mm(plan.order().barLength())),
+                unit.said()),
             List.of(
-                Column.number("Bars", 6),
-                Column.words(unit.heading("Cut each into"), 34),
-                Column.number(unit.heading("Offcut"), 10)),
+                Column.number(text.say("stock.column.bars"), 6),
+                Column.words(text.say("stock.column.cutInto", unit.said()), 34),
+                Column.number(text.say("stock.column.offcut", unit.said()), 10)),
             rows));
-    blocks.add(waste(month, bar, plan));
-    blocks.add(new Paragraph(BarCuts.proof(plan) + " " + KERF));
+    blocks.add(waste(month, bar, plan, text));
+    blocks.add(new Paragraph(text.say(BarCuts.proof(plan)) + " " + text.say("stock.bar.kerf")));
   }
 
-  private static final String KERF =
-      "Between two shoes the cut takes its Cut; the last shoe of a bar needs a cut only where"
-          + " something is left behind it. Waste counts every offcut as lost; one that is used"
-          + " again costs less.";
-
-  private static Table waste(StockMonth month, BarPlan bar, CuttingPlan plan) {
+  private static Table waste(
+      StockMonth month, BarPlan bar, CuttingPlan plan, FigureText text) {
     ShopLength unit = ShopLength.of(month.settings());
     return new Table(
-        "Waste",
+        text.say("stock.bar.waste"),
         List.of(
-            Column.number("Shoes", 8),
-            Column.number(unit.heading("Cuts and offcuts"), 14),
-            Column.number(unit.heading("A shoe"), 10),
-            Column.number("A shoe (" + FigureText.of(month.settings()).currencySign() + ")", 12)),
+            Column.number(text.say("stock.column.shoes"), 8),
+            Column.number(text.say("stock.column.cutsAndOffcuts", unit.said()), 14),
+            Column.number(text.say("stock.column.aShoe", unit.said()), 10),
+            Column.number(text.say("stock.column.aShoe", text.currencySign()), 12)),
         List.of(
             new Row(
                 List.of(

@@ -10,10 +10,12 @@ import clenchbook.jobs.Jobs;
 import clenchbook.jobs.PieceCost;
 import clenchbook.jobs.StockKey;
 import clenchbook.stock.ledger.GasBurn;
+import clenchbook.texts.Message;
 import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +28,7 @@ import java.util.Optional;
  * settings' gas cost; without one it can't be counted.
  *
  * @param period the period's name, such as {@code 2026-10} or {@code twelve months}
+ * @param name the period's name on the pages
  * @param boughtKg kilograms bought, to 34 figures
  * @param basis measured where all of it was weighed, default where money was turned into kilograms
  * @param uncounted how many purchases could not be turned into kilograms
@@ -33,10 +36,31 @@ import java.util.Optional;
  * @param burnBasis measured where Settings gives the burn rate, else default
  */
 public record GasMonth(
-    String period, BigDecimal boughtKg, Basis basis, int uncounted, GasBurn burn, Basis burnBasis) {
+    String period,
+    Message name,
+    BigDecimal boughtKg,
+    Basis basis,
+    int uncounted,
+    GasBurn burn,
+    Basis burnBasis) {
 
-  /** Adds up a period, both days inclusive. */
+  /** Adds up a period that bears the same name everywhere, both days inclusive. */
   static GasMonth of(Jobs jobs, String period, LocalDate first, LocalDate last) {
+    return of(jobs, period, Message.literal(period), first, last);
+  }
+
+  /** Adds up the twelve months that end with a month. */
+  static GasMonth ofTwelve(Jobs jobs, YearMonth last) {
+    return of(
+        jobs,
+        "twelve months",
+        Message.of("stock.gas.twelveMonths"),
+        last.minusMonths(11).atDay(1),
+        last.atEndOfMonth());
+  }
+
+  private static GasMonth of(
+      Jobs jobs, String period, Message name, LocalDate first, LocalDate last) {
     BigDecimal kg = BigDecimal.ZERO;
     Basis basis = Basis.MEASURED;
     int uncounted = 0;
@@ -51,6 +75,7 @@ public record GasMonth(
     boolean given = settings.isGiven(Setting.GAS_BURN_KG) || settings.isGiven(Setting.GAS_BURN_LB);
     return new GasMonth(
         period,
+        name,
         kg,
         basis,
         uncounted,

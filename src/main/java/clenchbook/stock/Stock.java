@@ -14,11 +14,6 @@ import java.util.Optional;
 /** A month's stock, order, gas and bar: start here. */
 public final class Stock {
 
-  private static final String CAUTION =
-      "Expected stock is only as good as the book: what was never bought or counted in it is not"
-          + " known to be there. Values are for planning; ask whoever does your accounts which"
-          + " method your tax return must use.";
-
   private Stock() {}
 
   /**
@@ -32,7 +27,7 @@ public final class Stock {
     StockMonth stock = StockMonth.of(jobs, due.dates(), month);
     FigureText text = FigureText.of(stock.settings());
     StockPages pages = new StockPages(stock, text);
-    List<String> warnings = StockWarnings.of(stock);
+    List<String> warnings = StockWarnings.of(stock, text);
     List<Block> evidence = new ArrayList<>(pages.evidence());
     evidence.addAll(due.next());
     evidence.addAll(BarPages.of(stock, text));
@@ -43,10 +38,10 @@ public final class Stock {
         StockTables.of(stock),
         new Report(
             "stock",
-            "Stock, bar and the round",
-            "Stock, bar and the round",
+            text.say("stock.title"),
+            text.say("stock.title"),
             text.month(month) + (business.isEmpty() ? "" : " · " + business),
-            CAUTION,
+            text.say("stock.caution"),
             Optional.of(new StockAnswer(stock, text).page(warnings)),
             evidence,
             annex),

@@ -13,8 +13,6 @@ import java.util.Optional;
 
 /** The first page of the stock: what to order now, and what runs out first. */
 final class StockAnswer {
-  static final String NOTHING = "Nothing that the book keeps stock of is at its reorder point.";
-
   private static final int BARS = 12;
 
   private final StockMonth month;
@@ -43,26 +41,30 @@ final class StockAnswer {
 
   private String sentence() {
     int items = month.orders().size();
-    String order =
-        (items == 1 ? "Order one thing now, for %2$s" : "Order %1$s things now, for %2$s")
-            .formatted(text.count(items), text.about(month.orderCost()));
+    String cost = text.about(month.orderCost());
     if (shortest.isEmpty()) {
-      return items == 0 ? NOTHING : order + ".";
+      return items == 0 ? text.say("stock.nothing") : text.say("stock.answer.order", items, cost);
     }
     BigDecimal weeks = StockTables.weeksLeft(shortest.get(0)).orElseThrow();
     String first = StockWarnings.name(shortest.get(0).month().shelf());
-    String end = weeks.signum() == 0 ? "%s has run out." : "%s runs out first, in %s weeks.";
-    return (items == 0 ? "Order nothing now; " : order + "; ")
-        + end.formatted(first, text.number(weeks, 1));
+    if (weeks.signum() == 0) {
+      return items == 0
+          ? text.say("stock.answer.runOut", first)
+          : text.say("stock.answer.orderRunOut", items, cost, first);
+    }
+    String left = text.number(weeks, 1);
+    return items == 0
+        ? text.say("stock.answer.lasts", first, left)
+        : text.say("stock.answer.orderLasts", items, cost, first, left);
   }
 
   private String thing(SupplierOrder order) {
     int items = order.lines().size();
-    return (items == 1
-            ? "Order from %1$s for %3$s: %4$s."
-            : "Order %2$s things from %1$s for %3$s: %4$s.")
-        .formatted(
-            order.supplierOrNone(), text.count(items), text.about(order.cost()), order.itemNames());
+    String supplier = order.supplierOrNone(text);
+    String cost = text.about(order.cost());
+    return items == 1
+        ? text.say("stock.answer.thing", supplier, cost, order.itemNames())
+        : text.say("stock.answer.things", items, supplier, cost, order.itemNames());
   }
 
   private Optional<Block.Picture> picture() {
@@ -73,18 +75,18 @@ final class StockAnswer {
         shortest.stream().map(line -> StockTables.weeksLeft(line).orElseThrow()).toList();
     return Optional.of(
         new Block.Picture(
-            "Weeks until it runs out, at the usual use",
-            "%s lasts shortest, %s weeks."
-                .formatted(
-                    StockWarnings.name(shortest.get(0).month().shelf()),
-                    text.number(weeks.get(0), 1)),
+            text.say("stock.answer.picture"),
+            text.say(
+                "stock.answer.shortest",
+                StockWarnings.name(shortest.get(0).month().shelf()),
+                text.number(weeks.get(0), 1)),
             new Chart.Columns(
                 "",
                 "",
                 shortest.stream().map(line -> StockWarnings.name(line.month().shelf())).toList(),
                 List.of(
                     new Chart.Series(
-                        "weeks",
+                        text.say("stock.answer.weeks"),
                         weeks.stream().map(BigDecimal::doubleValue).toList(),
                         weeks.stream().map(each -> text.number(each, 1)).toList())),
                 false,

@@ -66,7 +66,7 @@ public record StockMonth(
         StockLines.of(jobs, movements, month, intervalDays),
         List.of(
             GasMonth.of(jobs, month.toString(), month.atDay(1), end),
-            GasMonth.of(jobs, "twelve months", month.minusMonths(11).atDay(1), end)),
+            GasMonth.ofTwelve(jobs, month)),
         BarPlan.all(BarNeed.of(jobs, due, nextEnd)),
         nextEnd);
   }

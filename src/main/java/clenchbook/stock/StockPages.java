@@ -29,32 +29,33 @@ final class StockPages {
   List<Block> inShort() {
     List<SupplierOrder> orders = SupplierOrder.of(month);
     if (orders.isEmpty()) {
-      return List.of(new Paragraph(StockAnswer.NOTHING));
+      return List.of(new Paragraph(text.say("stock.nothing")));
     }
     return List.of(
         TableOf.rows(orders)
-            .words("Supplier", 16, SupplierOrder::supplierOrNone)
-            .figure("Cost", 7, order -> text.money(order.cost()), order -> Basis.STANDARD)
-            .words("What", 30, order -> order.itemNames())
-            .total("In all", text.money(month.orderCost()), "")
+            .words(
+                text.say("stock.column.supplier"), 16, order -> order.supplierOrNone(text))
+            .figure(
+                text.say("stock.column.cost"),
+                7,
+                order -> text.money(order.cost()),
+                order -> Basis.STANDARD)
+            .words(text.say("stock.column.what"), 30, order -> order.itemNames())
+            .total(text.say("stock.inAll"), text.money(month.orderCost()), "")
             .plain());
   }
 
   List<Block> evidence() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "What to order"));
+    blocks.add(new Heading(1, text.say("stock.order")));
     List<SupplierOrder> orders = SupplierOrder.of(month);
     if (orders.isEmpty()) {
-      blocks.add(new Paragraph(StockAnswer.NOTHING));
+      blocks.add(new Paragraph(text.say("stock.nothing")));
     }
     orders.forEach(order -> blocks.add(order(order)));
     if (!orders.isEmpty()) {
       blocks.add(
-          new Paragraph(
-              "An order brings stock to its reorder point and one shoeing interval's use (%s days),"
-                      .formatted(text.count(month.intervalDays()))
-                  + " in whole packs. Reorder at is your own figure, or the use over Lead days with"
-                  + " room for a busy week."));
+          new Paragraph(text.say("stock.order.how", month.intervalDays())));
     }
     counted(blocks);
     return blocks;
@@ -62,7 +63,7 @@ final class StockPages {
 
   List<Block> annex() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "Stock"));
+    blocks.add(new Heading(1, text.say("stock.shelves.title")));
     value(blocks);
     shelves(blocks);
     gas(blocks);
@@ -71,18 +72,23 @@ final class StockPages {
 
   private Block order(SupplierOrder order) {
     return TableOf.rows(order.lines())
-        .words("Item", 18, StockPages::name)
-        .number("On hand", 9, line -> quantity(line, line.month().closing()))
-        .figure("Reorder at", 9, line -> StockTables.text(line.reorder()), StockLine::reorderBasis)
-        .number("Order", 9, line -> quantity(line, line.order()))
-        .words("Packs", 14, this::packs)
+        .words(text.say("stock.column.item"), 18, StockPages::name)
+        .number(
+            text.say("stock.column.onHand"), 9, line -> quantity(line, line.month().closing()))
         .figure(
-            "Cost (" + text.currencySign() + ")",
+            text.say("stock.column.reorderAt"),
+            9,
+            line -> StockTables.text(line.reorder()),
+            StockLine::reorderBasis)
+        .number(text.say("stock.column.order"), 9, line -> quantity(line, line.order()))
+        .words(text.say("stock.column.packs"), 14, this::packs)
+        .figure(
+            text.say("stock.column.costIn", text.currencySign()),
             9,
             line -> text.amount(line.orderCost()),
             line -> Basis.STANDARD)
-        .total("In all", "", "", "", "", text.amount(order.cost()))
-        .captioned(order.supplierOrNone());
+        .total(text.say("stock.inAll"), "", "", "", "", text.amount(order.cost()))
+        .captioned(order.supplierOrNone(text));
   }
 
   private static String name(StockLine line) {
@@ -94,9 +100,8 @@ final class StockPages {
     if (line.pack().compareTo(BigDecimal.ONE) == 0) {
       return "";
     }
-    String packs = text.plain(line.packs());
-    String pieces = text.plain(line.pack());
-    return (packs.equals("1") ? "1 pack of %2$s" : "%1$s packs of %2$s").formatted(packs, pieces);
+    return text.say(
+        "stock.packs", line.packs().intValueExact(), text.plain(line.pack()));
   }
 
   /** From the file's digits, so that who rounds the file gets what people read. */
@@ -106,7 +111,11 @@ final class StockPages {
 
   private String quantity(StockLine line, BigDecimal quantity) {
     String number = shown(quantity);
-    return line.unit().equals("piece") ? number : number + "\u00A0" + line.unit();
+    return line.unit().equals("piece") ? number : number + '\u00A0' + unit(line);
+  }
+
+  private String unit(StockLine line) {
+    return line.unit().equals("bar") ? text.say("stock.unit.bar") : line.unit();
   }
 
   private void counted(List<Block> blocks) {
@@ -119,31 +128,34 @@ final class StockPages {
         lines.stream()
             .map(StockPages::worthOfDifference)
             .reduce(month.settings().minorUnit().zero(), BigDecimal::add);
-    blocks.add(new Heading(2, "Counted against expected"));
+    blocks.add(new Heading(2, text.say("stock.counted")));
     blocks.add(
         TableOf.rows(lines)
-            .words("Item", 20, StockPages::name)
+            .words(text.say("stock.column.item"), 20, StockPages::name)
             .words(
-                "Counted on", 10, line -> line.month().countedOn().map(text::shortDay).orElse(""))
-            .number("Expected", 9, line -> quantity(line, line.month().expected()))
+                text.say("stock.column.countedOn"),
+                10,
+                line -> line.month().countedOn().map(text::shortDay).orElse(""))
             .number(
-                "Counted",
+                text.say("stock.column.expected"),
+                9,
+                line -> quantity(line, line.month().expected()))
+            .number(
+                text.say("stock.column.counted"),
                 9,
                 line -> quantity(line, line.month().counted().orElse(BigDecimal.ZERO)))
-            .number("Difference", 9, line -> StockTables.text(line.month().difference()))
             .number(
-                "Worth (" + text.currencySign() + ")",
+                text.say("stock.column.difference"),
+                9,
+                line -> StockTables.text(line.month().difference()))
+            .number(
+                text.say("stock.column.worthIn", text.currencySign()),
                 9,
                 line -> text.amount(worthOfDifference(line)))
-            .total("In all", "", "", "", "", text.amount(total))
+            .total(text.say("stock.inAll"), "", "", "", "", text.amount(total))
             .plain());
     blocks.add(
-        new Paragraph(
-            "Expected is as at the count. Worth adds up all counts of the month at the average"
-                + " cost; stock that the book saw for the first time by counting it is taken on,"
-                + " and is no difference in money. What wears out without being written in a visit,"
-                + " such as rasps and knives, shows as missing here: that is its use, not a"
-                + " loss."));
+        new Paragraph(text.say("stock.counted.how")));
   }
 
   private static BigDecimal worthOfDifference(StockLine line) {
@@ -151,25 +163,22 @@ final class StockPages {
   }
 
   private void value(List<Block> blocks) {
-    blocks.add(new Heading(2, "What stock cost"));
+    blocks.add(new Heading(2, text.say("stock.value")));
     blocks.add(
         TableOf.rows(
                 List.of(
-                    new Method("Moving average", month.total(ShelfMonth::average)),
-                    new Method("First in, first out", month.total(ShelfMonth::fifo))))
-            .words("Method", 16, Method::name)
-            .number("Opening", 9, method -> text.amount(method.worth().opening()))
-            .number("Bought", 9, method -> text.amount(method.worth().bought()))
-            .number("Taken on", 9, method -> text.amount(method.worth().takenOn()))
-            .number("By count", 9, method -> text.amount(method.worth().difference()))
-            .number("Used", 9, method -> text.amount(method.worth().used()))
-            .number("Closing", 9, method -> text.amount(method.worth().closing()))
-            .captioned("In " + text.currencySign()));
+                    new Method(text.say("stock.value.average"), month.total(ShelfMonth::average)),
+                    new Method(text.say("stock.value.fifo"), month.total(ShelfMonth::fifo))))
+            .words(text.say("stock.column.method"), 16, Method::name)
+            .number(text.say("stock.column.opening"), 9, method -> text.amount(method.worth().opening()))
+            .number(text.say("stock.column.bought"), 9, method -> text.amount(method.worth().bought()))
+            .number(text.say("stock.column.takenOn"), 9, method -> text.amount(method.worth().takenOn()))
+            .number(text.say("stock.column.byCount"), 9, method -> text.amount(method.worth().difference()))
+            .number(text.say("stock.column.used"), 9, method -> text.amount(method.worth().used()))
+            .number(text.say("stock.column.closing"), 9, method -> text.amount(method.worth().closing()))
+            .captioned(text.say("stock.value.currency", text.currencySign())));
     blocks.add(
-        new Paragraph(
-            "Used is all that was available less what is left. It counts only what the book knew to"
-                + " be there; the jobs' own material costs also bear what was used beyond it, at"
-                + " list prices or the last average."));
+        new Paragraph(text.say("stock.value.how")));
   }
 
   /** A way to value stock, and what it makes of the month. */
@@ -177,39 +186,31 @@ final class StockPages {
 
   private void shelves(List<Block> blocks) {
     List<StockLine> moved = month.lines().stream().filter(StockLine::moved).toList();
-    blocks.add(new Heading(2, "Shelf by shelf"));
+    blocks.add(new Heading(2, text.say("stock.shelves")));
     if (moved.isEmpty()) {
-      blocks.add(new Paragraph("Nothing was on the shelf, came or went this month."));
+      blocks.add(new Paragraph(text.say("stock.shelves.none")));
       return;
     }
     blocks.add(
         TableOf.rows(moved)
-            .words("Item", 18, StockPages::name)
-            .number("Opening", 8, line -> shown(line.month().opening()))
-            .number("Bought", 7, line -> shown(line.month().bought()))
-            .number("Used", 7, line -> shown(line.month().used()))
-            .number("Closing", 9, line -> quantity(line, line.month().closing()))
-            .number("A week", 6, line -> StockTables.tenths(line.use().mean()))
-            .number("Spread", 6, line -> line.use().spread().map(StockTables::tenths).orElse("–"))
-            .number("Interval's use", 8, line -> StockTables.tenths(line.intervalUse()))
+            .words(text.say("stock.column.item"), 18, StockPages::name)
+            .number(text.say("stock.column.opening"), 8, line -> shown(line.month().opening()))
+            .number(text.say("stock.column.bought"), 7, line -> shown(line.month().bought()))
+            .number(text.say("stock.column.used"), 7, line -> shown(line.month().used()))
+            .number(text.say("stock.column.closing"), 9, line -> quantity(line, line.month().closing()))
+            .number(text.say("stock.column.aWeek"), 6, line -> StockTables.tenths(line.use().mean()))
+            .number(text.say("stock.column.spread"), 6, line -> line.use().spread().map(StockTables::tenths).orElse("–"))
+            .number(text.say("stock.column.intervalUse"), 8, line -> StockTables.tenths(line.intervalUse()))
             .figureOrDash(
-                "Reorder at", 8, line -> line.reorder().map(this::shown), StockLine::reorderBasis)
+                text.say("stock.column.reorderAt"), 8, line -> line.reorder().map(this::shown), StockLine::reorderBasis)
             .figureOrDash(
-                "Best order",
+                text.say("stock.column.bestOrder"),
                 7,
                 line -> line.economic().map(StockTables::whole),
                 line -> Basis.DEFAULT)
             .plain());
     blocks.add(
-        new Paragraph(
-            "A week and its spread (one standard deviation) are those of the last 26 weeks, or of"
-                + " as many as the book holds. Reorder at is your own figure, or the use over Lead"
-                + " days and 1.65 spreads, which runs out in about 1 lead time of 20. An order"
-                + " brings stock to that point and one shoeing interval's use ("
-                + month.intervalDays()
-                + " days), in whole packs. Best order is the economic order quantity if an order"
-                + " costs a quarter of your hour and keeping stock a quarter of its price a year:"
-                + " both assumed, blank without a wage."));
+        new Paragraph(text.say("stock.shelves.how", month.intervalDays())));
   }
 
   private void gas(List<Block> blocks) {
@@ -218,27 +219,34 @@ final class StockPages {
       return;
     }
     StockTables.Mass mass = StockTables.Mass.of(month.settings());
-    blocks.add(new Heading(2, "Gas"));
+    blocks.add(new Heading(2, text.say("stock.gas")));
     blocks.add(
         TableOf.rows(told)
-            .words("Period", 12, GasMonth::period)
-            .figure("Bought", 8, gas -> mass.text(gas.boughtKg()), GasMonth::basis)
-            .number("Forge burned", 10, gas -> text.minutes(gas.burn().totalMinutes()))
-            .number("Explained", 9, gas -> mass.text(gas.burn().explainedKg()))
-            .number("Difference", 9, gas -> mass.text(gas.differenceKg()))
+            .words(text.say("stock.column.period"), 12, gas -> text.say(gas.name()))
             .figure(
-                "Burn an hour", 9, gas -> mass.text(gas.burn().kgPerHour()), GasMonth::burnBasis)
+                text.say("stock.column.bought"),
+                8,
+                gas -> mass.text(gas.boughtKg()),
+                GasMonth::basis)
             .number(
-                "Burn that would explain it",
+                text.say("stock.column.burned"),
+                10,
+                gas -> text.minutes(gas.burn().totalMinutes()))
+            .number(
+                text.say("stock.column.explained"), 9, gas -> mass.text(gas.burn().explainedKg()))
+            .number(
+                text.say("stock.column.difference"), 9, gas -> mass.text(gas.differenceKg()))
+            .figure(
+                text.say("stock.column.burnAnHour"),
+                9,
+                gas -> mass.text(gas.burn().kgPerHour()),
+                GasMonth::burnBasis)
+            .number(
+                text.say("stock.column.burnThatExplains"),
                 12,
                 gas -> gas.burn().rateFor(gas.boughtKg()).map(mass::text).orElse("–"))
-            .captioned("Gas in " + mass.word()));
+            .captioned(text.say("stock.gas.unit", mass.word())));
     blocks.add(
-        new Paragraph(
-            "Explained is the forge's minutes at the burn rate in Settings, setting up included."
-                + " One month says little, since cylinders are bought whole; twelve months in which"
-                + " the difference stays point to another burn rate, a leak, or minutes not"
-                + " written down. A smell of gas or a hiss is never a matter of bookkeeping: shut"
-                + " the cylinder and have the hose and regulator looked at."));
+        new Paragraph(text.say("stock.gas.how")));
   }
 }

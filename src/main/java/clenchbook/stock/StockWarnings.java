@@ -1,6 +1,7 @@
 package clenchbook.stock;
 
 import clenchbook.jobs.StockKey;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.stock.bar.BarNeed;
 import clenchbook.stock.bar.BarPlan;
 import clenchbook.stock.ledger.Quantity;
@@ -14,50 +15,40 @@ final class StockWarnings {
 
   private StockWarnings() {}
 
-  static List<String> of(StockMonth month) {
+  static List<String> of(StockMonth month, FigureText text) {
     List<String> warnings = new ArrayList<>();
     for (StockLine line : month.lines()) {
-      beyond(line, warnings);
+      beyond(line, text, warnings);
     }
     for (GasMonth gas : month.gas()) {
       if (gas.uncounted() > 0) {
-        warnings.add(
-            "Gas, "
-                + gas.period()
-                + ": "
-                + gas.uncounted()
-                + " purchases could not be turned into weight; give a gas cost in Settings or buy"
-                + " it as an item by the kg.");
+        warnings.add(text.say("stock.warn.gas", gas.name(), gas.uncounted()));
       }
     }
     for (BarPlan bar : month.bars()) {
-      for (BarNeed need : bar.tooLong()) {
-        warnings.add(
-            name(need.shoe())
-                + " needs "
-                + Quantity.text(need.lengthMm())
-                + " mm, longer than a bar of "
-                + bar.bar().item()
-                + ".");
-      }
-      if (bar.bar().barLengthMm().isEmpty()) {
-        warnings.add(
-            bar.bar().item() + " has no Bar length in Materials, so no cutting plan can be made.");
-      }
+      bar(bar, text, warnings);
     }
     return List.copyOf(warnings);
   }
 
+  private static void bar(BarPlan bar, FigureText text, List<String> warnings) {
+    String item = bar.bar().item();
+    for (BarNeed need : bar.tooLong()) {
+      warnings.add(
+          text.say(
+              "stock.warn.tooLong", name(need.shoe()), Quantity.text(need.lengthMm()), item));
+    }
+    if (bar.bar().barLengthMm().isEmpty()) {
+      warnings.add(text.say("stock.warn.noLength", item));
+    }
+  }
+
   /** Only where the book keeps stock of the item at all; else every use would be beyond it. */
-  private static void beyond(StockLine line, List<String> warnings) {
+  private static void beyond(StockLine line, FigureText text, List<String> warnings) {
     ShelfMonth month = line.month();
     if (month.priced() && month.beyond().signum() > 0) {
       warnings.add(
-          name(month.shelf())
-              + ": "
-              + Quantity.text(month.beyond())
-              + " more were used than the book knew to be there; a purchase or a count is"
-              + " missing.");
+          text.say("stock.warn.beyond", name(month.shelf()), Quantity.text(month.beyond())));
     }
   }
 

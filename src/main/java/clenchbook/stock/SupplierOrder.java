@@ -1,6 +1,7 @@
 package clenchbook.stock;
 
 import clenchbook.book.Names;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.stock.orders.StockLine;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -43,8 +44,8 @@ record SupplierOrder(String supplier, List<StockLine> lines, BigDecimal cost) {
     return new SupplierOrder(supplier, lines, cost);
   }
 
-  String supplierOrNone() {
-    return supplier.isEmpty() ? "(no supplier given)" : supplier;
+  String supplierOrNone(FigureText text) {
+    return supplier.isEmpty() ? text.say("stock.noSupplier") : supplier;
   }
 
   String itemNames() {

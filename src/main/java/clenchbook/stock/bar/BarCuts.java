@@ -5,6 +5,7 @@ import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.stock.cutting.CuttingPlan;
 import clenchbook.stock.cutting.CuttingPlan.Pattern;
 import clenchbook.stock.ledger.Quantity;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -90,13 +91,9 @@ public final class BarCuts {
   }
 
   /** Gives how sure the plan is, in words. */
-  public static String proof(CuttingPlan plan) {
+  public static Message proof(CuttingPlan plan) {
     return plan.optimal()
-        ? "No plan needs fewer bars: proved."
-        : "At least "
-            + plan.atLeast()
-            + " bars are needed; a better plan might still save "
-            + plan.gap()
-            + ".";
+        ? Message.of("stock.bar.proved")
+        : Message.of("stock.bar.unproved", plan.atLeast(), plan.gap());
   }
 }

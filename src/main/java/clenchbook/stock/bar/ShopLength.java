@@ -3,19 +3,19 @@ package clenchbook.stock.bar;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.stock.ledger.Quantity;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
  * How lengths stand on pages: millimetres, or inches at two decimals where Units asks.
  *
- * @param word the unit's short name
  * @param inches whether it is inches
  */
-public record ShopLength(String word, boolean inches) {
+public record ShopLength(boolean inches) {
 
-  static final ShopLength MM = new ShopLength("mm", false);
-  public static final ShopLength INCHES = new ShopLength("in", true);
+  static final ShopLength MM = new ShopLength(false);
+  public static final ShopLength INCHES = new ShopLength(true);
 
   private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
 
@@ -30,8 +30,8 @@ public record ShopLength(String word, boolean inches) {
         : Quantity.text(mm);
   }
 
-  /** Gives a column heading with the unit. */
-  public String heading(String words) {
-    return words + " (" + word + ")";
+  /** Gives the unit as the pages have it. */
+  public Message said() {
+    return inches ? Message.of("stock.unit.inch") : Message.literal("mm");
   }
 }
