@@ -82,8 +82,7 @@ final class DuePages {
   List<Block> full() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(1, text.say("schedule.full")));
-    blocks.add(
-        new Paragraph(text.say("schedule.full.how")));
+    blocks.add(new Paragraph(text.say("schedule.full.how")));
     if (!due.overdue().isEmpty()) {
       blocks.add(horseTable(text.say("schedule.overdue"), due.overdue()));
     }
@@ -93,13 +92,11 @@ final class DuePages {
                 blocks.add(horseTable(text.say("schedule.weekOf", text.day(monday)), horses)));
     if (!due.goneQuiet().isEmpty()) {
       blocks.add(new Heading(2, text.say("schedule.quiet")));
-      blocks.add(
-          new Paragraph(text.say("schedule.quiet.what")));
+      blocks.add(new Paragraph(text.say("schedule.quiet.what")));
       blocks.add(horseTable("", due.goneQuiet()));
     }
     blocks.add(new Heading(2, text.say("schedule.rounds")));
-    blocks.add(
-        new Paragraph(text.say("schedule.rounds.what")));
+    blocks.add(new Paragraph(text.say("schedule.rounds.what")));
     blocks.add(roundTable("", rounds));
     return blocks;
   }

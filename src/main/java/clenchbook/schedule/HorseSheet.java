@@ -115,9 +115,7 @@ final class HorseSheet {
 
   private String askAfter(List<DueHorse> horses) {
     List<String> names =
-        named(
-            horses,
-            horse -> text.say("schedule.horses.last", text.shortDay(horse.lastSeen())));
+        named(horses, horse -> text.say("schedule.horses.last", text.shortDay(horse.lastSeen())));
     int more = horses.size() - names.size();
     return more == 0
         ? text.say("schedule.horses.ask", names)
@@ -149,7 +147,8 @@ final class HorseSheet {
     Map<String, List<HorseCard>> places = new LinkedHashMap<>();
     for (HorseCard card : cards) {
       places
-          .computeIfAbsent(DuePages.placeOrNone(card.due().place(), text), place -> new ArrayList<>())
+          .computeIfAbsent(
+              DuePages.placeOrNone(card.due().place(), text), place -> new ArrayList<>())
           .add(card);
     }
     List<Row> rows = new ArrayList<>();

@@ -29,15 +29,13 @@ final class BarPages {
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(1, text.say("stock.bar")));
-    blocks.add(
-        new Paragraph(text.say("stock.bar.until", text.day(month.nextEnd()))));
+    blocks.add(new Paragraph(text.say("stock.bar.until", text.day(month.nextEnd()))));
     for (BarPlan bar : month.bars()) {
       blocks.add(new Heading(2, bar.bar().item()));
       blocks.add(needs(bar, ShopLength.of(month.settings()), text));
       bar.plan().ifPresent(plan -> plan(month, bar, plan, text, blocks));
       if (bar.plan().isEmpty() && bar.bar().barLengthMm().isPresent()) {
-        blocks.add(
-            new Paragraph(text.say("stock.bar.few")));
+        blocks.add(new Paragraph(text.say("stock.bar.few")));
       }
     }
     return blocks;
@@ -92,8 +90,7 @@ final class BarPages {
     blocks.add(new Paragraph(text.say(BarCuts.proof(plan)) + " " + text.say("stock.bar.kerf")));
   }
 
-  private static Table waste(
-      StockMonth month, BarPlan bar, CuttingPlan plan, FigureText text) {
+  private static Table waste(StockMonth month, BarPlan bar, CuttingPlan plan, FigureText text) {
     ShopLength unit = ShopLength.of(month.settings());
     return new Table(
         text.say("stock.bar.waste"),

@@ -33,8 +33,7 @@ final class StockPages {
     }
     return List.of(
         TableOf.rows(orders)
-            .words(
-                text.say("stock.column.supplier"), 16, order -> order.supplierOrNone(text))
+            .words(text.say("stock.column.supplier"), 16, order -> order.supplierOrNone(text))
             .figure(
                 text.say("stock.column.cost"),
                 7,
@@ -54,8 +53,7 @@ final class StockPages {
     }
     orders.forEach(order -> blocks.add(order(order)));
     if (!orders.isEmpty()) {
-      blocks.add(
-          new Paragraph(text.say("stock.order.how", month.intervalDays())));
+      blocks.add(new Paragraph(text.say("stock.order.how", month.intervalDays())));
     }
     counted(blocks);
     return blocks;
@@ -73,8 +71,7 @@ final class StockPages {
   private Block order(SupplierOrder order) {
     return TableOf.rows(order.lines())
         .words(text.say("stock.column.item"), 18, StockPages::name)
-        .number(
-            text.say("stock.column.onHand"), 9, line -> quantity(line, line.month().closing()))
+        .number(text.say("stock.column.onHand"), 9, line -> quantity(line, line.month().closing()))
         .figure(
             text.say("stock.column.reorderAt"),
             9,
@@ -100,8 +97,7 @@ final class StockPages {
     if (line.pack().compareTo(BigDecimal.ONE) == 0) {
       return "";
     }
-    return text.say(
-        "stock.packs", line.packs().intValueExact(), text.plain(line.pack()));
+    return text.say("stock.packs", line.packs().intValueExact(), text.plain(line.pack()));
   }
 
   /** From the file's digits, so that who rounds the file gets what people read. */
@@ -154,8 +150,7 @@ final class StockPages {
                 line -> text.amount(worthOfDifference(line)))
             .total(text.say("stock.inAll"), "", "", "", "", text.amount(total))
             .plain());
-    blocks.add(
-        new Paragraph(text.say("stock.counted.how")));
+    blocks.add(new Paragraph(text.say("stock.counted.how")));
   }
 
   private static BigDecimal worthOfDifference(StockLine line) {
@@ -170,15 +165,27 @@ final class StockPages {
                     new Method(text.say("stock.value.average"), month.total(ShelfMonth::average)),
                     new Method(text.say("stock.value.fifo"), month.total(ShelfMonth::fifo))))
             .words(text.say("stock.column.method"), 16, Method::name)
-            .number(text.say("stock.column.opening"), 9, method -> text.amount(method.worth().opening()))
-            .number(text.say("stock.column.bought"), 9, method -> text.amount(method.worth().bought()))
-            .number(text.say("stock.column.takenOn"), 9, method -> text.amount(method.worth().takenOn()))
-            .number(text.say("stock.column.byCount"), 9, method -> text.amount(method.worth().difference()))
+            .number(
+                text.say("stock.column.opening"),
+                9,
+                method -> text.amount(method.worth().opening()))
+            .number(
+                text.say("stock.column.bought"), 9, method -> text.amount(method.worth().bought()))
+            .number(
+                text.say("stock.column.takenOn"),
+                9,
+                method -> text.amount(method.worth().takenOn()))
+            .number(
+                text.say("stock.column.byCount"),
+                9,
+                method -> text.amount(method.worth().difference()))
             .number(text.say("stock.column.used"), 9, method -> text.amount(method.worth().used()))
-            .number(text.say("stock.column.closing"), 9, method -> text.amount(method.worth().closing()))
+            .number(
+                text.say("stock.column.closing"),
+                9,
+                method -> text.amount(method.worth().closing()))
             .captioned(text.say("stock.value.currency", text.currencySign())));
-    blocks.add(
-        new Paragraph(text.say("stock.value.how")));
+    blocks.add(new Paragraph(text.say("stock.value.how")));
   }
 
   /** A way to value stock, and what it makes of the month. */
@@ -197,20 +204,30 @@ final class StockPages {
             .number(text.say("stock.column.opening"), 8, line -> shown(line.month().opening()))
             .number(text.say("stock.column.bought"), 7, line -> shown(line.month().bought()))
             .number(text.say("stock.column.used"), 7, line -> shown(line.month().used()))
-            .number(text.say("stock.column.closing"), 9, line -> quantity(line, line.month().closing()))
-            .number(text.say("stock.column.aWeek"), 6, line -> StockTables.tenths(line.use().mean()))
-            .number(text.say("stock.column.spread"), 6, line -> line.use().spread().map(StockTables::tenths).orElse("–"))
-            .number(text.say("stock.column.intervalUse"), 8, line -> StockTables.tenths(line.intervalUse()))
+            .number(
+                text.say("stock.column.closing"), 9, line -> quantity(line, line.month().closing()))
+            .number(
+                text.say("stock.column.aWeek"), 6, line -> StockTables.tenths(line.use().mean()))
+            .number(
+                text.say("stock.column.spread"),
+                6,
+                line -> line.use().spread().map(StockTables::tenths).orElse("–"))
+            .number(
+                text.say("stock.column.intervalUse"),
+                8,
+                line -> StockTables.tenths(line.intervalUse()))
             .figureOrDash(
-                text.say("stock.column.reorderAt"), 8, line -> line.reorder().map(this::shown), StockLine::reorderBasis)
+                text.say("stock.column.reorderAt"),
+                8,
+                line -> line.reorder().map(this::shown),
+                StockLine::reorderBasis)
             .figureOrDash(
                 text.say("stock.column.bestOrder"),
                 7,
                 line -> line.economic().map(StockTables::whole),
                 line -> Basis.DEFAULT)
             .plain());
-    blocks.add(
-        new Paragraph(text.say("stock.shelves.how", month.intervalDays())));
+    blocks.add(new Paragraph(text.say("stock.shelves.how", month.intervalDays())));
   }
 
   private void gas(List<Block> blocks) {
@@ -229,13 +246,10 @@ final class StockPages {
                 gas -> mass.text(gas.boughtKg()),
                 GasMonth::basis)
             .number(
-                text.say("stock.column.burned"),
-                10,
-                gas -> text.minutes(gas.burn().totalMinutes()))
+                text.say("stock.column.burned"), 10, gas -> text.minutes(gas.burn().totalMinutes()))
             .number(
                 text.say("stock.column.explained"), 9, gas -> mass.text(gas.burn().explainedKg()))
-            .number(
-                text.say("stock.column.difference"), 9, gas -> mass.text(gas.differenceKg()))
+            .number(text.say("stock.column.difference"), 9, gas -> mass.text(gas.differenceKg()))
             .figure(
                 text.say("stock.column.burnAnHour"),
                 9,
@@ -246,7 +260,6 @@ final class StockPages {
                 12,
                 gas -> gas.burn().rateFor(gas.boughtKg()).map(mass::text).orElse("–"))
             .captioned(text.say("stock.gas.unit", mass.word())));
-    blocks.add(
-        new Paragraph(text.say("stock.gas.how")));
+    blocks.add(new Paragraph(text.say("stock.gas.how")));
   }
 }

@@ -35,8 +35,7 @@ final class StockWarnings {
     String item = bar.bar().item();
     for (BarNeed need : bar.tooLong()) {
       warnings.add(
-          text.say(
-              "stock.warn.tooLong", name(need.shoe()), Quantity.text(need.lengthMm()), item));
+          text.say("stock.warn.tooLong", name(need.shoe()), Quantity.text(need.lengthMm()), item));
     }
     if (bar.bar().barLengthMm().isEmpty()) {
       warnings.add(text.say("stock.warn.noLength", item));
