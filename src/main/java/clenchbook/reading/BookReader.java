@@ -17,6 +17,7 @@ import clenchbook.reading.recognise.SheetPlan;
 import clenchbook.reading.recognise.SheetRecognizer;
 import clenchbook.reading.recognise.TableFinder;
 import clenchbook.reading.rows.BookDraft;
+import clenchbook.reading.rows.HeadingTax;
 import clenchbook.reading.rows.HeadingsRows;
 import clenchbook.reading.rows.SettingsOutcome;
 import clenchbook.reading.rows.SettingsRows;
@@ -133,6 +134,7 @@ public final class BookReader {
     }
     draft.sayExamples();
     Book book = draft.book(settings.settings());
+    HeadingTax.say(bySheet.values().stream().flatMap(List::stream).toList(), book, draft::say);
     Optional<String> fromFile =
         headingsFromFile ? headingsFile.map(HeadingsFile::name) : Optional.empty();
     return new ReadResult(book, draft.problems(), understood.understood(hidden, fromFile), sum);

@@ -59,6 +59,18 @@ final class SheetExamples extends ExampleBooks {
             .sheet("Work", "Work|Price")
             .row("Work", "Trim", 40));
     add(
+        ProblemKind.HEADING_TAX_OTHER,
+        "A heading says of the tax what Settings do not",
+        "Put right 'Prices include tax' in Settings or the heading before you send anything: until"
+            + " then tax is charged on amounts that hold it already, or is not charged at all."
+            + " Settings and the codes in Work count, not the heading. Whether you must charge tax"
+            + " is for your tax office or adviser to say.",
+        visit("Date|Owner|Horse|Work|Preis inkl. MwSt.", DAY, "Ann", "Bramble", "Trim", 119)
+            .sheet("Work", "Work|Price|Tax")
+            .row("Work", "Trim", 100, "S")
+            .sheet("Tax", "Code|Name|Rate %|Kind")
+            .row("Tax", "S", "VAT", 19, "standard"));
+    add(
         ProblemKind.SETTING_UNKNOWN,
         "A setting is not known",
         "Use the setting's name from the guide.",

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
  */
 public final class HeadingEnds {
   private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]+|\\p{Sc}");
+  private static final Pattern FIGURES = Pattern.compile("\\p{N}+(?:[.,]\\p{N}+)?\\s*%?");
   private static final int LONGEST_END = 4;
   private static final int MOST_ENDS = 3;
 
@@ -123,6 +124,55 @@ public final class HeadingEnds {
     return cut(written).isPresent();
   }
 
+  /**
+   * What a heading says of the tax: at its end, as its only words, or in two words or more anywhere
+   * in it. One word before others may be about something else, as in {@code Price incl. travel}.
+   *
+   * @param written what stands over the column; rates in it are passed over
+   * @return that the tax is in the amounts or still to be added; empty where nothing is said
+   */
+  public static Optional<End> tax(String written) {
+    String left = FIGURES.matcher(written).replaceAll(" ").replace("+", " plus ");
+    Optional<Cut> cut = cut(left);
+    for (int ends = 0; ends < MOST_ENDS && cut.isPresent(); ends++) {
+      if (isOfTax(cut.get().end())) {
+        return Optional.of(cut.get().end());
+      }
+      left = cut.get().left();
+      cut = cut(left);
+    }
+    return within(words(left));
+  }
+
+  private static boolean isOfTax(End end) {
+    return end == End.WITH_TAX || end == End.WITHOUT_TAX;
+  }
+
+  /** The end that all words are, or some words of several are; the longest, then the first. */
+  private static Optional<End> within(List<String> words) {
+    for (int length = Math.min(LONGEST_END, words.size()); length > 0; length--) {
+      for (int first = 0; first + length <= words.size(); first++) {
+        boolean enough = length > 1 || words.size() == 1;
+        Optional<End> end = end(String.join("", words.subList(first, first + length)));
+        if (enough && end.filter(HeadingEnds::isOfTax).isPresent()) {
+          return end;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<String> words(String written) {
+    return WORD.matcher(written).results().map(word -> WordForms.of(word.group()).bare()).toList();
+  }
+
+  private static Optional<End> end(String bare) {
+    return Loaded.WORDS.entrySet().stream()
+        .filter(end -> end.getValue().contains(bare))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
   private static boolean isBehind(End end, Found found) {
     return BEHIND.getOrDefault(end, Set.of()).contains(found.heading());
   }
@@ -140,10 +190,9 @@ public final class HeadingEnds {
     }
     for (int first = Math.max(1, words.size() - LONGEST_END); first < words.size(); first++) {
       String tail = String.join("", words.subList(first, words.size()));
-      for (Map.Entry<End, Set<String>> end : Loaded.WORDS.entrySet()) {
-        if (end.getValue().contains(tail)) {
-          return Optional.of(new Cut(written.substring(0, starts.get(first)), end.getKey()));
-        }
+      Optional<End> end = end(tail);
+      if (end.isPresent()) {
+        return Optional.of(new Cut(written.substring(0, starts.get(first)), end.get()));
       }
     }
     return Optional.empty();

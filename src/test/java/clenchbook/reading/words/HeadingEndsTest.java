@@ -59,6 +59,31 @@ class HeadingEndsTest {
     assertEquals(Optional.empty(), find(SheetKind.VISITS, written));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Prix TTC | WITH_TAX",
+        "Prix HT en € | WITHOUT_TAX",
+        "Preis inkl. 19 % MwSt. | WITH_TAX",
+        "Preis (inkl. 8,1 % MwSt.) je Pferd | WITH_TAX",
+        "Bruttopreis | WITH_TAX",
+        "Nettopreis in Euro | WITHOUT_TAX",
+        "TTC | WITH_TAX",
+        "Preis inkl. Anfahrt, ohne MwSt. | WITHOUT_TAX",
+        "Precio (IVA no incluido) | WITHOUT_TAX",
+        "Prijs excl. btw | WITHOUT_TAX",
+        "Price inc 20% VAT | WITH_TAX",
+        "Price + VAT | WITHOUT_TAX",
+        "Price incl. travel | ",
+        "Preis | ",
+        "Betrag in EUR | ",
+        "% | ",
+      })
+  void a_heading_says_whether_the_tax_is_in_it(String written, End tax) {
+    assertEquals(Optional.ofNullable(tax), HeadingEnds.tax(written));
+  }
+
   @Test
   void net_and_gross_of_a_purchase_are_never_taken_for_an_end() {
     assertEquals(Optional.empty(), find(SheetKind.PURCHASES, "Amount net"));
