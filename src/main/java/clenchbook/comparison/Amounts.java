@@ -19,12 +19,16 @@ final class Amounts {
 
   /** An amount that stands alone, with the currency's sign. */
   String money(double amount) {
-    return Double.isInfinite(amount) ? Numbers.NEVER : text.about(Numbers.filed(amount));
+    return Double.isInfinite(amount) ? never() : text.about(Numbers.filed(amount));
   }
 
   /** A number with so many decimals. */
   String number(double value, int decimals) {
-    return Double.isInfinite(value) ? Numbers.NEVER : text.number(Numbers.filed(value), decimals);
+    return Double.isInfinite(value) ? never() : text.number(Numbers.filed(value), decimals);
+  }
+
+  private String never() {
+    return text.say("comparison.never");
   }
 
   /** A whole number. */
@@ -37,16 +41,23 @@ final class Amounts {
     return text.percent(Numbers.filed(share).multiply(BigDecimal.valueOf(100)), 1);
   }
 
+  /** A measure's name, with the currency's sign where it is money. */
+  String titled(Measure measure) {
+    String name = text.say(measure.told());
+    return measure.unit() == Measure.Unit.MONEY ? name + ", " + text.currencySign() : name;
+  }
+
   /** A figure of a measure with its unit. */
   String of(Measure measure, double value) {
     return measure.unit() == Measure.Unit.MONEY
         ? money(value)
-        : number(value, DECIMALS_OF_MINUTES) + " minutes";
+        : text.say("comparison.minutes", number(value, DECIMALS_OF_MINUTES));
   }
 
   /** A difference in words, such as {@code 2.10 minutes less}. */
   String signed(Measure measure, double value) {
-    return of(measure, Math.abs(value)) + (value < 0 ? " less" : " more");
+    String size = of(measure, Math.abs(value));
+    return value < 0 ? text.say("comparison.less", size) : text.say("comparison.more", size);
   }
 
   /** How many decimals a measure is printed with. */

@@ -5,40 +5,50 @@ import clenchbook.comparison.questions.CompareRates;
 import clenchbook.comparison.questions.Comparison;
 import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.statistics.Interval;
+import clenchbook.texts.Message;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The break-evens in plain words: when the forge pays, what a handmade set needs. */
 final class BreakEvenReading {
   private final Comparisons all;
   private final Amounts amounts;
+  private final FigureText text;
 
   BreakEvenReading(Comparisons all) {
     this.all = all;
     this.amounts = new Amounts(all.rates());
+    this.text = all.rates().text();
   }
 
-  /** From how many shoes lighting the forge pays, as a clause that begins a sentence. */
-  String forgeInShort() {
+  /** Both break-evens in one sentence. */
+  String inShort() {
+    return text.say(Message.joined("; ", List.of(forgeInShort(), handmadeInShort())));
+  }
+
+  private Message forgeInShort() {
     BreakEven figure = all.breakEven(BreakEven.SHOES_PER_STOP);
     if (figure.value().isEmpty() || unsure(figure)) {
-      return "Whether lighting the forge pays in time can't be told yet";
+      return Message.of("comparison.forge.inShort.untold");
     }
     return figure.never()
-        ? "Lighting the forge never pays in time alone"
-        : "Lighting the forge pays from the " + ordinal(wholeShoes(figure)) + " shoe at a stop";
+        ? Message.of("comparison.forge.inShort.never")
+        : Message.of("comparison.forge.inShort.pays", ordinal(wholeShoes(figure)));
   }
 
-  /** What a handmade set needs, as a clause within a sentence. */
-  String handmadeInShort() {
+  private Message handmadeInShort() {
     BreakEven extra = all.breakEven(BreakEven.EXTRA_PRICE);
     if (extra.value().isEmpty() || holdsZero(extra)) {
-      return "whether a handmade set earns by the hour what keg earns can't be told yet";
+      return Message.of("comparison.set.inShort.untold");
     }
     double more = extra.value().getAsDouble();
     return more > 0
-        ? "a handmade set needs %s more to earn by the hour what keg earns"
-            .formatted(amounts.money(more))
-        : "a handmade set earns more by the hour than keg";
+        ? Message.of("comparison.set.inShort.needs", amounts.money(more))
+        : Message.of("comparison.set.inShort.earns");
   }
 
   /** An interval that holds zero states no gain and no loss. */
@@ -62,105 +72,88 @@ final class BreakEvenReading {
   String forge() {
     BreakEven figure = all.breakEven(BreakEven.SHOES_PER_STOP);
     if (figure.value().isEmpty()) {
-      return "Lighting the forge: the book has too few shaping times to say from how many shoes at"
-          + " a stop it pays.";
+      return text.say("comparison.forge.few");
     }
-    String missing = missing(all.rates());
+    List<Message> said = new ArrayList<>();
+    said.add(forge(figure));
+    missing(all.rates()).ifPresent(said::add);
+    return text.say(Message.joined(" ", said));
+  }
+
+  private Message forge(BreakEven figure) {
     if (unsure(figure)) {
-      return "Lighting the forge: can't tell yet; anything from %s shoes at a stop to %s would fit."
-              .formatted(
-                  amounts.number(figure.interval().orElseThrow().low(), 1),
-                  amounts.number(figure.interval().orElseThrow().high(), 1))
-          + missing;
+      Interval interval = figure.interval().orElseThrow();
+      return Message.of("comparison.forge.untold", one(interval.low()), one(interval.high()));
     }
     if (figure.never()) {
-      return "Lighting the forge: by these figures it never pays in time alone, since the time a"
-          + " hot shoe saves is worth no more than its gas."
-          + missing;
+      return Message.of("comparison.forge.never");
     }
-    return "Lighting the forge pays from "
-        + amounts.number(figure.value().getAsDouble(), 1)
-        + " shoes at a stop, that is from the "
-        + ordinal(wholeShoes(figure))
-        + " shoe"
-        + range(figure, 1, "")
-        + "."
-        + missing;
-  }
-
-  private static String missing(CompareRates rates) {
-    if (rates.wage().isEmpty()) {
-      return " No hourly wage is given, so time counts for nothing here.";
-    }
-    return rates.gasPerMinute().isEmpty()
-        ? " No gas cost is given, so gas counts for nothing here."
-        : "";
-  }
-
-  private static String ordinal(int number) {
-    int last = number % 10;
-    boolean teen = number % 100 / 10 == 1;
-    String ending =
-        teen || last > 3 || last == 0 ? "th" : last == 1 ? "st" : last == 2 ? "nd" : "rd";
-    return number + ending;
-  }
-
-  private String range(BreakEven figure, int decimals, String unit) {
+    String from = one(figure.value().getAsDouble());
+    Message shoe = ordinal(wholeShoes(figure));
     return figure
         .interval()
         .map(
             each ->
-                " (most likely between "
-                    + amounts.number(each.low(), decimals)
-                    + " and "
-                    + amounts.number(each.high(), decimals)
-                    + unit
-                    + ")")
-        .orElse("");
+                Message.of(
+                    "comparison.forge.paysBetween", from, shoe, one(each.low()), one(each.high())))
+        .orElse(Message.of("comparison.forge.pays", from, shoe));
+  }
+
+  /** A number with one decimal. */
+  private String one(double value) {
+    return amounts.number(value, 1);
+  }
+
+  private static Optional<Message> missing(CompareRates rates) {
+    if (rates.wage().isEmpty()) {
+      return Optional.of(Message.of("comparison.forge.noWage"));
+    }
+    return rates.gasPerMinute().isEmpty()
+        ? Optional.of(Message.of("comparison.forge.noGas"))
+        : Optional.empty();
+  }
+
+  /** English has four endings; another language may give all four one text. */
+  private static Message ordinal(int number) {
+    boolean teen = number % 100 / 10 == 1;
+    return Message.of(
+        switch (teen ? 0 : number % 10) {
+          case 1 -> "comparison.ordinal.st";
+          case 2 -> "comparison.ordinal.nd";
+          case 3 -> "comparison.ordinal.rd";
+          default -> "comparison.ordinal.th";
+        },
+        number);
   }
 
   /** What a handmade set needs. */
   String handmade() {
     BreakEven extra = all.breakEven(BreakEven.EXTRA_PRICE);
-    BreakEven making = all.breakEven(BreakEven.MAKING_MINUTES);
     if (extra.value().isEmpty()) {
-      return "Handmade shoes: the book has too few handmade and keg sets of one sort to say what a"
-          + " handmade set should cost.";
+      return text.say("comparison.set.few");
     }
     if (holdsZero(extra)) {
-      return cannotTell(extra);
+      return text.say(cannotTell(extra));
     }
+    Interval interval = extra.interval().orElseThrow();
     double more = extra.value().getAsDouble();
-    String price =
-        more > 0
-            ? "A handmade set needs "
-                + amounts.money(more)
-                + " more than it is charged now to earn by the hour what keg earns"
-            : "A handmade set already earns more by the hour than keg; it would still do so at "
-                + amounts.money(-more)
-                + " less";
-    String between =
-        extra
-            .interval()
-            .map(
-                each ->
-                    " (the change in price most likely between "
-                        + amounts.money(each.low())
-                        + " and "
-                        + amounts.money(each.high())
-                        + ")")
-            .orElse("");
-    return price + between + "; " + making(making);
+    Message price =
+        Message.of(
+            more > 0 ? "comparison.set.needs" : "comparison.set.earns",
+            amounts.money(Math.abs(more)),
+            amounts.money(interval.low()),
+            amounts.money(interval.high()));
+    Message making = making(all.breakEven(BreakEven.MAKING_MINUTES));
+    return text.say(Message.joined("; ", List.of(price, making)));
   }
 
-  private String cannotTell(BreakEven extra) {
+  private Message cannotTell(BreakEven extra) {
     Interval interval = extra.interval().orElse(new Interval(0, 0));
-    return "A handmade set: can't tell yet whether it earns by the hour what keg earns; the change"
-        + " in price at which it would lies most likely between %s and %s. %s."
-            .formatted(
-                amounts.money(interval.low()),
-                amounts.money(interval.high()),
-                Numbers.capital(moreSets(extra).words(Question.HANDMADE_WITH_KEG, amounts)));
+    return Message.of(
+        "comparison.set.untold",
+        amounts.money(interval.low()),
+        amounts.money(interval.high()),
+        moreSets(extra).sentence(Question.HANDMADE_WITH_KEG));
   }
 
   /** How many more sets it would take to tell. */
@@ -175,23 +168,30 @@ final class BreakEvenReading {
             figure.value().getAsDouble(), figure.interval().get(), count, jobs.smallerIsA());
   }
 
-  private String making(BreakEven making) {
+  private Message making(BreakEven making) {
     if (making.value().isEmpty()) {
-      return "how long a shoe may take to make can't be told.";
+      return Message.of("comparison.making.untold");
     }
     if (making.never()) {
-      return "at today's price it would not do so even if making took no time at all.";
+      return Message.of("comparison.making.never");
     }
-    String now =
-        all.breakEven(BreakEven.MAKING_NOW).value().stream()
-            .mapToObj(each -> ", against " + amounts.number(each, 1) + " now")
-            .findFirst()
-            .orElse("");
-    return "at today's price a shoe may take "
-        + amounts.number(making.value().getAsDouble(), 1)
-        + " minutes to make"
-        + range(making, 1, " minutes")
-        + now
-        + ".";
+    String may = one(making.value().getAsDouble());
+    OptionalDouble now = all.breakEven(BreakEven.MAKING_NOW).value();
+    return making
+        .interval()
+        .map(each -> mayBetween(may, each, now))
+        .orElseGet(
+            () ->
+                now.isPresent()
+                    ? Message.of("comparison.making.mayNow", may, one(now.getAsDouble()))
+                    : Message.of("comparison.making.may", may));
+  }
+
+  private Message mayBetween(String may, Interval interval, OptionalDouble now) {
+    String low = one(interval.low());
+    String high = one(interval.high());
+    return now.isPresent()
+        ? Message.of("comparison.making.mayBetweenNow", may, low, high, one(now.getAsDouble()))
+        : Message.of("comparison.making.mayBetween", may, low, high);
   }
 }

@@ -8,11 +8,14 @@ import clenchbook.comparison.questions.Comparison;
 import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
 import clenchbook.comparison.questions.Trend;
+import clenchbook.comparison.questions.Way;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Chart;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.statistics.Interval;
 import clenchbook.statistics.Side;
 import clenchbook.statistics.StratifiedEstimate;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,11 +33,13 @@ final class ComparisonPictures {
   private final Comparisons all;
   private final Reading reading;
   private final Amounts amounts;
+  private final FigureText text;
 
   ComparisonPictures(Comparisons all) {
     this.all = all;
     this.reading = new Reading(all.rates());
     this.amounts = new Amounts(all.rates());
+    this.text = all.rates().text();
   }
 
   /**
@@ -48,36 +53,36 @@ final class ComparisonPictures {
     StratifiedEstimate found = comparison.estimate().orElseThrow();
     Question question = comparison.question();
     List<Chart.DotGroup> groups = new ArrayList<>();
-    groups.add(group(comparison, Side.A, question.nameA()));
-    groups.add(group(comparison, Side.B, question.nameB()));
+    groups.add(group(comparison, Side.A, question.a()));
+    groups.add(group(comparison, Side.B, question.b()));
     Interval wider =
         comparison.wider().orElse(new Interval(found.difference(), found.difference()));
     groups.add(
         new Chart.DotGroup(
-            question.nameA() + " less " + question.nameB(),
+            say(question, "comparison.dots.hot", "comparison.dots.handmade"),
             List.of(),
             Optional.of(new Chart.Interval(found.difference(), wider.low(), wider.high()))));
     return Optional.of(
         new Block.Picture(
-            Reading.title(comparison),
+            text.say(Reading.title(comparison)),
             reading.caption(comparison),
             new Chart.Dots(
-                "each dot is a job, set against the mean of " + question.nameB() + " in its sort",
-                unit(comparison.measure()) + " more or less",
+                say(question, "comparison.dots.hot.across", "comparison.dots.handmade.across"),
+                moreOrLess(comparison.measure()),
                 groups)));
   }
 
-  private String unit(Measure measure) {
-    return measure.unit() == Measure.Unit.MONEY ? all.rates().text().currencySign() : "minutes";
+  private String say(Question question, String hotKey, String handmadeKey) {
+    return text.say(WayTexts.by(question, hotKey, handmadeKey));
   }
 
-  private String upTitle(Measure measure) {
+  private String moreOrLess(Measure measure) {
     return measure.unit() == Measure.Unit.MONEY
-        ? measure.title() + ", " + all.rates().text().currencySign()
-        : measure.title();
+        ? text.say("comparison.dots.money", text.currencySign())
+        : text.say("comparison.dots.minutes");
   }
 
-  private static Chart.DotGroup group(Comparison comparison, Side side, String name) {
+  private Chart.DotGroup group(Comparison comparison, Side side, Way way) {
     Map<String, Double> means = comparison.meansOfB();
     List<Double> values =
         comparison.used().stream()
@@ -85,9 +90,10 @@ final class ComparisonPictures {
             .map(entry -> entry.value() - means.getOrDefault(entry.stratum(), 0.0))
             .toList();
     int step = (values.size() + MOST_DOTS - 1) / MOST_DOTS;
-    String every = step > 1 ? ", one in " + step + " drawn" : "";
+    String name = text.say(way.told());
+    String jobs = String.valueOf(values.size());
     return new Chart.DotGroup(
-        name + " (" + values.size() + every + ")",
+        step > 1 ? text.say("comparison.dots.oneIn", name, jobs, step) : name + " (" + jobs + ")",
         step > 1 ? everyOf(values, step) : values,
         Optional.empty());
   }
@@ -105,26 +111,34 @@ final class ComparisonPictures {
       return Optional.empty();
     }
     List<Chart.Line> lines = new ArrayList<>();
-    lines.add(line("what lighting the forge brings", ForgeBreakEven.CurvePoint::gain, false));
+    lines.add(line(text.say("comparison.curve.brings"), ForgeBreakEven.CurvePoint::gain, false));
     if (all.curve().stream().allMatch(point -> point.interval().isPresent())) {
-      lines.add(line("at least", point -> point.interval().orElseThrow().low(), true));
-      lines.add(line("at most", point -> point.interval().orElseThrow().high(), true));
+      lines.add(
+          line(
+              text.say("comparison.curve.atLeast"),
+              point -> point.interval().orElseThrow().low(),
+              true));
+      lines.add(
+          line(
+              text.say("comparison.curve.atMost"),
+              point -> point.interval().orElseThrow().high(),
+              true));
     }
     BreakEven figure = all.breakEven(BreakEven.SHOES_PER_STOP);
     List<Chart.Limit> marks =
         figure.known() && figure.value().getAsDouble() <= ForgeBreakEven.LONGEST_STOP
-            ? List.of(new Chart.Limit("it pays from here", figure.value().getAsDouble()))
+            ? List.of(
+                new Chart.Limit(text.say("comparison.curve.pays"), figure.value().getAsDouble()))
             : List.of();
     return Optional.of(
         new Block.Picture(
-            "When lighting the forge pays",
-            "Above the line lighting the forge pays; the outer lines hold most of what the book"
-                + " allows.",
+            text.say("comparison.curve.title"),
+            text.say("comparison.curve.caption"),
             new Chart.Lines(
-                "hot shoes at the stop",
-                all.rates().text().currencySign() + " a stop",
+                text.say("comparison.curve.shoes"),
+                text.say("comparison.curve.aStop", text.currencySign()),
                 lines,
-                List.of(new Chart.Limit("neither gain nor loss", 0)),
+                List.of(new Chart.Limit(text.say("comparison.curve.zero"), 0)),
                 marks)));
   }
 
@@ -147,17 +161,14 @@ final class ComparisonPictures {
       return Optional.empty();
     }
     List<String> categories =
-        Shift.A_FIFTH.stream()
-            .map(
-                shift -> shift.name() + (shift.percent() < 0 ? ", a fifth less" : ", a fifth more"))
-            .toList();
+        Shift.A_FIFTH.stream().map(shift -> text.say(FifthTexts.bar(shift))).toList();
     return Optional.of(
         new Block.Picture(
-            "What a fifth more or less changes",
-            "Each bar is the change if one input were a fifth less or more and all else as it is.",
+            text.say("comparison.fifth.title"),
+            text.say("comparison.fifth.caption"),
             new Chart.Columns(
                 "",
-                "change in " + all.rates().text().currencySign(),
+                text.say("comparison.fifth.change", text.currencySign()),
                 categories,
                 series,
                 false,
@@ -171,8 +182,8 @@ final class ComparisonPictures {
     boolean drawn = !own.isEmpty() && own.stream().allMatch(each -> each.change().isPresent());
     String name =
         quantity.equals(Sensitivity.GAIN)
-            ? "gain of the forge at a stop of " + Numbers.count(all.stopShoes(), "shoe", "shoes")
-            : "extra price a handmade set needs";
+            ? text.say("comparison.fifth.gain", all.stopShoes())
+            : text.say("comparison.fifth.price");
     return drawn
         ? Optional.of(
             new Chart.Series(
@@ -183,31 +194,23 @@ final class ComparisonPictures {
   }
 
   /** Which input matters most for each figure. */
-  String sensitivityWords() {
-    List<String> parts = new ArrayList<>();
-    most(Sensitivity.GAIN)
-        .ifPresent(each -> parts.add("what the forge brings at a stop hangs most on " + each));
-    most(BreakEven.EXTRA_PRICE)
-        .ifPresent(each -> parts.add("the extra price of a handmade set hangs most on " + each));
-    String words = String.join("; ", parts);
-    return words.isEmpty()
-        ? "There is nothing whose change could be shown yet."
-        : Numbers.capital(words) + ".";
+  Message sensitivityWords() {
+    Optional<Message> forge = most(Sensitivity.GAIN);
+    Optional<Message> set = most(BreakEven.EXTRA_PRICE);
+    if (forge.isPresent() && set.isPresent()) {
+      return Message.of("comparison.fifth.both", forge.get(), set.get());
+    }
+    return forge
+        .map(each -> Message.of("comparison.fifth.forge", each))
+        .or(() -> set.map(each -> Message.of("comparison.fifth.set", each)))
+        .orElse(Message.of("comparison.fifth.none"));
   }
 
-  private Optional<String> most(String quantity) {
+  private Optional<Message> most(String quantity) {
     return all.sensitivities().stream()
         .filter(each -> each.quantity().equals(quantity) && each.change().isPresent())
         .max(Comparator.comparingDouble(each -> Math.abs(each.change().getAsDouble())))
-        .map(
-            each ->
-                "the "
-                    + each.input()
-                    + " ("
-                    + (each.percent() < 0 ? "a fifth less" : "a fifth more")
-                    + " changes it by "
-                    + amounts.money(each.change().getAsDouble())
-                    + ")");
+        .map(each -> FifthTexts.matters(each, amounts.money(each.change().getAsDouble())));
   }
 
   /** One measure by month, for months with jobs on both sides; empty with fewer than two. */
@@ -224,21 +227,22 @@ final class ComparisonPictures {
     Question question = comparison.question();
     return Optional.of(
         new Block.Picture(
-            upTitle(comparison.measure()) + ", by month, " + question.title(),
-            "From %s to %s."
-                .formatted(
-                    all.rates().text().month(own.get(0).month()),
-                    all.rates().text().month(own.get(own.size() - 1).month())),
+            text.say(
+                "comparison.trend.title", amounts.titled(comparison.measure()), question.told()),
+            text.say(
+                "comparison.trend.caption",
+                text.month(own.get(0).month()),
+                text.month(own.get(own.size() - 1).month())),
             new Chart.Columns(
                 "",
-                upTitle(comparison.measure()),
+                amounts.titled(comparison.measure()),
                 own.stream().map(each -> each.month().toString()).toList(),
                 List.of(
                     new Chart.Series(
-                        question.nameA(),
+                        text.say(question.a().told()),
                         own.stream().map(each -> each.meanA().orElse(0)).toList()),
                     new Chart.Series(
-                        question.nameB(),
+                        text.say(question.b().told()),
                         own.stream().map(each -> each.meanB().orElse(0)).toList())),
                 false,
                 false,

@@ -33,8 +33,7 @@ final class ComparisonsAnswer {
   }
 
   FirstPage page() {
-    String sentence = "%s; %s.".formatted(breakEvens.forgeInShort(), breakEvens.handmadeInShort());
-    return FirstPage.of(sentence, picture(), toDo());
+    return FirstPage.of(breakEvens.inShort(), picture(), toDo());
   }
 
   private Optional<Block.Picture> picture() {
@@ -49,27 +48,24 @@ final class ComparisonsAnswer {
         ? Optional.empty()
         : Optional.of(
             new Block.Picture(
-                "Hot less cold, handmade less keg",
-                "A dot is the difference, its line what the book allows; a hollow dot can't be told"
-                    + " from none. Each row has its own scale.",
-                new Chart.Intervals("hot or handmade is less", "it is more", rows)));
+                text.say("comparison.first.picture"),
+                text.say("comparison.first.caption"),
+                new Chart.Intervals(
+                    text.say("comparison.first.less"), text.say("comparison.first.more"), rows)));
   }
 
   private Chart.IntervalRow row(Comparison comparison, double difference, Interval wider) {
     int decimals = amounts.decimals(comparison.measure());
     String figures =
-        "%s (%s to %s)"
-            .formatted(
-                amounts.number(difference, decimals),
-                amounts.number(wider.low(), decimals),
-                amounts.number(wider.high(), decimals));
+        text.say(
+            "comparison.first.range",
+            amounts.number(difference, decimals),
+            amounts.number(wider.low(), decimals),
+            amounts.number(wider.high(), decimals));
     String name =
-        "%s: %s"
-            .formatted(
-                Numbers.capital(comparison.question().nameA()),
-                comparison.measure().unit() == Measure.Unit.MONEY
-                    ? comparison.measure().title() + ", " + text.currencySign()
-                    : comparison.measure().title());
+        text.say(
+            WayTexts.by(comparison.question(), "comparison.first.hot", "comparison.first.handmade"),
+            amounts.titled(comparison.measure()));
     return new Chart.IntervalRow(
         name, new Chart.Interval(difference, wider.low(), wider.high()), figures);
   }
@@ -106,12 +102,12 @@ final class ComparisonsAnswer {
     return Optional.of(
         new Thing(
             Numbers.filed(more * sets),
-            "Ask %s more for a handmade set (most likely between %s and %s); %s sets were compared."
-                .formatted(
-                    amounts.money(more),
-                    amounts.money(interval.get().low()),
-                    amounts.money(interval.get().high()),
-                    amounts.count(sets))));
+            text.say(
+                "comparison.do.handmade",
+                amounts.money(more),
+                amounts.money(interval.get().low()),
+                amounts.money(interval.get().high()),
+                sets)));
   }
 
   private Thing losing(WorkPrice work) {
@@ -119,14 +115,13 @@ final class ComparisonsAnswer {
     String price = work.list().map(text::money).orElse("–");
     return new Thing(
         lost,
-        "%s lost %s over %s: a price of %s without tax would pay its costs and the wage; the list"
-                .formatted(
-                    work.work(), text.about(lost), jobs(work.jobs()), text.money(work.forWage()))
-            + " has %s.".formatted(price));
-  }
-
-  private String jobs(int count) {
-    return count == 1 ? "1 job" : amounts.count(count) + " jobs";
+        text.say(
+            "comparison.do.losing",
+            work.work(),
+            text.about(lost),
+            work.jobs(),
+            text.money(work.forWage()),
+            price));
   }
 
   private Optional<Thing> callbacks() {
@@ -137,21 +132,16 @@ final class ComparisonsAnswer {
         : Optional.of(
             new Thing(
                 cost,
-                (count == 1
-                        ? "1 callback within %2$s days cost %3$s: the annex names the work it came"
-                            + " from."
-                        : "%1$s callbacks within %2$s days cost %3$s: the annex names the work they"
-                            + " came from.")
-                    .formatted(
-                        amounts.count(count),
-                        amounts.count(all.rates().callbackDays()),
-                        text.about(cost))));
+                text.say(
+                    "comparison.do.callbacks",
+                    count,
+                    all.rates().callbackDays(),
+                    text.about(cost))));
   }
 
   private Thing underList(UnderList first) {
     return new Thing(
         first.by(),
-        "%s was billed %s under the list over %s: say whether that is still meant."
-            .formatted(first.owner(), text.about(first.by()), jobs(first.jobs())));
+        text.say("comparison.do.under", first.owner(), text.about(first.by()), first.jobs()));
   }
 }

@@ -3,18 +3,20 @@ package clenchbook.comparison;
 import clenchbook.comparison.questions.CompareRates;
 import clenchbook.comparison.questions.Comparison;
 import clenchbook.comparison.questions.Measure;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.statistics.EffectsModel;
-import java.util.ArrayList;
+import clenchbook.texts.Message;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The second way of working it out, each horse set against itself, in plain words. */
 final class GuardReading {
   private final Amounts amounts;
+  private final FigureText text;
 
   GuardReading(CompareRates rates) {
     this.amounts = new Amounts(rates);
+    this.text = rates.text();
   }
 
   /** What the second way says of it; empty where both agree. */
@@ -33,17 +35,20 @@ final class GuardReading {
     EffectsModel.Answer guard = comparison.guard().orElseThrow();
     Measure measure = comparison.measure();
     double first = comparison.estimate().orElseThrow().difference();
-    boolean sign = comparison.agreement() == Comparison.Agreement.OTHER_SIGN;
-    return Reading.start(comparison)
-        + "the two ways of reckoning do not agree: like with like gives "
-        + amounts.signed(measure, first)
-        + ", each horse set against itself gives "
-        + amounts.signed(measure, guard.difference())
-        + (sign ? "" : ", and their intervals have nothing in common")
-        + (bothHoldZero(comparison) ? "; both are well within what chance can do" : "")
-        + ". Trust neither until there are more horses shod both ways ("
-        + guard.groupsOnBothSides()
-        + " so far).";
+    return text.say(
+        disagreeKey(comparison),
+        Reading.title(comparison),
+        amounts.signed(measure, first),
+        amounts.signed(measure, guard.difference()),
+        guard.groupsOnBothSides());
+  }
+
+  private static String disagreeKey(Comparison comparison) {
+    boolean chance = bothHoldZero(comparison);
+    if (comparison.agreement() == Comparison.Agreement.OTHER_SIGN) {
+      return chance ? "comparison.second.oppositeByChance" : "comparison.second.opposite";
+    }
+    return chance ? "comparison.second.apartByChance" : "comparison.second.apart";
   }
 
   private static boolean bothHoldZero(Comparison comparison) {
@@ -60,27 +65,23 @@ final class GuardReading {
   /** Which measures the second way agrees on, and which it can't be tried on; empty for neither. */
   Optional<String> guards(List<Comparison> ofOneQuestion) {
     List<Comparison> enough = ofOneQuestion.stream().filter(Comparison::enough).toList();
-    String agree = measures(enough, Comparison.Agreement.AGREE);
-    String untried = measures(enough, Comparison.Agreement.NOT_TRIED);
-    List<String> parts = new ArrayList<>();
-    if (!agree.isEmpty()) {
-      parts.add("agrees on " + agree);
+    List<Message> agree = measures(enough, Comparison.Agreement.AGREE);
+    List<Message> untried = measures(enough, Comparison.Agreement.NOT_TRIED);
+    if (agree.isEmpty() && untried.isEmpty()) {
+      return Optional.empty();
     }
-    if (!untried.isEmpty()) {
-      parts.add("could not be tried on " + untried + ", since too few horses were shod both ways");
-    }
-    return parts.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "The second way, which sets each horse against itself, "
-                + String.join("; it ", parts)
-                + ".");
+    return Optional.of(
+        untried.isEmpty()
+            ? text.say("comparison.second.agrees", agree)
+            : agree.isEmpty()
+                ? text.say("comparison.second.untried", untried)
+                : text.say("comparison.second.agreesAndUntried", agree, untried));
   }
 
-  private static String measures(List<Comparison> some, Comparison.Agreement agreement) {
+  private static List<Message> measures(List<Comparison> some, Comparison.Agreement agreement) {
     return some.stream()
         .filter(each -> each.agreement() == agreement)
-        .map(each -> each.measure().title())
-        .collect(Collectors.joining(", "));
+        .map(each -> each.measure().told())
+        .toList();
   }
 }

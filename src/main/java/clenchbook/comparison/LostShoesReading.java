@@ -2,59 +2,53 @@ package clenchbook.comparison;
 
 import clenchbook.comparison.lostshoes.LostShoes;
 import clenchbook.comparison.questions.CompareRates;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.statistics.Proportion;
-import java.util.Optional;
+import clenchbook.texts.Message;
+import java.math.RoundingMode;
 
 /** The shoes found lost, in plain words. */
 final class LostShoesReading {
   private final Amounts amounts;
+  private final FigureText text;
 
   LostShoesReading(CompareRates rates) {
     this.amounts = new Amounts(rates);
+    this.text = rates.text();
   }
 
   /** What the shoes found lost show. */
   String sentence(LostShoes lost) {
-    String start = "Lost shoes, hot with cold: ";
-    Optional<Proportion> hot = lost.hot().share();
-    Optional<Proportion> cold = lost.cold().share();
-    if (hot.isEmpty() || cold.isEmpty()) {
-      String none = hot.isEmpty() ? "hot" : "cold";
-      return start
-          + "no shoe put on "
-          + none
-          + " was seen again in this period, so there is nothing to compare.";
+    if (lost.hot().share().isEmpty()) {
+      return text.say("comparison.lost.noneHot");
     }
-    return start
-        + worn(lost.hot(), "hot", lost.horsesHot())
-        + "; "
-        + worn(lost.cold(), "cold", lost.horsesCold())
-        + "; "
-        + lostVerdict(lost);
+    if (lost.cold().share().isEmpty()) {
+      return text.say("comparison.lost.noneCold");
+    }
+    return text.say(
+        Message.of(
+            verdictKey(lost),
+            worn("comparison.lost.hot", lost.hot(), lost.horsesHot()),
+            worn("comparison.lost.cold", lost.cold(), lost.horsesCold())));
   }
 
-  private String worn(LostShoes.Tally tally, String method, int horses) {
+  private Message worn(String key, LostShoes.Tally tally, int horses) {
     Proportion share = tally.share().orElseThrow();
-    return "of "
-        + amounts.number(tally.on(), 0)
-        + " shoes put on "
-        + method
-        + " (on "
-        + Numbers.count(horses, "horse", "horses")
-        + ") "
-        + amounts.percent(share.share())
-        + " were lost before the next visit, most likely between "
-        + amounts.percent(share.wilson().low())
-        + " and "
-        + amounts.percent(share.wilson().high());
+    return Message.of(
+        key,
+        Numbers.filed(tally.on()).setScale(0, RoundingMode.HALF_UP).longValueExact(),
+        horses,
+        amounts.percent(share.share()),
+        amounts.percent(share.wilson().low()),
+        amounts.percent(share.wilson().high()));
   }
 
-  private static String lostVerdict(LostShoes lost) {
+  private static String verdictKey(LostShoes lost) {
     return switch (lost.verdict()) {
-      case A_LOWER -> "hot-fitted shoes were lost less often.";
-      case A_HIGHER -> "hot-fitted shoes were lost more often.";
-      case NO_DIFFERENCE_SHOWN -> "which is lost less often, the book can't tell yet.";
-      case NOT_ENOUGH_JOBS -> "that is too few to say anything.";
+      case A_LOWER -> "comparison.lost.less";
+      case A_HIGHER -> "comparison.lost.more";
+      case NO_DIFFERENCE_SHOWN -> "comparison.lost.untold";
+      case NOT_ENOUGH_JOBS -> "comparison.lost.few";
     };
   }
 }

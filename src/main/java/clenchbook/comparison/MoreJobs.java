@@ -3,8 +3,10 @@ package clenchbook.comparison;
 import clenchbook.comparison.questions.Comparison;
 import clenchbook.comparison.questions.Question;
 import clenchbook.comparison.questions.Verdict;
+import clenchbook.comparison.questions.Way;
 import clenchbook.statistics.Interval;
 import clenchbook.statistics.StratifiedEstimate;
+import clenchbook.texts.Message;
 import java.util.OptionalInt;
 
 /**
@@ -60,15 +62,21 @@ record MoreJobs(OptionalInt jobs, boolean wanted, boolean smallerIsA) {
     return jobs.isPresent() ? String.valueOf(jobs.getAsInt()) : "";
   }
 
-  /** In words that stand after {@code can't tell yet}. */
-  String words(Question question, Amounts amounts) {
-    if (jobs.isEmpty()) {
-      return "a difference, if there is one, is too small for a book of this size to show";
-    }
-    String name = smallerIsA ? question.nameA() : question.nameB();
-    return (jobs.getAsInt() == 1
-            ? "1 more %2$s job like these would tell"
-            : "about %1$s more %2$s jobs like these would tell")
-        .formatted(amounts.count(jobs.getAsInt()), name);
+  /** What it would take, within a sentence. */
+  Message words(Question question) {
+    return jobs.isPresent()
+        ? WayTexts.moreWouldTell(smaller(question), jobs.getAsInt())
+        : Message.of("comparison.more.none");
+  }
+
+  /** The same as a sentence. */
+  Message sentence(Question question) {
+    return jobs.isPresent()
+        ? WayTexts.moreWouldTellSentence(smaller(question), jobs.getAsInt())
+        : Message.of("comparison.more.none.sentence");
+  }
+
+  private Way smaller(Question question) {
+    return smallerIsA ? question.a() : question.b();
   }
 }

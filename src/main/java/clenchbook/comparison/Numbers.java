@@ -47,12 +47,4 @@ final class Numbers {
   static BigDecimal filed(double value) {
     return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
   }
-
-  static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  static String count(long count, String one, String many) {
-    return count == 1 ? "1 " + one : count + " " + many;
-  }
 }

@@ -1,13 +1,16 @@
 package clenchbook.comparison;
 
+import clenchbook.book.Shaping;
 import clenchbook.comparison.pricing.CallbackSum;
 import clenchbook.comparison.pricing.Pricing;
 import clenchbook.comparison.pricing.UnderList;
 import clenchbook.comparison.pricing.WorkPrice;
 import clenchbook.comparison.questions.CompareRates;
+import clenchbook.comparison.questions.Way;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,20 +33,17 @@ final class PriceBlocks {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Heading(1, "The price to ask"));
+    blocks.add(new Block.Heading(1, text.say("comparison.price.heading")));
     if (pricing.works().isEmpty()) {
-      blocks.add(new Block.Paragraph("There is no work in this period to price."));
+      blocks.add(new Block.Paragraph(text.say("comparison.price.none")));
       return blocks;
     }
     blocks.add(new Block.Paragraph(basis()));
     if (pricing.impossible() > 0) {
       blocks.add(
-          new Block.Paragraph(
-              Numbers.count(pricing.impossible(), "job claims", "jobs claim")
-                  + " more minutes than a day has. No comparison uses such minutes, but the labour"
-                  + " they stand for is in the costs below: put them right first."));
+          new Block.Paragraph(text.say("comparison.price.impossible", pricing.impossible())));
     }
-    losses().forEach(text -> blocks.add(new Block.Paragraph(text)));
+    losses().forEach(words -> blocks.add(new Block.Paragraph(words)));
     blocks.add(prices());
     blocks.add(new Block.Paragraph(rise()));
     callbackWords().ifPresent(words -> blocks.add(new Block.Paragraph(words)));
@@ -56,7 +56,7 @@ final class PriceBlocks {
     if (pricing.works().isEmpty()) {
       return blocks;
     }
-    blocks.add(new Block.Heading(1, "Under the list, and callbacks"));
+    blocks.add(new Block.Heading(1, text.say("comparison.under.heading")));
     underList(blocks);
     callbacks(blocks);
     return blocks;
@@ -67,25 +67,24 @@ final class PriceBlocks {
   }
 
   private String basis() {
-    String target =
-        pricing.target().movePointRight(2).stripTrailingZeros().toPlainString()
-            + " % ("
-            + (pricing.targetGiven() ? "given" : "default, since none is given")
-            + ")";
-    String wage =
-        pricing.wageGiven()
-            ? "the hourly wage of "
-                + money(rates.minor().round(rates.wage().orElse(BigDecimal.ZERO)))
-            : "no wage, because none is given: time costs nothing here, so these prices are too"
-                + " low";
-    return "All prices are without tax, in "
-        + text.currencySign()
-        + ", and are means over the period: a job pays for its materials, gas, sundries, travel,"
-        + " overheads and "
-        + wage
-        + ". The target margin is "
-        + target
-        + " of the price.";
+    BigDecimal target = pricing.target().movePointRight(2).stripTrailingZeros();
+    return text.say(
+        Message.joined(
+            " ",
+            List.of(
+                wage(),
+                pricing.targetGiven()
+                    ? Message.of("comparison.price.target.given", target)
+                    : Message.of("comparison.price.target.default", target))));
+  }
+
+  private Message wage() {
+    return pricing.wageGiven()
+        ? Message.of(
+            "comparison.price.withWage",
+            text.currencySign(),
+            money(rates.minor().round(rates.wage().orElse(BigDecimal.ZERO))))
+        : Message.of("comparison.price.withoutWage", text.currencySign());
   }
 
   private List<String> losses() {
@@ -96,36 +95,33 @@ final class PriceBlocks {
   }
 
   private String loss(WorkPrice work) {
-    WorkPrice.Loss why = work.loses().orElseThrow();
-    if (why == WorkPrice.Loss.FREE) {
-      return work.work()
-          + " was done for nothing: "
-          + Numbers.count(work.jobs(), "job", "jobs")
-          + " cost "
-          + money(work.cost())
-          + ".";
-    }
-    return work.work()
-        + " loses money: "
-        + Numbers.count(work.jobs(), "job leaves ", "jobs leave ")
-        + money(work.leftAfterCallbacks())
-        + " after everything"
-        + (work.callbacks() > 0 ? " and their callbacks" : "")
-        + ", and what lies furthest above the usual is "
-        + why.word()
-        + ".";
+    return text.say(
+        switch (work.loses().orElseThrow()) {
+          case FREE ->
+              Message.of("comparison.price.free", work.work(), work.jobs(), money(work.cost()));
+          case TRAVEL -> loses("comparison.price.loses.travel", work);
+          case MINUTES -> loses("comparison.price.loses.minutes", work);
+          case MATERIALS -> loses("comparison.price.loses.materials", work);
+          case CALLBACKS -> loses("comparison.price.loses.callbacks", work);
+        });
+  }
+
+  private Message loses(String key, WorkPrice work) {
+    return Message.of(
+        key, work.work(), work.jobs(), money(work.leftAfterCallbacks()), work.callbacks());
   }
 
   private Block prices() {
     return TableOf.rows(pricing.works())
-        .words("Work", 4, WorkPrice::work)
-        .count("Jobs", 1, WorkPrice::jobs)
-        .number("List", 2, work -> work.list().map(text::amount).orElse(""))
-        .number("Meets the wage", 2, each -> text.amount(each.forWage()))
-        .number("Meets the target", 2, each -> text.amount(each.forTarget()))
-        .number("Left in all", 2, each -> text.amount(each.margin()))
-        .number("5 % more brings", 2, each -> text.amount(each.riseBrings()))
-        .captioned("Prices by Work");
+        .words(text.say("comparison.price.work"), 4, WorkPrice::work)
+        .count(text.say("comparison.price.jobs"), 1, WorkPrice::jobs)
+        .number(
+            text.say("comparison.price.list"), 2, work -> work.list().map(text::amount).orElse(""))
+        .number(text.say("comparison.price.wage"), 2, each -> text.amount(each.forWage()))
+        .number(text.say("comparison.price.target"), 2, each -> text.amount(each.forTarget()))
+        .number(text.say("comparison.price.left"), 2, each -> text.amount(each.margin()))
+        .number(text.say("comparison.price.rise"), 2, each -> text.amount(each.riseBrings()))
+        .captioned(text.say("comparison.price.title"));
   }
 
   private String rise() {
@@ -133,40 +129,42 @@ final class PriceBlocks {
         pricing.works().stream()
             .map(WorkPrice::riseBrings)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
-    return "At this period's mix a rise of 5 % on everything brings " + money(sum) + ".";
+    return text.say("comparison.price.riseBrings", money(sum));
   }
 
   private void underList(List<Block> blocks) {
     if (pricing.underList().isEmpty()) {
-      blocks.add(new Block.Paragraph("Nobody was billed under the list, free visits apart."));
+      blocks.add(new Block.Paragraph(text.say("comparison.under.none")));
       return;
     }
-    String rest = pricing.underList().size() > MOST_ROWS ? " (the first " + MOST_ROWS + ")" : "";
+    String title =
+        pricing.underList().size() > MOST_ROWS
+            ? text.say("comparison.under.titleFirst", MOST_ROWS)
+            : text.say("comparison.under.title");
     blocks.add(
         TableOf.rows(pricing.underList().stream().limit(MOST_ROWS).toList())
-            .words("Owner", 4, UnderList::owner)
-            .count("Jobs", 1, UnderList::jobs)
-            .number("Under the list by", 2, each -> text.amount(each.by()))
-            .captioned("Billed under the list, free visits apart" + rest));
+            .words(text.say("comparison.under.owner"), 4, UnderList::owner)
+            .count(text.say("comparison.price.jobs"), 1, UnderList::jobs)
+            .number(text.say("comparison.under.by"), 2, each -> text.amount(each.by()))
+            .captioned(title));
   }
 
   private Optional<String> callbackWords() {
     int days = rates.callbackDays();
     int count = pricing.callbacks().size();
     if (count == 0) {
-      return Optional.of(
-          "No free or lost-shoe visit came within %s days of the visit before it."
-              .formatted(text.count(days)));
+      return Optional.of(text.say("comparison.callbacks.none", days));
     }
     return Optional.of(
-        (count == 1
-                ? "1 free or lost-shoe visit came within %2$s days of shoes being put on; time"
-                    + " included, it cost %3$s beyond what was charged. That cost belongs to the"
-                    + " work that brought it about."
-                : "%1$s free or lost-shoe visits came within %2$s days of shoes being put on; time"
-                    + " included, they cost %3$s beyond what was charged. That cost belongs to the"
-                    + " work that brought them about.")
-            .formatted(text.count(count), text.count(days), money(pricing.callbackNetCost())));
+        text.say("comparison.callbacks.cost", count, days, money(pricing.callbackNetCost())));
+  }
+
+  private static Message shaped(CallbackSum sum) {
+    return switch (sum.shaping().orElse(Shaping.NONE)) {
+      case HOT -> Way.HOT.told();
+      case COLD -> Way.COLD.told();
+      case NONE -> Message.of("comparison.callbacks.notShaped");
+    };
   }
 
   private void callbacks(List<Block> blocks) {
@@ -175,12 +173,13 @@ final class PriceBlocks {
     }
     blocks.add(
         TableOf.rows(pricing.callbackSums().stream().filter(each -> each.callbacks() > 0).toList())
-            .words("Work", 4, CallbackSum::work)
-            .words("Shaped", 1, CallbackSum::method)
-            .count("Jobs", 1, CallbackSum::jobs)
-            .count("Callbacks", 1, CallbackSum::callbacks)
-            .number("Cost", 2, each -> text.amount(each.cost()))
-            .number("Charged", 2, each -> text.amount(each.charged()))
-            .captioned("Callbacks by the work that caused them"));
+            .words(text.say("comparison.price.work"), 4, CallbackSum::work)
+            .words(text.say("comparison.callbacks.shaped"), 1, each -> text.say(shaped(each)))
+            .count(text.say("comparison.price.jobs"), 1, CallbackSum::jobs)
+            .count(text.say("comparison.callbacks.count"), 1, CallbackSum::callbacks)
+            .number(text.say("comparison.callbacks.costs"), 2, each -> text.amount(each.cost()))
+            .number(
+                text.say("comparison.callbacks.charged"), 2, each -> text.amount(each.charged()))
+            .captioned(text.say("comparison.callbacks.title")));
   }
 }

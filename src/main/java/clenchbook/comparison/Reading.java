@@ -6,36 +6,38 @@ import clenchbook.comparison.questions.Exclusion;
 import clenchbook.comparison.questions.Measure;
 import clenchbook.comparison.questions.Question;
 import clenchbook.comparison.questions.Verdict;
+import clenchbook.reports.blocks.FigureText;
 import clenchbook.statistics.Interval;
 import clenchbook.statistics.Side;
 import clenchbook.statistics.StratifiedEstimate;
+import clenchbook.texts.Message;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 
 /** The comparisons in plain words, one sentence a question, fit to be read aloud. */
 public final class Reading {
   private final Amounts amounts;
+  private final FigureText text;
 
   Reading(CompareRates rates) {
     this.amounts = new Amounts(rates);
+    this.text = rates.text();
   }
 
   /** What one question and measure shows. */
   String sentence(Comparison comparison) {
-    return start(comparison) + shown(comparison);
-  }
-
-  /** The words that a sentence on a comparison begins with. */
-  static String start(Comparison comparison) {
-    return title(comparison) + ": ";
+    return text.say(shown(comparison));
   }
 
   /** The measure and the question, as a sentence or a picture's title begins. */
-  static String title(Comparison comparison) {
-    return Numbers.capital(comparison.measure().title()) + ", " + comparison.question().title();
+  static Message title(Comparison comparison) {
+    return Message.joined(
+        ", ", List.of(comparison.measure().heading(), comparison.question().told()));
   }
 
-  private String shown(Comparison comparison) {
+  private Message shown(Comparison comparison) {
     return switch (comparison.verdict()) {
       case NOT_ENOUGH_JOBS -> tooThin(comparison);
       case A_LOWER, A_HIGHER -> difference(comparison);
@@ -48,162 +50,163 @@ public final class Reading {
     return comparison.entered().stream().filter(each -> each.side() == side).count();
   }
 
-  private static String tooThin(Comparison comparison) {
+  private static Message tooThin(Comparison comparison) {
     Question question = comparison.question();
+    Message title = title(comparison);
     long a = count(comparison, Side.A);
     long b = count(comparison, Side.B);
     if (a == 0 && b == 0) {
-      return "no job of this period can be used" + mostly(comparison.leftOut()) + ".";
+      return none(title, comparison.leftOut());
     }
     if (a == 0 || b == 0) {
-      String only = a == 0 ? question.nameB() : question.nameA();
-      String none = a == 0 ? question.nameA() : question.nameB();
-      return "all "
-          + Numbers.count(a + b, "usable job was ", "usable jobs were ")
-          + only
-          + ", so there is nothing "
-          + none
-          + " to compare with.";
+      return WayTexts.only(a == 0 ? question.b() : question.a(), title, a + b);
     }
-    if (comparison.estimate().isEmpty()) {
-      return "there are "
-          + a
-          + " "
-          + question.nameA()
-          + " and "
-          + b
-          + " "
-          + question.nameB()
-          + " jobs, but no sort of job was done at least twice both ways, so like can't be compared"
-          + " with like.";
-    }
-    StratifiedEstimate found = comparison.estimate().get();
-    return "only "
-        + found.countA()
-        + " "
-        + question.nameA()
-        + " and "
-        + found.countB()
-        + " "
-        + question.nameB()
-        + " jobs can be compared like with like, and fewer than "
-        + Verdict.FEWEST
-        + " on a side say nothing yet.";
+    return comparison
+        .estimate()
+        .map(found -> few(question, title, found))
+        .orElseGet(
+            () ->
+                Message.of(
+                    WayTexts.by(question, "comparison.unlike.hot", "comparison.unlike.handmade"),
+                    title,
+                    a,
+                    b));
   }
 
-  private static String mostly(Map<Exclusion, Integer> leftOut) {
+  private static Message few(Question question, Message title, StratifiedEstimate found) {
+    return Message.of(
+        WayTexts.by(question, "comparison.few.hot", "comparison.few.handmade"),
+        title,
+        found.countA(),
+        found.countB(),
+        Verdict.FEWEST);
+  }
+
+  private static Message none(Message title, Map<Exclusion, Integer> leftOut) {
     return leftOut.entrySet().stream()
         .max(
             Comparator.comparingInt((Map.Entry<Exclusion, Integer> each) -> each.getValue())
                 .thenComparing(Map.Entry::getKey, Comparator.reverseOrder()))
-        .map(each -> ", most of them because: " + each.getKey().words())
-        .orElse("");
+        .map(each -> Message.of("comparison.noneMostly", title, each.getKey().told()))
+        .orElse(Message.of("comparison.none", title));
   }
 
-  /** Who was compared: jobs and horses on both sides, and in how many groups. */
-  private String compared(Comparison comparison, StratifiedEstimate found) {
+  /** A text that begins with the title, who was compared, and in how many sorts of job. */
+  private Message compared(String key, Comparison comparison, Object... further) {
+    StratifiedEstimate found = comparison.estimate().orElseThrow();
     Question question = comparison.question();
-    int groups = found.strata().size();
-    return side(found.countA(), question.nameA(), found.groupsA())
-        + " and "
-        + side(found.countB(), question.nameB(), found.groupsB())
-        + ", like with like"
-        + (groups == 1 ? "" : " in " + groups + " sorts of job")
-        + ", ";
+    List<Object> gaps = new ArrayList<>();
+    gaps.add(title(comparison));
+    gaps.add(WayTexts.jobsOnHorses(question.a(), found.countA(), found.groupsA()));
+    gaps.add(WayTexts.jobsOnHorses(question.b(), found.countB(), found.groupsB()));
+    gaps.add(found.strata().size());
+    gaps.addAll(List.of(further));
+    return new Message(key, gaps);
   }
 
-  private String side(int jobs, String name, int horses) {
-    return (jobs == 1 ? "1 %1$s job on " : "%2$s %1$s jobs on ")
-            .formatted(name, amounts.count(jobs))
-        + (horses == 1 ? "one horse only" : amounts.count(horses) + " horses");
-  }
-
-  private String verb(Comparison comparison, boolean lower) {
-    boolean minutes = comparison.measure().unit() == Measure.Unit.MINUTES;
-    if (minutes) {
-      return lower ? "took less time" : "took more time";
+  private static Message verb(Comparison comparison, boolean lower) {
+    boolean hot = comparison.question() == Question.HOT_WITH_COLD;
+    if (comparison.measure().unit() == Measure.Unit.MINUTES) {
+      return Message.of(hot ? hotTook(lower) : handmadeTook(lower));
     }
-    String verb = comparison.measure() == Measure.EARNED_PER_HOUR ? "earned" : "cost";
-    return verb + (lower ? " less" : " more");
+    boolean earned = comparison.measure() == Measure.EARNED_PER_HOUR;
+    return Message.of(hot ? hotBrought(earned, lower) : handmadeBrought(earned, lower));
   }
 
-  private String difference(Comparison comparison) {
+  private static String hotTook(boolean lower) {
+    return lower ? "comparison.shows.hot.lessTime" : "comparison.shows.hot.moreTime";
+  }
+
+  private static String handmadeTook(boolean lower) {
+    return lower ? "comparison.shows.handmade.lessTime" : "comparison.shows.handmade.moreTime";
+  }
+
+  private static String hotBrought(boolean earned, boolean lower) {
+    if (earned) {
+      return lower ? "comparison.shows.hot.earnedLess" : "comparison.shows.hot.earnedMore";
+    }
+    return lower ? "comparison.shows.hot.costLess" : "comparison.shows.hot.costMore";
+  }
+
+  private static String handmadeBrought(boolean earned, boolean lower) {
+    if (earned) {
+      return lower
+          ? "comparison.shows.handmade.earnedLess"
+          : "comparison.shows.handmade.earnedMore";
+    }
+    return lower ? "comparison.shows.handmade.costLess" : "comparison.shows.handmade.costMore";
+  }
+
+  private Message difference(Comparison comparison) {
     StratifiedEstimate found = comparison.estimate().orElseThrow();
     Interval wider = comparison.wider().orElseThrow();
+    Measure measure = comparison.measure();
     boolean lower = comparison.verdict() == Verdict.A_LOWER;
-    double near = lower ? -wider.high() : wider.low();
-    double far = lower ? -wider.low() : wider.high();
-    return compared(comparison, found)
-        + "show that "
-        + comparison.question().nameA()
-        + " "
-        + verb(comparison, lower)
-        + ": "
-        + amounts.of(comparison.measure(), Math.abs(found.difference()))
-        + " ("
-        + means(comparison, found)
-        + "), and most likely between "
-        + amounts.of(comparison.measure(), near)
-        + " and "
-        + amounts.of(comparison.measure(), far)
-        + ".";
+    return compared(
+        "comparison.shows",
+        comparison,
+        verb(comparison, lower),
+        amounts.of(measure, Math.abs(found.difference())),
+        mean(measure, found.meanA()),
+        mean(measure, found.meanB()),
+        amounts.of(measure, lower ? -wider.high() : wider.low()),
+        amounts.of(measure, lower ? -wider.low() : wider.high()));
   }
 
-  /** Both means, as {@code 5.06 against 6.95}. */
-  private String means(Comparison comparison, StratifiedEstimate found) {
-    int decimals = amounts.decimals(comparison.measure());
-    return amounts.number(found.meanA(), decimals)
-        + " against "
-        + amounts.number(found.meanB(), decimals);
+  private String mean(Measure measure, double mean) {
+    return amounts.number(mean, amounts.decimals(measure));
   }
 
   /** A picture's figures in a line. */
   String caption(Comparison comparison) {
     StratifiedEstimate found = comparison.estimate().orElseThrow();
-    int decimals = amounts.decimals(comparison.measure());
     Question question = comparison.question();
-    return question.nameA()
-        + " less "
-        + question.nameB()
-        + ": "
-        + amounts.number(found.difference(), decimals)
-        + comparison
-            .wider()
-            .map(
-                each ->
-                    ", most likely from "
-                        + amounts.number(each.low(), decimals)
-                        + " to "
-                        + amounts.number(each.high(), decimals))
-            .orElse(", without an interval, since nothing varies")
-        + "; means "
-        + means(comparison, found)
-        + ".";
+    Measure measure = comparison.measure();
+    String difference = mean(measure, found.difference());
+    String meanA = mean(measure, found.meanA());
+    String meanB = mean(measure, found.meanB());
+    return comparison
+        .wider()
+        .map(
+            each ->
+                text.say(
+                    WayTexts.by(
+                        question, "comparison.dots.hot.likely", "comparison.dots.handmade.likely"),
+                    difference,
+                    mean(measure, each.low()),
+                    mean(measure, each.high()),
+                    meanA,
+                    meanB))
+        .orElseGet(
+            () ->
+                text.say(
+                    WayTexts.by(
+                        question, "comparison.dots.hot.same", "comparison.dots.handmade.same"),
+                    difference,
+                    meanA,
+                    meanB));
   }
 
-  private String noDifference(Comparison comparison) {
+  private Message noDifference(Comparison comparison) {
     StratifiedEstimate found = comparison.estimate().orElseThrow();
     Interval wider = comparison.wider().orElseThrow();
     Measure measure = comparison.measure();
-    return compared(comparison, found)
-        + "can't tell yet ("
-        + means(comparison, found)
-        + "): anything from "
-        + amounts.of(measure, Math.abs(wider.low()))
-        + " less to "
-        + amounts.of(measure, Math.abs(wider.high()))
-        + " more for "
-        + comparison.question().nameA()
-        + " would fit the book. "
-        + Numbers.capital(MoreJobs.of(comparison).words(comparison.question(), amounts))
-        + ".";
+    Question question = comparison.question();
+    return compared(
+        WayTexts.by(question, "comparison.untold.hot", "comparison.untold.handmade"),
+        comparison,
+        mean(measure, found.meanA()),
+        mean(measure, found.meanB()),
+        amounts.of(measure, Math.abs(wider.low())),
+        amounts.of(measure, Math.abs(wider.high())),
+        MoreJobs.of(comparison).sentence(question));
   }
 
-  private String noVariance(Comparison comparison) {
+  private Message noVariance(Comparison comparison) {
     StratifiedEstimate found = comparison.estimate().orElseThrow();
-    return compared(comparison, found)
-        + "differ by "
-        + amounts.of(comparison.measure(), Math.abs(found.difference()))
-        + ", but every job of a sort has the very same figure, so nothing tells how sure that is.";
+    return compared(
+        "comparison.same",
+        comparison,
+        amounts.of(comparison.measure(), Math.abs(found.difference())));
   }
 }
