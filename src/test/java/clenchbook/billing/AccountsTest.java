@@ -85,7 +85,7 @@ class AccountsTest {
     Ledger ledger = ledger(given);
     Account account = ledger.account("Ruth", OCTOBER);
     assertEquals(new BigDecimal("60.00"), account.balance());
-    assertEquals("written off", PaidState.of(ledger.document("2026-0001"), account));
+    assertEquals(PaidState.WRITTEN_OFF, PaidState.of(ledger.document("2026-0001"), account));
   }
 
   @Test
@@ -130,8 +130,8 @@ class AccountsTest {
         book().payment("Date: 2026-10-20, Owner: Ruth, Amount: 10, Invoice: 2026-0001");
     Ledger ledger = ledger(part);
     Account account = ledger.account("Ruth", OCTOBER);
-    assertEquals("part paid", PaidState.of(ledger.document("2026-0001"), account));
-    assertEquals("draft", PaidState.of(ledger.document("2026-0002"), account));
+    assertEquals(PaidState.PART_PAID, PaidState.of(ledger.document("2026-0001"), account));
+    assertEquals(PaidState.DRAFT, PaidState.of(ledger.document("2026-0002"), account));
   }
 
   /** The first of the month is the month's, the day before is brought forward. */

@@ -2,6 +2,7 @@ package clenchbook.billing.numbering;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.texts.Message;
 import clenchbook.values.CreditorReference;
 import java.util.Collection;
 import java.util.HashMap;
@@ -15,9 +16,9 @@ import java.util.Optional;
  */
 public final class PaymentReferences {
   private final boolean structured;
-  private final Optional<String> refusal;
+  private final Optional<Message> refusal;
 
-  private PaymentReferences(boolean structured, Optional<String> refusal) {
+  private PaymentReferences(boolean structured, Optional<Message> refusal) {
     this.structured = structured;
     this.refusal = refusal;
   }
@@ -31,20 +32,19 @@ public final class PaymentReferences {
    */
   public static PaymentReferences of(Settings settings, Collection<String> numbers) {
     boolean asked = settings.text(Setting.PAYMENT_REFERENCE).equals("rf");
-    Optional<String> refusal = asked ? refusal(numbers) : Optional.empty();
+    Optional<Message> refusal = asked ? refusal(numbers) : Optional.empty();
     return new PaymentReferences(asked && refusal.isEmpty(), refusal);
   }
 
-  private static Optional<String> refusal(Collection<String> numbers) {
+  private static Optional<Message> refusal(Collection<String> numbers) {
     Map<String, String> seen = new HashMap<>();
     for (String number : numbers) {
       if (CreditorReference.of(number).isEmpty()) {
-        return Optional.of(
-            number + " has no letters or digits for a reference, or more than 21 of them");
+        return Optional.of(Message.of("billing.reference.noneOfNumber", number));
       }
       String earlier = seen.putIfAbsent(CreditorReference.body(number), number);
       if (earlier != null && !earlier.equals(number)) {
-        return Optional.of(earlier + " and " + number + " would have the same reference");
+        return Optional.of(Message.of("billing.reference.sameOfTwo", earlier, number));
       }
     }
     return Optional.empty();
@@ -53,9 +53,9 @@ public final class PaymentReferences {
   /**
    * Why no references are made although the setting asks for them.
    *
-   * @return the reason in words; empty where they are made or not asked for
+   * @return what is wrong, with what stands instead; empty where they are made or not asked for
    */
-  public Optional<String> refusal() {
+  public Optional<Message> refusal() {
     return refusal;
   }
 

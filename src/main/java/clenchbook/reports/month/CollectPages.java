@@ -157,9 +157,13 @@ final class CollectPages {
                 Cell.of(document.owner()).linkedTo(files.getOrDefault(document.number(), "")))
         .number("Total", 4, document -> text.money(document.gross()))
         .words("Number", 4, BilledDocument::number)
-        .words("State", 4, document -> PaidState.of(document, account(document.owner())))
+        .words("State", 4, document -> state(document))
         .total("All", text.money(all), "", "")
         .plain();
+  }
+
+  private String state(BilledDocument document) {
+    return text.texts().say(PaidState.of(document, account(document.owner())).message());
   }
 
   private Account account(String owner) {

@@ -42,7 +42,7 @@ final class DocumentFigures {
 
   private String state(BilledDocument document) {
     Account account = accounts.get(Names.key(document.owner()));
-    return account == null ? document.state().word() : PaidState.of(document, account);
+    return (account == null ? PaidState.own(document) : PaidState.of(document, account)).word();
   }
 
   private String open(BilledDocument document) {

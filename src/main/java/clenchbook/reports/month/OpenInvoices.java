@@ -25,7 +25,7 @@ final class OpenInvoices {
   private final LocalDate last;
 
   /** An invoice of which something is open. */
-  private record Open(BilledDocument document, BigDecimal amount, String state) {}
+  private record Open(BilledDocument document, BigDecimal amount, PaidState state) {}
 
   OpenInvoices(MonthFindings month) {
     last = month.month().atEndOfMonth();
@@ -73,7 +73,7 @@ final class OpenInvoices {
         .amount("gross", each -> each.document().gross())
         .amount("open", Open::amount)
         .count("days_past_due", this::daysPastDue)
-        .column("state", Open::state)
+        .column("state", each -> each.state().word())
         .named("open-invoices");
   }
 

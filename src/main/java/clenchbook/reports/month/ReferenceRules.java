@@ -5,6 +5,7 @@ import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.util.List;
 
 /** What the register's numbers say against creditor references. */
@@ -29,8 +30,8 @@ public final class ReferenceRules {
         Problem.warning(
             ProblemKind.REFERENCE_REFUSED,
             settings.place(Setting.PAYMENT_REFERENCE),
-            "the number itself is the reference: " + references.refusal().get(),
-            "numbers that differ in their letters and digits",
+            references.refusal().get(),
+            Message.of("billing.reference.numbersThatDiffer"),
             settings.text(Setting.PAYMENT_REFERENCE)));
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import clenchbook.billing.accounts.Account.Ages;
 import clenchbook.billing.documents.WrittenDocument;
+import clenchbook.texts.InEnglish;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +61,8 @@ class PaidStateTest {
             open,
             writtenOff,
             false);
-    return PaidState.of(WrittenDocument.of("Number: 2026-0002, " + document), account);
+    PaidState state = PaidState.of(WrittenDocument.of("Number: 2026-0002, " + document), account);
+    assertEquals(state.word(), InEnglish.said(state.message()), "files and page say the same");
+    return state.word();
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.reading.texts.TextFiles;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.CreditorReference;
 import java.util.List;
 import java.util.Map;
@@ -42,8 +43,10 @@ class PaymentReferencesTest {
     PaymentReferences references = references("rf", "2026-0001", "---");
     assertEquals(Optional.empty(), references.of("2026-0001"));
     assertEquals(
-        Optional.of("--- has no letters or digits for a reference, or more than 21 of them"),
-        references.refusal());
+        Optional.of(
+            "the number itself is the reference: "
+                + "--- has no letters or digits for a reference, or more than 21 of them"),
+        references.refusal().map(InEnglish::said));
   }
 
   @Test
@@ -51,6 +54,9 @@ class PaymentReferencesTest {
     PaymentReferences references = references("rf", "2026-0001", "20260-001");
     assertEquals(Optional.empty(), references.of("2026-0001"));
     assertEquals(
-        Optional.of("2026-0001 and 20260-001 would have the same reference"), references.refusal());
+        Optional.of(
+            "the number itself is the reference: 2026-0001 and 20260-001 would have the same"
+                + " reference"),
+        references.refusal().map(InEnglish::said));
   }
 }
