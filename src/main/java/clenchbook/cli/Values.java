@@ -68,7 +68,6 @@ final class Values {
     }
   }
 
-
   private static BigDecimal number(String text) {
     return parsed(text, BigDecimal::new, "1.5");
   }
