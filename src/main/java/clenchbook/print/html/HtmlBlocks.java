@@ -1,15 +1,18 @@
 package clenchbook.print.html;
 
 import clenchbook.reports.blocks.Block;
+import clenchbook.texts.Texts;
 
 /** Writes the blocks of a report as parts of a page. */
 final class HtmlBlocks {
   private final StringBuilder out;
+  private final Texts texts;
   private int pictures;
   private boolean hasBases;
 
-  HtmlBlocks(StringBuilder out) {
+  HtmlBlocks(StringBuilder out, Texts texts) {
     this.out = out;
+    this.texts = texts;
   }
 
   /** Whether a figure so far bore the mark of its basis. */
@@ -79,9 +82,9 @@ final class HtmlBlocks {
     for (Block.KeyFigure figure : keys.figures()) {
       out.append("<div><dt>").append(Html.escaped(figure.label())).append("</dt><dd>");
       out.append(Html.escaped(figure.value())).append("</dd>");
-      String word = figure.restsOn();
+      String word = inWords(figure.restsOn());
       if (!word.isEmpty()) {
-        out.append("<dd class=\"basis\">").append(word).append("</dd>");
+        out.append("<dd class=\"basis\">").append(Html.escaped(word)).append("</dd>");
       }
       out.append("</div>\n");
     }
@@ -132,12 +135,26 @@ final class HtmlBlocks {
   }
 
   private void mark(Block.Cell cell) {
-    String word = cell.restsOn();
+    String word = inWords(cell.restsOn());
     if (!word.isEmpty()) {
       hasBases = true;
-      out.append("&nbsp;<abbr title=\"").append(word).append("\">");
-      out.append(word.charAt(0)).append("</abbr>");
+      out.append("&nbsp;<abbr title=\"").append(Html.escaped(word)).append("\">");
+      out.append(Html.escaped(sign(cell.restsOn()))).append("</abbr>");
     }
+  }
+
+  private String inWords(String basis) {
+    return switch (basis) {
+      case "standard" -> texts.say("print.basis.standard");
+      case "default" -> texts.say("print.basis.default");
+      default -> basis;
+    };
+  }
+
+  private String sign(String basis) {
+    return basis.equals("standard")
+        ? texts.say("print.basis.standardSign")
+        : texts.say("print.basis.defaultSign");
   }
 
   private void picture(Block.Picture picture) {

@@ -13,13 +13,14 @@ import java.nio.charset.StandardCharsets;
  */
 public final class HtmlPage {
   private final StringBuilder out = new StringBuilder(64 * 1024);
-  private final HtmlBlocks blocks = new HtmlBlocks(out);
+  private final HtmlBlocks blocks;
   private final MonthPage page;
   private final String version;
 
   private HtmlPage(MonthPage page, String version) {
     this.page = page;
     this.version = version;
+    this.blocks = new HtmlBlocks(out, page.texts());
   }
 
   /**
@@ -48,7 +49,7 @@ public final class HtmlPage {
 
   private void head() {
     String name = page.business().isBlank() ? page.title() : page.title() + " · " + page.business();
-    out.append("<!DOCTYPE html>\n<html lang=\"").append(Html.escaped(page.language()));
+    out.append("<!DOCTYPE html>\n<html lang=\"").append(Html.escaped(page.texts().language()));
     out.append("\">\n<head>\n<meta charset=\"utf-8\">\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     out.append(
@@ -66,11 +67,11 @@ public final class HtmlPage {
   }
 
   private void navigation() {
-    out.append("<nav aria-label=\"Parts of this page\">\n<ul>\n");
+    out.append("<nav aria-label=\"").append(words("print.page.parts")).append("\">\n<ul>\n");
     for (int i = 0; i < page.sections().size(); i++) {
       jump("part" + (i + 1), page.sections().get(i).title());
     }
-    jump("files", "Files");
+    jump("files", page.texts().say("print.page.files"));
     out.append("</ul>\n</nav>\n");
   }
 
@@ -82,7 +83,7 @@ public final class HtmlPage {
   private void problems() {
     boolean none = page.notices().isEmpty() && page.problems().links().isEmpty();
     out.append(none ? "<section class=\"problems none\"" : "<section class=\"problems\"");
-    out.append(" aria-label=\"Problems\">\n");
+    out.append(" aria-label=\"").append(words("print.page.problems")).append("\">\n");
     if (!page.notices().isEmpty()) {
       out.append("<ul>\n");
       for (String notice : page.notices()) {
@@ -102,7 +103,8 @@ public final class HtmlPage {
     if (page.reading().lines().isEmpty()) {
       return;
     }
-    out.append("<section id=\"reading\">\n<h2>How the book was read</h2>\n");
+    out.append("<section id=\"reading\">\n<h2>").append(words("print.page.reading"));
+    out.append("</h2>\n");
     for (String line : page.reading().lines()) {
       out.append("<p>").append(Html.escaped(line)).append("</p>\n");
     }
@@ -119,13 +121,14 @@ public final class HtmlPage {
     section.blocks().forEach(blocks::write);
     if (!section.file().isBlank()) {
       out.append("<p class=\"whole\"><a href=\"").append(Html.address(section.file()));
-      out.append("\">The whole of it: ").append(Html.escaped(section.file())).append("</a></p>\n");
+      out.append("\">").append(words("print.page.whole", section.file())).append("</a></p>\n");
     }
     out.append("</section>\n");
   }
 
   private void files() {
-    out.append("<section id=\"files\">\n<h2>Files</h2>\n");
+    out.append("<section id=\"files\">\n<h2>").append(words("print.page.files"));
+    out.append("</h2>\n");
     for (MonthPage.FileGroup group : page.files()) {
       out.append("<h3>")
           .append(Html.escaped(group.title()))
@@ -146,15 +149,15 @@ public final class HtmlPage {
   private void foot() {
     out.append("</main>\n<footer>\n");
     if (blocks.hasBases()) {
-      out.append("<p>Behind a figure that was not measured or paid: s the standard of the Work");
-      out.append(" sheet or a list price, d a default of the program.</p>\n");
+      out.append("<p>").append(words("print.page.bases")).append("</p>\n");
     }
-    out.append("<p>Made by Clenchbook");
-    out.append(version.isEmpty() ? "" : " " + Html.escaped(version));
-    out.append(
-        ". What is new in each version is told in changes.md, which comes with the program;");
-    out.append(" it never asks for it over a network.</p>\n");
+    String program = version.isEmpty() ? "Clenchbook" : "Clenchbook " + version;
+    out.append("<p>").append(words("print.page.madeBy", program)).append("</p>\n");
     out.append("</footer>\n</body>\n</html>\n");
+  }
+
+  private String words(String key, Object... gaps) {
+    return Html.escaped(page.texts().say(key, gaps));
   }
 
   private static String style() {

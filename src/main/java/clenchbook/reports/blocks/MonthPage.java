@@ -1,5 +1,6 @@
 package clenchbook.reports.blocks;
 
+import clenchbook.texts.Texts;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * @param title the page's title, such as the month
  * @param business the business name; may be empty
- * @param language two-letter code of the words on it
+ * @param texts the language of the words on it
  * @param notices what the farrier should look at first, one plain sentence each, worst first
  * @param reading how the book was read
  * @param problems how many problems the book has, with the links to them
@@ -17,7 +18,7 @@ import java.util.List;
 public record MonthPage(
     String title,
     String business,
-    String language,
+    Texts texts,
     List<String> notices,
     Reading reading,
     Problems problems,

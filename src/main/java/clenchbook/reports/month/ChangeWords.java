@@ -4,7 +4,6 @@ import clenchbook.billing.corrections.Difference.Changed;
 import clenchbook.reports.blocks.FigureText;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 
 /** What changed of a visit that is billed: {@code date 3 Oct → 5 Oct}. */
@@ -15,31 +14,42 @@ final class ChangeWords {
 
   /** For files: dates and amounts as they stand in files. */
   static String inFiles(List<Changed> changes) {
-    return words(changes, "; ", (before, after) -> before + TO + after);
+    return changes.stream().map(ChangeWords::inFiles).collect(Collectors.joining("; "));
   }
 
   /** For people: days as the book's language writes them. */
   static String inWords(List<Changed> changes, FigureText text) {
-    return words(
-        changes,
-        ", ",
-        (before, after) -> {
-          LocalDate then = LocalDate.parse(before);
-          LocalDate now = LocalDate.parse(after);
-          return then.getYear() == now.getYear()
-              ? text.shortDay(then) + TO + text.shortDay(now)
-              : text.date(then) + TO + text.date(now);
-        });
+    return changes.stream().map(each -> inWords(each, text)).collect(Collectors.joining(", "));
   }
 
-  private static String words(List<Changed> changes, String between, BinaryOperator<String> days) {
-    return changes.stream().map(change -> words(change, days)).collect(Collectors.joining(between));
+  private static String days(Changed change, FigureText text) {
+    LocalDate then = LocalDate.parse(change.before());
+    LocalDate now = LocalDate.parse(change.after());
+    return then.getYear() == now.getYear()
+        ? text.shortDay(then) + TO + text.shortDay(now)
+        : text.date(then) + TO + text.date(now);
   }
 
-  private static String words(Changed change, BinaryOperator<String> days) {
+  private static String inWords(Changed change, FigureText text) {
     String both = change.before() + TO + change.after();
     return switch (change.what()) {
-      case DATE -> "date " + days.apply(change.before(), change.after());
+      case DATE -> text.say("month.change.date", days(change, text));
+      case HORSE -> text.say("month.change.horse", both);
+      case WORK -> text.say("month.change.work", both);
+      case CHARGE -> text.say("month.change.charge", both);
+      case PRICE -> text.say("month.change.price", both);
+      case OWNER -> text.say("month.change.owner", both);
+      case SHARE -> text.say("month.change.share", both);
+      case GONE -> text.say("month.change.gone");
+      case CANCELLED -> text.say("month.change.cancelled");
+      case TWICE -> text.say("month.change.twice", change.before());
+    };
+  }
+
+  private static String inFiles(Changed change) {
+    String both = change.before() + TO + change.after();
+    return switch (change.what()) {
+      case DATE -> "date " + both;
       case HORSE -> "horse " + both;
       case WORK -> "work " + both;
       case CHARGE -> "charge " + both;

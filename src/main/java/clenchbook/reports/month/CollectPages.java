@@ -1,7 +1,6 @@
 package clenchbook.reports.month;
 
 import clenchbook.billing.accounts.Account;
-import clenchbook.billing.accounts.PaidState;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Names;
 import clenchbook.reports.blocks.Block;
@@ -48,19 +47,19 @@ final class CollectPages {
     blocks.add(
         new Block.KeyFigures(
             List.of(
-                figure("To send: " + documents(sums.drafts()), sums.toSend()),
-                figure("Open balances: " + owners(sums.owing()), sums.toCollect()),
-                figure("Of it past due: " + owners(sums.late()), sums.pastDue()))));
+                figure(text.say("month.collect.toSend", sums.drafts()), sums.toSend()),
+                figure(text.say("month.collect.open", sums.owing()), sums.toCollect()),
+                figure(text.say("month.collect.pastDue", sums.late()), sums.pastDue()))));
     blocks.addAll(waiting);
     if (!outbox.isEmpty()) {
       blocks.add(new Block.Answers(List.of(mails(outbox))));
     }
     if (documents.isEmpty()) {
-      blocks.add(new Paragraph("No invoice in this month."));
+      blocks.add(new Paragraph(text.say("month.collect.noInvoice")));
     } else {
       blocks.add(
           new Block.Folded(
-              "All documents of the month: " + documents(documents.size()),
+              text.say("month.collect.documents", documents.size()),
               List.of(documentTable(files))));
     }
     blocks.addAll(open.blocks(text));
@@ -69,12 +68,12 @@ final class CollectPages {
     if (!balances.isEmpty()) {
       blocks.add(
           new Block.Folded(
-              "All balances: " + owners(balances.size()) + credit(balances),
+              allBalances(balances),
               List.of(
                   TableOf.rows(balances)
-                      .words("Owner", 8, Account::owner)
-                      .number("Balance", 4, account -> text.money(account.balance()))
-                      .total("All", text.money(sum(balances)))
+                      .words(text.say("month.column.owner"), 8, Account::owner)
+                      .number(text.say("month.column.balance"), 4, account -> text.money(account.balance()))
+                      .total(text.say("month.all"), text.money(sum(balances)))
                       .plain())));
     }
     return blocks;
@@ -83,16 +82,15 @@ final class CollectPages {
   private Block.Answered mails(List<String> outbox) {
     long mails = outbox.stream().filter(file -> file.endsWith(".eml")).count();
     return new Block.Answered(
-        "The outbox",
-        "outbox/",
-        (mails == 1 ? "1 mail lies there" : text.count(mails) + " mails lie there")
-            + " as a file, and the list of those whose post is to be printed.");
+        text.say("month.collect.outbox"), "outbox/", text.say("month.collect.mails", mails));
   }
 
   /** What makes the balances less than what is to be collected. */
-  private String credit(List<Account> open) {
+  private String allBalances(List<Account> open) {
     BigDecimal credit = sums.toCollect().subtract(sum(open));
-    return credit.signum() == 0 ? "" : ", %s of credit taken off".formatted(text.money(credit));
+    return credit.signum() == 0
+        ? text.say("month.collect.balances", open.size())
+        : text.say("month.collect.balancesCredit", open.size(), text.money(credit));
   }
 
   /** Who is past due, the most first. */
@@ -106,44 +104,34 @@ final class CollectPages {
                     .thenComparing(Account::owner, Names.ORDER))
             .toList();
     if (late.isEmpty()) {
-      return List.of(new Paragraph("No owner is past due."));
+      return List.of(new Paragraph(text.say("month.collect.noneLate")));
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         TableOf.rows(late.stream().limit(MOST_OVERDUE).toList())
-            .words("Owner", 8, Account::owner)
-            .number("Past due", 4, account -> text.money(Collected.pastDue(account)))
-            .words("Oldest part", 5, CollectPages::oldest)
+            .words(text.say("month.column.owner"), 8, Account::owner)
+            .number(text.say("month.column.pastDue"), 4, account -> text.money(Collected.pastDue(account)))
+            .words(text.say("month.column.oldest"), 5, this::oldest)
             .plain());
     int more = late.size() - MOST_OVERDUE;
     if (more > 0) {
       blocks.add(
-          new Paragraph(
-              (more == 1
-                      ? "1 more owner is past due; figures/balances.csv names everyone."
-                      : "%s more owners are past due; figures/balances.csv names everyone.")
-                  .formatted(text.count(more))));
+          new Paragraph(text.say("month.collect.moreLate", more)));
     }
     return blocks;
   }
 
-  private static String oldest(Account account) {
+  private String oldest(Account account) {
     if (account.ageing().pastDueOver60().signum() > 0) {
-      return "over 60 days";
+      return text.say("month.collect.over60");
     }
-    return account.ageing().pastDue31To60().signum() > 0 ? "31 to 60 days" : "1 to 30 days";
+    return account.ageing().pastDue31To60().signum() > 0 
+        ? text.say("month.collect.from31")
+        : text.say("month.collect.from1");
   }
 
   private KeyFigure figure(String label, BigDecimal amount) {
     return new KeyFigure(label, text.money(amount), Optional.empty());
-  }
-
-  private String documents(int count) {
-    return count == 1 ? "1 document" : text.count(count) + " documents";
-  }
-
-  private String owners(int count) {
-    return count == 1 ? "1 owner" : text.count(count) + " owners";
   }
 
   private Block documentTable(Map<String, String> files) {
@@ -151,14 +139,14 @@ final class CollectPages {
         documents.stream().map(BilledDocument::gross).reduce(BigDecimal.ZERO, BigDecimal::add);
     return TableOf.rows(documents)
         .linked(
-            "Owner",
+            text.say("month.column.owner"),
             8,
             document ->
                 Cell.of(document.owner()).linkedTo(files.getOrDefault(document.number(), "")))
-        .number("Total", 4, document -> text.money(document.gross()))
-        .words("Number", 4, BilledDocument::number)
-        .words("State", 4, document -> state(document))
-        .total("All", text.money(all), "", "")
+        .number(text.say("month.column.total"), 4, document -> text.money(document.gross()))
+        .words(text.say("month.column.number"), 4, BilledDocument::number)
+        .words(text.say("month.column.state"), 4, document -> state(document))
+        .total(text.say("month.all"), text.money(all), "", "")
         .plain();
   }
 

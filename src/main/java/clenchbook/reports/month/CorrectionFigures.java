@@ -60,42 +60,27 @@ final class CorrectionFigures {
     if (!billing.unbilled().isEmpty()) {
       Job first = billing.unbilled().get(0);
       sentences.add(
-          billing.unbilled().size()
-              + (billing.unbilled().size() == 1 ? " earlier visit is" : " earlier visits are")
-              + " on no invoice (the first: "
-              + first.date()
-              + ", "
-              + first.horse().name()
-              + "); bill them with --include-earlier.");
+          text.say(
+              "month.unbilled", billing.unbilled().size(), first.date(), first.horse().name()));
     }
-    drafts.sentence().ifPresent(sentences::add);
+    drafts.sentence(text).ifPresent(sentences::add);
     return sentences;
   }
 
   private static String sentence(Difference difference, FigureText text) {
     String what =
-        difference.visit().date()
-            + ", "
-            + difference.horse()
-            + ", "
-            + difference.work()
-            + ": invoice "
-            + difference.number()
-            + " to "
-            + difference.owner()
-            + ": "
-            + ChangeWords.inWords(difference.changes(), text);
-    return what
-        + switch (difference.kind()) {
-          case CORRECTED -> "; a credit note of this month takes it back.";
-          case TO_CORRECT ->
-              "; next month's run takes it back, or --correct " + difference.number() + " now.";
-          case ON_DRAFT -> "; a draft of another month has it.";
-          case MAY_BE_HELD ->
-              ", but rows of Visits are held back, and it may be one of them: nothing was done. Put"
-                  + " those right first.";
-          case LISTED ->
-              "; prices, owners, shares and discounts do not change an invoice that is out.";
-        };
+        text.say(
+            "month.difference.what",
+            difference.visit().date() + ", " + difference.horse() + ", " + difference.work(),
+            difference.number(),
+            difference.owner(),
+            ChangeWords.inWords(difference.changes(), text));
+    return switch (difference.kind()) {
+      case CORRECTED -> text.say("month.difference.corrected", what);
+      case TO_CORRECT -> text.say("month.difference.toCorrect", what, difference.number());
+      case ON_DRAFT -> text.say("month.difference.onDraft", what);
+      case MAY_BE_HELD -> text.say("month.difference.mayBeHeld", what);
+      case LISTED -> text.say("month.difference.listed", what);
+    };
   }
 }

@@ -3,6 +3,7 @@ package clenchbook.reports.month;
 import clenchbook.billing.BillingDecision;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
+import clenchbook.reports.blocks.FigureText;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
@@ -29,42 +30,30 @@ record EarlierDrafts(List<BilledDocument> documents) {
   }
 
   /** One sentence with what to do; empty when there are none. */
-  Optional<String> sentence() {
+  Optional<String> sentence(FigureText text) {
     if (documents.isEmpty()) {
       return Optional.empty();
     }
     BilledDocument first = documents.get(0);
-    boolean one = documents.size() == 1;
     List<YearMonth> months = months();
     return Optional.of(
-        (one ? "1 document" : documents.size() + " documents")
-            + " of "
-            + inWords(months)
-            + (one ? " was" : " were")
-            + " made but never sent, and yet "
-            + (one ? "counts" : "count")
-            + " as owed ("
-            + (one ? "" : "the first: ")
-            + first.number()
-            + " to "
-            + first.owner()
-            + "). Run send for "
-            + (months.size() == 1 ? "that month" : "each of these months")
-            + ", and month-end for it before that if its visits changed.");
+        text.say(
+            "month.drafts.sentence",
+            documents.size(),
+            inWords(months, text),
+            first.number(),
+            first.owner(),
+            months.size()));
   }
 
   private List<YearMonth> months() {
     return documents.stream().map(BilledDocument::month).distinct().sorted().toList();
   }
 
-  private static String inWords(List<YearMonth> months) {
-    if (months.size() > MOST_MONTHS) {
-      return months.size()
-          + " months from "
-          + months.get(0)
-          + " to "
-          + months.get(months.size() - 1);
-    }
-    return String.join(", ", months.stream().map(YearMonth::toString).toList());
+  private static String inWords(List<YearMonth> months, FigureText text) {
+    return months.size() > MOST_MONTHS
+        ? text.say(
+            "month.drafts.months", months.size(), months.get(0), months.get(months.size() - 1))
+        : text.say("month.drafts.theMonths", months);
   }
 }

@@ -25,17 +25,19 @@ final class MarginPictures {
   /** What the income was spent on, and what was left of it. */
   Picture whereItWent(MarginGroup whole) {
     Map<String, BigDecimal> parts = new LinkedHashMap<>();
-    parts.put("Own labour", whole.sum(JobCost::labour));
-    parts.put("Materials", whole.sum(JobCost::materials));
-    parts.put("Overheads", whole.sum(JobCost::overhead));
-    parts.put("Travel", whole.sum(JobCost::travel));
-    parts.put("Sundries", whole.sum(JobCost::sundries));
-    parts.put("Gas", whole.sum(JobCost::gas));
-    parts.put("Left", whole.marginAfter());
+    parts.put(text.say("month.picture.ownLabour"), whole.sum(JobCost::labour));
+    parts.put(text.say("month.picture.materials"), whole.sum(JobCost::materials));
+    parts.put(text.say("month.picture.overheads"), whole.sum(JobCost::overhead));
+    parts.put(text.say("month.picture.travel"), whole.sum(JobCost::travel));
+    parts.put(text.say("month.picture.sundries"), whole.sum(JobCost::sundries));
+    parts.put(text.say("month.picture.gas"), whole.sum(JobCost::gas));
+    parts.put(text.say("month.picture.left"), whole.marginAfter());
     return new Picture(
-        "Where the income went",
-        "Of %s, %s was left after every cost and own labour."
-            .formatted(text.about(whole.income()), text.about(whole.marginAfter())),
+        text.say("month.picture.income"),
+        text.say(
+            "month.picture.incomeInWords",
+            text.about(whole.income()),
+            text.about(whole.marginAfter())),
         bars(List.copyOf(parts.keySet()), List.copyOf(parts.values()), text::about, List.of()));
   }
 
@@ -55,12 +57,11 @@ final class MarginPictures {
             .count();
     List<Chart.Limit> limits =
         wage.signum() > 0
-            ? List.of(new Chart.Limit("the wage, " + text.money(wage), wage.doubleValue()))
+            ? List.of(new Chart.Limit(text.say("month.picture.wage", text.money(wage)), wage.doubleValue()))
             : List.of();
     return new Picture(
-        "Earned an hour, before own labour",
-        "%s of %s kinds of work earned less an hour than the wage."
-            .formatted(text.count(below), text.count(groups.size())),
+        text.say("month.picture.perHour"),
+        text.say("month.picture.perHourInWords", below, groups.size()),
         bars(
             groups.stream().map(MarginGroup::name).toList(),
             groups.stream().map(group -> group.earnedPerHour().orElseThrow()).toList(),
@@ -68,7 +69,7 @@ final class MarginPictures {
             limits));
   }
 
-  private static Chart bars(
+  private Chart bars(
       List<String> names,
       List<BigDecimal> amounts,
       Function<BigDecimal, String> label,
@@ -79,7 +80,7 @@ final class MarginPictures {
         names,
         List.of(
             new Chart.Series(
-                "amount",
+                text.say("month.picture.amount"),
                 amounts.stream().map(BigDecimal::doubleValue).toList(),
                 amounts.stream().map(label).toList())),
         false,

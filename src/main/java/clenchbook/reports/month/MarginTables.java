@@ -8,14 +8,11 @@ import clenchbook.reports.blocks.TableOf;
 import clenchbook.values.Basis;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
 /** The tables of the margins: what each sort of work brought, what it cost, what it left. */
 final class MarginTables {
-  private static final String ALL = "All";
-
   private final Margins margins;
   private final FigureText text;
 
@@ -25,42 +22,42 @@ final class MarginTables {
   }
 
   /** What the groups brought and each cost they bore, with the whole below. */
-  Table costs(String by, List<MarginGroup> groups) {
+  Table costs(MarginBy by, List<MarginGroup> groups) {
     TableOf<MarginGroup> table =
         TableOf.rows(groups)
-            .words(by, 7, MarginGroup::name)
-            .count("Jobs", 2, group -> group.jobs().size());
+            .words(by.header(text), 7, group -> by.name(group, text))
+            .count(text.say("month.column.jobs"), 2, group -> group.jobs().size());
     income(table)
         .figure(
-            "Materials",
+            text.say("month.column.materials"),
             4,
             group -> amount(group, JobCost::materials),
             group -> group.basis(JobCost::materialsBasis))
-        .figure("Gas", 3, group -> amount(group, JobCost::gas), this::gasBasis)
+        .figure(text.say("month.column.gas"), 3, group -> amount(group, JobCost::gas), this::gasBasis)
         .figure(
-            "Sundries",
+            text.say("month.column.sundries"),
             3,
             group -> amount(group, JobCost::sundries),
             group -> given(Setting.SUNDRIES, Basis.STANDARD))
         .figure(
-            "Travel",
+            text.say("month.column.travel"),
             4,
             group -> amount(group, JobCost::travel),
             group -> given(Setting.VEHICLE_COST, group.basis(JobCost::travelBasis)))
         .figure(
-            "Overheads",
+            text.say("month.column.overheads"),
             4,
             group -> amount(group, JobCost::overhead),
             group -> group.basis(JobCost::timeBasis).weaker(margins.overheads().basis()));
-    return withWhole(table).captioned("Income and costs by " + by.toLowerCase(Locale.ROOT));
+    return withWhole(table).captioned(by.costs(text));
   }
 
   private TableOf<MarginGroup> income(TableOf<MarginGroup> table) {
-    return table.figure("Income", 4, group -> text.amount(group.income()), group -> Basis.MEASURED);
+    return table.figure(text.say("month.column.income"), 4, group -> text.amount(group.income()), group -> Basis.MEASURED);
   }
 
   private TableOf<MarginGroup> withWhole(TableOf<MarginGroup> table) {
-    margins.whole().ifPresent(whole -> table.total(ALL, whole));
+    margins.whole().ifPresent(whole -> table.total(text.say("month.all"), whole));
     return table;
   }
 
@@ -78,13 +75,13 @@ final class MarginTables {
   }
 
   /** What the groups left, and the price that would cover their labour; the whole below. */
-  Table priced(String by, List<MarginGroup> groups) {
+  Table priced(MarginBy by, List<MarginGroup> groups) {
     TableOf<MarginGroup> table =
         left(by, groups)
             .figure(
-                "Average net", 4, group -> text.amount(group.averageNet()), group -> Basis.MEASURED)
-            .figureOrDash("Price to reach the wage", 4, this::neededPrice, this::labourBasis);
-    return withWhole(table).captioned("What each Work left, and the price it would need");
+                text.say("month.column.averageNet"), 4, group -> text.amount(group.averageNet()), group -> Basis.MEASURED)
+            .figureOrDash(text.say("month.column.priceForWage"), 4, this::neededPrice, this::labourBasis);
+    return withWhole(table).captioned(text.say("month.margins.priced"));
   }
 
   private Optional<String> neededPrice(MarginGroup group) {
@@ -92,35 +89,35 @@ final class MarginTables {
   }
 
   /** What the groups left, with the whole below. */
-  Table leftWithWhole(String by, List<MarginGroup> groups) {
+  Table leftWithWhole(MarginBy by, List<MarginGroup> groups) {
     return withWhole(left(by, groups)).plain();
   }
 
   /** What some of the groups left. */
-  Table leftOf(String by, List<MarginGroup> groups, String caption) {
-    return left(by, groups).captioned(caption);
+  Table leftOf(MarginBy by, List<MarginGroup> groups) {
+    return left(by, groups).plain();
   }
 
-  private TableOf<MarginGroup> left(String by, List<MarginGroup> groups) {
+  private TableOf<MarginGroup> left(MarginBy by, List<MarginGroup> groups) {
     TableOf<MarginGroup> table =
         TableOf.rows(groups)
-            .words(by, 7, MarginGroup::name)
-            .count("Jobs", 2, group -> group.jobs().size());
+            .words(by.header(text), 7, group -> by.name(group, text))
+            .count(text.say("month.column.jobs"), 2, group -> group.jobs().size());
     return income(table)
         .figure(
-            "Costs",
+            text.say("month.column.costs"),
             4,
             group -> text.amount(group.income().subtract(group.marginBefore())),
             this::basisBefore)
-        .figure("Labour", 4, group -> amount(group, JobCost::labour), this::labourBasis)
+        .figure(text.say("month.column.labour"), 4, group -> amount(group, JobCost::labour), this::labourBasis)
         .figure(
-            "Left",
+            text.say("month.column.left"),
             4,
             group -> text.amount(group.marginAfter()),
             group -> basisBefore(group).weaker(labourBasis(group)))
-        .figure("Time", 4, group -> text.hours(Margins.hours(group)), MarginGroup::timeBasis)
+        .figure(text.say("month.column.time"), 4, group -> text.hours(Margins.hours(group)), MarginGroup::timeBasis)
         .figureOrDash(
-            "An hour", 4, group -> group.earnedPerHour().map(text::amount), this::basisBefore);
+            text.say("month.column.anHour"), 4, group -> group.earnedPerHour().map(text::amount), this::basisBefore);
   }
 
   private Basis basisBefore(MarginGroup group) {
@@ -137,12 +134,12 @@ final class MarginTables {
   /** Jobs that earned less than the wage. */
   Table belowWage(List<JobCost> jobs) {
     return TableOf.rows(jobs)
-        .words("Date", 3, cost -> text.shortDay(cost.job().date()))
-        .words("Horse", 5, cost -> cost.job().horse().name())
-        .words("Work", 6, cost -> cost.job().workName())
-        .number("Charge", 3, cost -> text.amount(cost.chargeNet()))
-        .number("Left", 3, cost -> text.amount(cost.marginAfterLabour()))
-        .number("An hour", 3, cost -> cost.earnedPerHour().map(text::amount).orElse("–"))
+        .words(text.say("month.column.date"), 3, cost -> text.shortDay(cost.job().date()))
+        .words(text.say("month.column.horse"), 5, cost -> cost.job().horse().name())
+        .words(text.say("month.column.work"), 6, cost -> cost.job().workName())
+        .number(text.say("month.column.charge"), 3, cost -> text.amount(cost.chargeNet()))
+        .number(text.say("month.column.left"), 3, cost -> text.amount(cost.marginAfterLabour()))
+        .number(text.say("month.column.anHour"), 3, cost -> cost.earnedPerHour().map(text::amount).orElse("–"))
         .plain();
   }
 }

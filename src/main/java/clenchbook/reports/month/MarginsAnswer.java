@@ -33,7 +33,7 @@ final class MarginsAnswer {
                     sentence(whole),
                     Optional.of(new MarginPictures(margins).whereItWent(whole)),
                     toDo()))
-        .orElseGet(() -> FirstPage.of("There was no work to bill.", Optional.empty(), List.of()));
+        .orElseGet(() -> FirstPage.of(text.say("month.margins.noWork"), Optional.empty(), List.of()));
   }
 
   private String sentence(MarginGroup whole) {
@@ -43,17 +43,18 @@ final class MarginsAnswer {
     if (!wageGiven) {
       String before = text.about(whole.marginBefore());
       return hour.isEmpty()
-          ? "The work brought %s and left %s before your own labour.".formatted(income, before)
-          : "The work brought %s and left %s before your own labour: %s an hour."
-              .formatted(income, before, hour);
+          ? text.say("month.margins.leftBefore", income, before)
+          : text.say("month.margins.leftBeforeHour", income, before, hour);
     }
     String left = text.about(whole.marginAfter().abs());
-    String what =
-        whole.marginAfter().signum() < 0
-            ? "The work brought %s and fell %s short of every cost and your own labour"
-            : "The work brought %s and left %s after every cost and your own labour";
-    String earned = hour.isEmpty() ? "." : ": it earned %s an hour, against your wage of %s.";
-    return (what + earned).formatted(income, left, hour, wage);
+    if (whole.marginAfter().signum() < 0) {
+      return hour.isEmpty()
+          ? text.say("month.margins.short", income, left)
+          : text.say("month.margins.shortHour", income, left, hour, wage);
+    }
+    return hour.isEmpty()
+        ? text.say("month.margins.left", income, left)
+        : text.say("month.margins.leftHour", income, left, hour, wage);
   }
 
   /** One thing to do and the money it is about. */
@@ -89,8 +90,7 @@ final class MarginsAnswer {
     return missing.isEmpty()
         ? List.of()
         : List.of(
-            "Write into Settings what they lack: %s. Until then each counts as nothing here."
-                .formatted(String.join(", ", missing)));
+            text.say("month.margins.missing", missing));
   }
 
   static List<String> notGiven(Settings settings) {
@@ -107,28 +107,29 @@ final class MarginsAnswer {
 
   private Short work(MarginGroup group) {
     String lost = text.about(group.marginAfter().abs());
-    String price =
-        Optional.ofNullable(margins.neededPrice().get(group.name()))
-            .map(needed -> " A list price of %s would cover it.".formatted(text.money(needed)))
-            .orElse("");
+    int jobs = group.jobs().size();
     return new Short(
         group.marginAfter(),
-        "%s: %s fell %s short of the wage.%s".formatted(group.name(), jobs(group), lost, price));
+        Optional.ofNullable(margins.neededPrice().get(group.name()))
+            .map(
+                needed ->
+                    text.say(
+                        "month.margins.workShortPrice",
+                        group.name(),
+                        jobs,
+                        lost,
+                        text.money(needed)))
+            .orElseGet(() -> text.say("month.margins.workShort", group.name(), jobs, lost)));
   }
 
   private Short place(MarginGroup group) {
     return new Short(
         group.marginAfter(),
-        "%s: %s fell %s short of the wage; travel there took %s."
-            .formatted(
-                group.name(),
-                jobs(group),
-                text.about(group.marginAfter().abs()),
-                text.about(group.sum(JobCost::travel))));
-  }
-
-  private String jobs(MarginGroup group) {
-    int jobs = group.jobs().size();
-    return jobs == 1 ? "1 job" : text.count(jobs) + " jobs";
+        text.say(
+            "month.margins.placeShort",
+            group.name(),
+            group.jobs().size(),
+            text.about(group.marginAfter().abs()),
+            text.about(group.sum(JobCost::travel))));
   }
 }

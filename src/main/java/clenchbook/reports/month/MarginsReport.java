@@ -22,11 +22,6 @@ import java.util.stream.Stream;
 /** What the margins say, for print and for the month's page. */
 public final class MarginsReport {
   private static final int MOST_BELOW_WAGE = 25;
-  private static final String CAUTION =
-      "Costs rest on this book and its settings; where a figure is marked as standard or default,"
-          + " it is only as good as that. Not tax advice: local rules and a licensed adviser"
-          + " decide.";
-
   private static final int FEWEST_OWNERS = 10;
 
   private final Margins margins;
@@ -55,10 +50,10 @@ public final class MarginsReport {
     boolean work = margins.whole().isPresent();
     return new Report(
         "margins",
-        "What the work left",
-        "What the work cost and what it left",
+        report.text.say("month.margins.label"),
+        report.text.say("month.margins.title"),
         report.subtitle(),
-        CAUTION,
+        report.text.say("month.margins.caution"),
         Optional.of(new MarginsAnswer(margins).page()),
         work ? report.evidence() : List.of(),
         work ? report.annex() : List.of());
@@ -67,7 +62,7 @@ public final class MarginsReport {
   private String subtitle() {
     Settings settings = margins.settings();
     String business = settings.text(Setting.BUSINESS_NAME);
-    return Stream.of(business, period, "amounts in %s without tax".formatted(text.currencySign()))
+    return Stream.of(business, period, text.say("month.margins.amounts", text.currencySign()))
         .filter(text -> !text.isEmpty())
         .reduce((one, other) -> one + " · " + other)
         .orElse("");
@@ -75,17 +70,17 @@ public final class MarginsReport {
 
   private List<Block> evidence() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "By Work"));
-    blocks.add(tables.priced("Work", margins.byWork()));
+    blocks.add(new Heading(1, text.say("month.margins.byWork")));
+    blocks.add(tables.priced(MarginBy.WORK, margins.byWork()));
     blocks.add(pictures.perHour());
-    blocks.add(new Heading(1, "By kind of shoe"));
-    blocks.add(tables.leftWithWhole("Shoe", margins.byShoe()));
+    blocks.add(new Heading(1, text.say("month.margins.byShoe")));
+    blocks.add(tables.leftWithWhole(MarginBy.SHOE, margins.byShoe()));
     blocks.add(new PageBreak());
-    blocks.add(new Heading(1, "By place"));
-    blocks.add(tables.leftWithWhole("Place", margins.byPlace()));
+    blocks.add(new Heading(1, text.say("month.margins.byPlace")));
+    blocks.add(tables.leftWithWhole(MarginBy.PLACE, margins.byPlace()));
     blocks.add(new PageBreak());
-    blocks.add(new Heading(1, "Owners whose work left least"));
-    blocks.add(tables.leftOf("Owner", leastLeft(), ""));
+    blocks.add(new Heading(1, text.say("month.margins.leastLeft")));
+    blocks.add(tables.leftOf(MarginBy.OWNER, leastLeft()));
     blocks.addAll(belowWage());
     return blocks;
   }
@@ -101,56 +96,43 @@ public final class MarginsReport {
 
   private List<Block> annex() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "How it was made"));
+    blocks.add(new Heading(1, text.say("month.margins.howMade")));
     blocks.add(new Paragraph(overheadsInWords()));
     margins
         .whole()
         .flatMap(this::roundingInWords)
         .ifPresent(words -> blocks.add(new Paragraph(words)));
-    blocks.add(new Heading(1, "Where the costs lie"));
-    blocks.add(tables.costs("Work", margins.byWork()));
-    blocks.add(tables.costs("Shoe", margins.byShoe()));
-    blocks.add(tables.costs("Place", margins.byPlace()));
-    blocks.add(new Heading(1, "By owner"));
-    blocks.add(tables.leftWithWhole("Owner", margins.byOwner()));
-    blocks.add(tables.costs("Owner", margins.byOwner()));
+    blocks.add(new Heading(1, text.say("month.margins.whereCosts")));
+    blocks.add(tables.costs(MarginBy.WORK, margins.byWork()));
+    blocks.add(tables.costs(MarginBy.SHOE, margins.byShoe()));
+    blocks.add(tables.costs(MarginBy.PLACE, margins.byPlace()));
+    blocks.add(new Heading(1, text.say("month.margins.byOwner")));
+    blocks.add(tables.leftWithWhole(MarginBy.OWNER, margins.byOwner()));
+    blocks.add(tables.costs(MarginBy.OWNER, margins.byOwner()));
     return blocks;
   }
 
   private String overheadsInWords() {
-    Overheads overheads = margins.overheads();
-    String yearly = text.about(overheads.yearly());
     String hours = text.plain(margins.settings().number(Setting.HOURS_PER_YEAR));
     String spread =
-        " They are spread over "
-            + hours
-            + " hours a year"
-            + (margins.settings().isGiven(Setting.HOURS_PER_YEAR) ? "." : " (the default).");
+        margins.settings().isGiven(Setting.HOURS_PER_YEAR)
+            ? text.say("month.overheads.spread", hours)
+            : text.say("month.overheads.spreadDefault", hours);
+    return yearlyInWords(margins.overheads()) + " " + spread;
+  }
+
+  private String yearlyInWords(Overheads overheads) {
+    String yearly = text.about(overheads.yearly());
     if (overheads.basis() == Basis.STANDARD) {
-      return "Overheads of " + yearly + " a year, as Settings gives them." + spread;
+      return text.say("month.overheads.given", yearly);
     }
     if (overheads.months().isEmpty()) {
-      return "Overheads of "
-          + yearly
-          + " a year: the book holds no expenses to take them from."
-          + spread;
+      return text.say("month.overheads.none", yearly);
     }
     int months = overheads.months().size();
-    return "Overheads of "
-        + yearly
-        + ": the book's expenses "
-        + (months == 1
-            ? "of " + text.month(overheads.months().get(0))
-            : "from "
-                + text.month(overheads.months().get(0))
-                + " to "
-                + text.month(overheads.months().get(months - 1)))
-        + " ("
-        + months
-        + " of 12 months "
-        + (months == 1 ? "holds" : "hold")
-        + " any) that no job bears already."
-        + spread;
+    String first = text.month(overheads.months().get(0));
+    String last = text.month(overheads.months().get(months - 1));
+    return text.say("month.overheads.expenses", yearly, months, first, last);
   }
 
   /** Jobs and documents are rounded each for itself; empty where they agree. */
@@ -160,37 +142,27 @@ public final class MarginsReport {
       return Optional.empty();
     }
     BigDecimal most = difference.ulp().multiply(BigDecimal.valueOf(whole.jobs().size()));
-    String why =
-        difference.abs().compareTo(most) <= 0
-            ? " is rounding: shares, and prices that include tax, are rounded on the documents."
-            : " is more than rounding: documents may hold corrections and visits of other months,"
-                + " and lack visits not billed yet.";
+    String billed = text.money(margins.billedNet());
     return Optional.of(
-        "The documents of this time come to "
-            + text.money(margins.billedNet())
-            + " without tax. The difference of "
-            + text.money(difference)
-            + why);
+        difference.abs().compareTo(most) <= 0
+            ? text.say("month.margins.rounding", billed, text.money(difference))
+            : text.say("month.margins.moreThanRounding", billed, text.money(difference)));
   }
 
   private List<Block> belowWage() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(1, "Jobs that earned less than the wage"));
+    blocks.add(new Heading(1, text.say("month.margins.belowWage")));
     List<JobCost> jobs = margins.belowWage();
     if (jobs.isEmpty()) {
-      blocks.add(new Paragraph("None."));
+      blocks.add(new Paragraph(text.say("month.margins.noneBelow")));
       return blocks;
     }
     int shown = Math.min(MOST_BELOW_WAGE, jobs.size());
     blocks.add(
         new Paragraph(
             shown < jobs.size()
-                ? jobs.size()
-                    + " jobs; the "
-                    + shown
-                    + " lowest are shown, the rest stand in"
-                    + " figures/jobs.csv."
-                : jobs.size() + " jobs."));
+                ? text.say("month.margins.someBelow", jobs.size(), shown)
+                : text.say("month.margins.allBelow", jobs.size())));
     blocks.add(tables.belowWage(jobs.subList(0, shown)));
     return blocks;
   }

@@ -85,7 +85,7 @@ public record MonthFindings(
     done.accept(billed.due().horseSheet());
     JobCosts costs = JobCosts.of(jobs, last);
     Margins margins = Margins.of(jobs.index(), costs, first, last, billedNet(billed.billing()));
-    done.accept(MarginsReport.of(margins, MonthWords.of(billed.month())));
+    done.accept(MarginsReport.of(margins, FigureText.of(settings).month(billed.month())));
     Comparisons comparisons =
         Comparisons.of(
             ComparedJobs.of(jobs, costs),

@@ -57,7 +57,7 @@ public final class MonthPages {
     return new MonthPage(
         pages.text.month(month.month()),
         settings.text(Setting.BUSINESS_NAME),
-        "en",
+        pages.text.texts(),
         month.differencesInWords(),
         pages.reading(settings, understood),
         pages.problems(),
@@ -70,7 +70,7 @@ public final class MonthPages {
     List<String> lines = new ArrayList<>();
     understood
         .headingsFile()
-        .ifPresent(name -> lines.add("Your own words were taken from %s.".formatted(name)));
+        .ifPresent(name -> lines.add(text.say("month.reading.ownWords", name)));
     List<Message> assumed = Assumptions.of(settings, understood);
     if (!assumed.isEmpty()) {
       lines.add(text.say("month.reading.assumed", Message.joined("; ", assumed)));
@@ -81,50 +81,38 @@ public final class MonthPages {
             .map(column -> column.sheet() + "!" + column.column() + " " + column.heading())
             .toList();
     if (!unread.isEmpty()) {
-      lines.add(
-          "Not read, though money or minutes stand there: %s."
-              .formatted(String.join(", ", unread)));
+      lines.add(text.say("month.reading.unread", unread));
     }
     return new MonthPage.Reading(
         lines,
-        links(List.of(new FileLink("figures/understood.csv", "Every sheet and column", ""))));
+        links(List.of(new FileLink("figures/understood.csv", text.say("month.link.understood"), ""))));
   }
 
   /** How many problems there are and where each of them stands. */
   private MonthPage.Problems problems() {
     Collected sums = Collected.of(month);
     if (sums.problems() == 0) {
-      return new MonthPage.Problems("Nothing in the book is to be put right.", List.of());
+      return new MonthPage.Problems(text.say("month.problems.none"), List.of());
     }
-    String held =
-        switch (sums.held()) {
-          case 0 -> "No row is held back.";
-          case 1 -> "1 problem holds a row back, which is neither billed nor counted.";
-          default ->
-              "%s problems hold rows back, which are neither billed nor counted."
-                  .formatted(text.count(sums.held()));
-        };
-    String all =
-        sums.problems() == 1
-            ? "The book has 1 problem."
-            : "The book has %s problems.".formatted(text.count(sums.problems()));
     return new MonthPage.Problems(
-        all + " " + held,
+        text.say("month.problems.count", sums.problems(), sums.held()),
         links(
             List.of(
-                new FileLink("problems.csv", "Each with its cell", ""),
-                new FileLink("marked-copy.xlsx", "Coloured in a copy of the book", ""))));
+                new FileLink("problems.csv", text.say("month.link.eachProblem"), ""),
+                new FileLink("marked-copy.xlsx", text.say("month.link.coloured"), ""))));
   }
 
   private List<Section> sections() {
     CollectPages collect = new CollectPages(month, text);
     return List.of(
-        new Section("Send and collect", "", collect.sendAndCollect(documentFiles, outbox())),
-        new Section("Overdue owners", "", collect.overdueOwners()),
-        new Section("Horses due", month.due().horseSheet().file(), month.due().pageBlocks()),
-        new Section("Order", month.stock().report().file(), month.stock().pageBlocks()),
-        new Section("The body", month.workload().report().file(), month.workload().page()),
-        new Section("The reports", "", answers()));
+        new Section(text.say("month.part.collect"), "", collect.sendAndCollect(documentFiles, outbox())),
+        new Section(text.say("month.part.overdue"), "", collect.overdueOwners()),
+        new Section(
+            text.say("month.part.due"), month.due().horseSheet().file(), month.due().pageBlocks()),
+        new Section(text.say("month.part.order"), month.stock().report().file(), month.stock().pageBlocks()),
+        new Section(
+            text.say("month.part.body"), month.workload().report().file(), month.workload().page()),
+        new Section(text.say("month.part.reports"), "", answers()));
   }
 
   /** The mails of the outbox; empty where none were written. */
@@ -149,7 +137,7 @@ public final class MonthPages {
 
   private List<FileGroup> groups() {
     List<FileGroup> groups = new ArrayList<>();
-    groups.add(new FileGroup("Reports", reports()));
+    groups.add(new FileGroup(text.say("month.files.reports"), reports()));
     List<FileLink> documents = new ArrayList<>();
     for (BilledDocument document : month.billing().month()) {
       String path = documentFiles.get(document.number());
@@ -158,13 +146,13 @@ public final class MonthPages {
             new FileLink(
                 path,
                 document.number() + " " + document.owner(),
-                document.invoice() ? "" : "credit note for " + document.corrects()));
+                document.invoice() ? "" : text.say("month.files.creditFor", document.corrects())));
       }
     }
-    groups.add(new FileGroup("Invoices and credit notes", documents));
-    groups.add(new FileGroup("Statements", under("statements/")));
-    groups.add(new FileGroup("Outbox", under("outbox/")));
-    groups.add(new FileGroup("Figures", under("figures/")));
+    groups.add(new FileGroup(text.say("month.files.invoices"), documents));
+    groups.add(new FileGroup(text.say("month.files.statements"), under("statements/")));
+    groups.add(new FileGroup(text.say("month.files.outbox"), under("outbox/")));
+    groups.add(new FileGroup(text.say("month.files.figures"), under("figures/")));
     return groups.stream().filter(group -> !group.files().isEmpty()).toList();
   }
 
@@ -176,11 +164,11 @@ public final class MonthPages {
             .map(report -> new FileLink(report.file(), report.label(), ""));
     Stream<FileLink> others =
         Stream.of(
-            new FileLink("due.ics", "Due dates for the calendar", ""),
-            new FileLink("problems.csv", "All problems", ""),
-            new FileLink("marked-copy.xlsx", "The book's copy with problems marked", ""));
+            new FileLink("due.ics", text.say("month.link.calendar"), ""),
+            new FileLink("problems.csv", text.say("month.link.problems"), ""),
+            new FileLink("marked-copy.xlsx", text.say("month.link.marked"), ""));
     List<FileLink> links = new ArrayList<>(links(Stream.concat(printed, others).toList()));
-    links.add(new FileLink("run.json", "The run's record", ""));
+    links.add(new FileLink("run.json", text.say("month.link.run"), ""));
     return links;
   }
 

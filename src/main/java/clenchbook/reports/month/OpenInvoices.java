@@ -84,20 +84,18 @@ final class OpenInvoices {
     }
     String since = text.date(open.get(0).document().date());
     String summary =
-        open.size() == 1
-            ? "1 open invoice, of " + since
-            : "Open invoices: " + text.count(open.size()) + ", the oldest of " + since;
+        text.say("month.open.summary", open.size(), since);
     return List.of(
         new Block.Folded(
             summary,
             List.of(
                 TableOf.rows(open)
-                    .words("Owner", 8, each -> each.document().owner())
-                    .number("Open", 4, each -> text.money(each.amount()))
-                    .words("Number", 4, each -> each.document().number())
-                    .words("Since", 4, each -> text.date(each.document().date()))
-                    .number("Days past due", 4, each -> text.count(daysPastDue(each)))
-                    .total("All", text.money(sum()), "", "", "")
+                    .words(text.say("month.column.owner"), 8, each -> each.document().owner())
+                    .number(text.say("month.column.open"), 4, each -> text.money(each.amount()))
+                    .words(text.say("month.column.number"), 4, each -> each.document().number())
+                    .words(text.say("month.column.since"), 4, each -> text.date(each.document().date()))
+                    .number(text.say("month.column.daysPastDue"), 4, each -> text.count(daysPastDue(each)))
+                    .total(text.say("month.all"), text.money(sum()), "", "", "")
                     .plain())));
   }
 }

@@ -8,6 +8,7 @@ import clenchbook.jobs.BookIndex;
 import clenchbook.problem.NearestName;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -74,8 +75,8 @@ public final class RenamedOwners {
     return Problem.warning(
         ProblemKind.OWNER_RENAMED,
         now.source().at("Owner"),
-        now.name() + " is new, and " + before + ", who was billed, has no row any more",
-        before + " under Formerly, if both are one owner",
+        Message.of("month.renamed.problem", now.name(), before),
+        Message.of("month.renamed.expected", before),
         now.name());
   }
 

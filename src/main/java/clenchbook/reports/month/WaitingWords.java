@@ -7,7 +7,7 @@ import clenchbook.reports.blocks.FigureText;
 import java.util.List;
 
 /** What the month's page says of bank entries that wait to be pasted into Payments. */
-public final class WaitingWords {
+final class WaitingWords {
   /** The file that holds them, seen from the month's page. */
   static final String LINK = "../payments/payments-to-add.csv";
 
@@ -22,27 +22,15 @@ public final class WaitingWords {
       return List.of();
     }
     String said =
-        count(waiting)
-            + ", "
-            + text.money(waiting.sum())
-            + " in all: "
-            + text.count(waiting.sure())
-            + " sure, "
-            + text.count(waiting.unsure())
-            + " to look at. Until they stand in Payments the money counts as unpaid."
+        text.say(
+                "month.waiting.said",
+                waiting.count(),
+                text.money(waiting.sum()),
+                waiting.sure(),
+                waiting.unsure())
             + pressed(month, text);
     return List.of(
-        new Block.Answers(List.of(new Block.Answered("Payments to be pasted", LINK, said))));
-  }
-
-  /**
-   * How many wait.
-   *
-   * @param waiting at least one
-   * @return a clause without its end
-   */
-  public static String count(WaitingPayments waiting) {
-    return waiting.count() == 1 ? "1 payment waits" : waiting.count() + " payments wait";
+        new Block.Answers(List.of(new Block.Answered(text.say("month.waiting.label"), LINK, said))));
   }
 
   private static String pressed(MonthFindings month, FigureText text) {
@@ -56,10 +44,11 @@ public final class WaitingWords {
       return "";
     }
     int more = pressed.size() - MOST_NAMED;
-    return " Paste before statements go out: they press "
-        + String.join(", ", pressed.subList(0, Math.min(MOST_NAMED, pressed.size())))
-        + (more > 0 ? " and " + text.count(more) + " more" : "")
-        + ", whose money is among it.";
+    List<String> named = pressed.subList(0, Math.min(MOST_NAMED, pressed.size()));
+    return " "
+        + (more > 0
+            ? text.say("month.waiting.pressedMore", named, more)
+            : text.say("month.waiting.pressed", named));
   }
 
   private static boolean isAmong(List<String> owners, String owner) {

@@ -2,6 +2,7 @@ package clenchbook.print.pdf;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.MonthPage;
+import clenchbook.texts.InEnglish;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,7 +15,7 @@ public final class SamplePage {
     return new MonthPage(
         "October 2026",
         "Larkhill Forge",
-        "en",
+        InEnglish.TEXTS,
         List.of(
             "3 rows of Visits were held back and stand on no invoice: Visits!A14, Visits!A15,"
                 + " Visits!C20.",
@@ -68,7 +69,7 @@ public final class SamplePage {
     return new MonthPage(
         "October 2026",
         "",
-        "en",
+        InEnglish.TEXTS,
         List.of(),
         new MonthPage.Reading(List.of(), List.of()),
         new MonthPage.Problems("Nothing is to be put right.", List.of()),
