@@ -34,6 +34,8 @@ import java.util.function.Consumer;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -156,6 +158,16 @@ final class MadeUpRun {
             .replace(book.toString(), "")
             .replace("\u001b[K", "")
             .replace(book.resolveSibling("").toString(), ""));
+  }
+
+  /** What the month's {@code understood.csv} says that the book's headings mean. */
+  static List<String> meanings(Path folder) throws IOException {
+    Path file =
+        folder.resolve("out").resolve(MONTH.toString()).resolve("figures/understood.csv");
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser rows = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
+      return rows.stream().map(row -> row.get("meaning")).toList();
+    }
   }
 
   private void files() throws IOException {

@@ -19,7 +19,7 @@ final class WordsOutside {
       Pattern.compile(
           "\\S*\\.(?:csv|pdf|ics|xlsx|json|eml|html|db|txt|properties)\\b"
               + "|--[a-z][a-z-]*(?: (?:YYYY-MM|YYYY|FILE|DIR|DATE))?"
-              + "|clenchbook [a-z-]+|(?:figures|annex|outbox|invoices|statements|accountant)/\\S*");
+              + "|clenchbook [a-z-]+|\\S*/outbox\\b|(?:figures|annex|outbox|invoices|statements|accountant)/\\S*");
 
   private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}]*(?:['’]\\p{L}+)*");
 
