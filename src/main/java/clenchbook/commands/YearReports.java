@@ -34,12 +34,11 @@ record YearReports(List<FigureTable> figures, List<Report> reports) {
     WorkloadFindings workload = workload(open.book(), open, costs, taxYear, period);
     return new YearReports(
         List.of(margins.table(), margins.summary(), workload.figures()),
-        List.of(MarginsReport.of(
+        List.of(
+            MarginsReport.of(
                 margins,
-                margins
-                    .settings()
-                    .texts()
-                    .say("commands.period", period.first(), period.last())), workload.report()));
+                margins.settings().texts().say("commands.period", period.first(), period.last())),
+            workload.report()));
   }
 
   private static WorkloadFindings workload(

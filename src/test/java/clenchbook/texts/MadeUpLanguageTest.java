@@ -40,7 +40,6 @@ class MadeUpLanguageTest {
       Set.of(
           // the page
           "page files",
-          "page part6",
           // the reports
           "annex/comparisons.pdf",
           "annex/margins.pdf",

@@ -162,8 +162,7 @@ final class MadeUpRun {
 
   /** What the month's {@code understood.csv} says that the book's headings mean. */
   static List<String> meanings(Path folder) throws IOException {
-    Path file =
-        folder.resolve("out").resolve(MONTH.toString()).resolve("figures/understood.csv");
+    Path file = folder.resolve("out").resolve(MONTH.toString()).resolve("figures/understood.csv");
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (CSVParser rows = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
       return rows.stream().map(row -> row.get("meaning")).toList();

@@ -17,9 +17,9 @@ final class WordsOutside {
   /** Names of files and folders, options, and the commands as they are typed. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "\\S*\\.(?:csv|pdf|ics|xlsx|json|eml|html|db|txt|properties)\\b"
-              + "|--[a-z][a-z-]*(?: (?:YYYY-MM|YYYY|FILE|DIR|DATE))?"
-              + "|clenchbook [a-z-]+|\\S*/outbox\\b|(?:figures|annex|outbox|invoices|statements|accountant)/\\S*");
+          "\\S*\\.(?:csv|pdf|ics|xlsx|json|eml|html|db|txt|properties)\\b|--[a-z][a-z-]*(?:"
+              + " (?:YYYY-MM|YYYY|FILE|DIR|DATE))?|clenchbook"
+              + " [a-z-]+|\\S*/outbox\\b|(?:figures|annex|outbox|invoices|statements|accountant)/\\S*");
 
   private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}]*(?:['’]\\p{L}+)*");
 

@@ -1,6 +1,7 @@
 package clenchbook.reports.month;
 
 import clenchbook.billing.accounts.Account;
+import clenchbook.billing.accounts.PaidState;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Names;
 import clenchbook.reports.blocks.Block;
@@ -72,7 +73,10 @@ final class CollectPages {
               List.of(
                   TableOf.rows(balances)
                       .words(text.say("month.column.owner"), 8, Account::owner)
-                      .number(text.say("month.column.balance"), 4, account -> text.money(account.balance()))
+                      .number(
+                          text.say("month.column.balance"),
+                          4,
+                          account -> text.money(account.balance()))
                       .total(text.say("month.all"), text.money(sum(balances)))
                       .plain())));
     }
@@ -110,13 +114,15 @@ final class CollectPages {
     blocks.add(
         TableOf.rows(late.stream().limit(MOST_OVERDUE).toList())
             .words(text.say("month.column.owner"), 8, Account::owner)
-            .number(text.say("month.column.pastDue"), 4, account -> text.money(Collected.pastDue(account)))
+            .number(
+                text.say("month.column.pastDue"),
+                4,
+                account -> text.money(Collected.pastDue(account)))
             .words(text.say("month.column.oldest"), 5, this::oldest)
             .plain());
     int more = late.size() - MOST_OVERDUE;
     if (more > 0) {
-      blocks.add(
-          new Paragraph(text.say("month.collect.moreLate", more)));
+      blocks.add(new Paragraph(text.say("month.collect.moreLate", more)));
     }
     return blocks;
   }
@@ -125,7 +131,7 @@ final class CollectPages {
     if (account.ageing().pastDueOver60().signum() > 0) {
       return text.say("month.collect.over60");
     }
-    return account.ageing().pastDue31To60().signum() > 0 
+    return account.ageing().pastDue31To60().signum() > 0
         ? text.say("month.collect.from31")
         : text.say("month.collect.from1");
   }

@@ -57,7 +57,9 @@ final class MarginPictures {
             .count();
     List<Chart.Limit> limits =
         wage.signum() > 0
-            ? List.of(new Chart.Limit(text.say("month.picture.wage", text.money(wage)), wage.doubleValue()))
+            ? List.of(
+                new Chart.Limit(
+                    text.say("month.picture.wage", text.money(wage)), wage.doubleValue()))
             : List.of();
     return new Picture(
         text.say("month.picture.perHour"),

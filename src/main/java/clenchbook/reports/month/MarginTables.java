@@ -33,7 +33,8 @@ final class MarginTables {
             4,
             group -> amount(group, JobCost::materials),
             group -> group.basis(JobCost::materialsBasis))
-        .figure(text.say("month.column.gas"), 3, group -> amount(group, JobCost::gas), this::gasBasis)
+        .figure(
+            text.say("month.column.gas"), 3, group -> amount(group, JobCost::gas), this::gasBasis)
         .figure(
             text.say("month.column.sundries"),
             3,
@@ -53,7 +54,11 @@ final class MarginTables {
   }
 
   private TableOf<MarginGroup> income(TableOf<MarginGroup> table) {
-    return table.figure(text.say("month.column.income"), 4, group -> text.amount(group.income()), group -> Basis.MEASURED);
+    return table.figure(
+        text.say("month.column.income"),
+        4,
+        group -> text.amount(group.income()),
+        group -> Basis.MEASURED);
   }
 
   private TableOf<MarginGroup> withWhole(TableOf<MarginGroup> table) {
@@ -79,8 +84,12 @@ final class MarginTables {
     TableOf<MarginGroup> table =
         left(by, groups)
             .figure(
-                text.say("month.column.averageNet"), 4, group -> text.amount(group.averageNet()), group -> Basis.MEASURED)
-            .figureOrDash(text.say("month.column.priceForWage"), 4, this::neededPrice, this::labourBasis);
+                text.say("month.column.averageNet"),
+                4,
+                group -> text.amount(group.averageNet()),
+                group -> Basis.MEASURED)
+            .figureOrDash(
+                text.say("month.column.priceForWage"), 4, this::neededPrice, this::labourBasis);
     return withWhole(table).captioned(text.say("month.margins.priced"));
   }
 
@@ -109,15 +118,26 @@ final class MarginTables {
             4,
             group -> text.amount(group.income().subtract(group.marginBefore())),
             this::basisBefore)
-        .figure(text.say("month.column.labour"), 4, group -> amount(group, JobCost::labour), this::labourBasis)
+        .figure(
+            text.say("month.column.labour"),
+            4,
+            group -> amount(group, JobCost::labour),
+            this::labourBasis)
         .figure(
             text.say("month.column.left"),
             4,
             group -> text.amount(group.marginAfter()),
             group -> basisBefore(group).weaker(labourBasis(group)))
-        .figure(text.say("month.column.time"), 4, group -> text.hours(Margins.hours(group)), MarginGroup::timeBasis)
+        .figure(
+            text.say("month.column.time"),
+            4,
+            group -> text.hours(Margins.hours(group)),
+            MarginGroup::timeBasis)
         .figureOrDash(
-            text.say("month.column.anHour"), 4, group -> group.earnedPerHour().map(text::amount), this::basisBefore);
+            text.say("month.column.anHour"),
+            4,
+            group -> group.earnedPerHour().map(text::amount),
+            this::basisBefore);
   }
 
   private Basis basisBefore(MarginGroup group) {
@@ -139,7 +159,10 @@ final class MarginTables {
         .words(text.say("month.column.work"), 6, cost -> cost.job().workName())
         .number(text.say("month.column.charge"), 3, cost -> text.amount(cost.chargeNet()))
         .number(text.say("month.column.left"), 3, cost -> text.amount(cost.marginAfterLabour()))
-        .number(text.say("month.column.anHour"), 3, cost -> cost.earnedPerHour().map(text::amount).orElse("–"))
+        .number(
+            text.say("month.column.anHour"),
+            3,
+            cost -> cost.earnedPerHour().map(text::amount).orElse("–"))
         .plain();
   }
 }

@@ -33,7 +33,8 @@ final class MarginsAnswer {
                     sentence(whole),
                     Optional.of(new MarginPictures(margins).whereItWent(whole)),
                     toDo()))
-        .orElseGet(() -> FirstPage.of(text.say("month.margins.noWork"), Optional.empty(), List.of()));
+        .orElseGet(
+            () -> FirstPage.of(text.say("month.margins.noWork"), Optional.empty(), List.of()));
   }
 
   private String sentence(MarginGroup whole) {
@@ -87,10 +88,7 @@ final class MarginsAnswer {
   /** Nothing on the pages is right while a cost counts as nothing. */
   private List<String> missing() {
     List<String> missing = notGiven(margins.settings());
-    return missing.isEmpty()
-        ? List.of()
-        : List.of(
-            text.say("month.margins.missing", missing));
+    return missing.isEmpty() ? List.of() : List.of(text.say("month.margins.missing", missing));
   }
 
   static List<String> notGiven(Settings settings) {

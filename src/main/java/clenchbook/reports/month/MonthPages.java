@@ -85,7 +85,9 @@ public final class MonthPages {
     }
     return new MonthPage.Reading(
         lines,
-        links(List.of(new FileLink("figures/understood.csv", text.say("month.link.understood"), ""))));
+        links(
+            List.of(
+                new FileLink("figures/understood.csv", text.say("month.link.understood"), ""))));
   }
 
   /** How many problems there are and where each of them stands. */
@@ -105,11 +107,15 @@ public final class MonthPages {
   private List<Section> sections() {
     CollectPages collect = new CollectPages(month, text);
     return List.of(
-        new Section(text.say("month.part.collect"), "", collect.sendAndCollect(documentFiles, outbox())),
+        new Section(
+            text.say("month.part.collect"), "", collect.sendAndCollect(documentFiles, outbox())),
         new Section(text.say("month.part.overdue"), "", collect.overdueOwners()),
         new Section(
             text.say("month.part.due"), month.due().horseSheet().file(), month.due().pageBlocks()),
-        new Section(text.say("month.part.order"), month.stock().report().file(), month.stock().pageBlocks()),
+        new Section(
+            text.say("month.part.order"),
+            month.stock().report().file(),
+            month.stock().pageBlocks()),
         new Section(
             text.say("month.part.body"), month.workload().report().file(), month.workload().page()),
         new Section(text.say("month.part.reports"), "", answers()));

@@ -83,8 +83,7 @@ final class OpenInvoices {
       return List.of();
     }
     String since = text.date(open.get(0).document().date());
-    String summary =
-        text.say("month.open.summary", open.size(), since);
+    String summary = text.say("month.open.summary", open.size(), since);
     return List.of(
         new Block.Folded(
             summary,
@@ -93,8 +92,14 @@ final class OpenInvoices {
                     .words(text.say("month.column.owner"), 8, each -> each.document().owner())
                     .number(text.say("month.column.open"), 4, each -> text.money(each.amount()))
                     .words(text.say("month.column.number"), 4, each -> each.document().number())
-                    .words(text.say("month.column.since"), 4, each -> text.date(each.document().date()))
-                    .number(text.say("month.column.daysPastDue"), 4, each -> text.count(daysPastDue(each)))
+                    .words(
+                        text.say("month.column.since"),
+                        4,
+                        each -> text.date(each.document().date()))
+                    .number(
+                        text.say("month.column.daysPastDue"),
+                        4,
+                        each -> text.count(daysPastDue(each)))
                     .total(text.say("month.all"), text.money(sum()), "", "", "")
                     .plain())));
   }

@@ -30,7 +30,8 @@ final class WaitingWords {
                 waiting.unsure())
             + pressed(month, text);
     return List.of(
-        new Block.Answers(List.of(new Block.Answered(text.say("month.waiting.label"), LINK, said))));
+        new Block.Answers(
+            List.of(new Block.Answered(text.say("month.waiting.label"), LINK, said))));
   }
 
   private static String pressed(MonthFindings month, FigureText text) {
