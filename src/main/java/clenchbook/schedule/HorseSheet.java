@@ -56,7 +56,7 @@ final class HorseSheet {
             Optional.of(sheet.first(cards, limit)),
             cards.isEmpty() ? List.of() : List.of(sheet.table(cards)),
             List.of())
-        .in(text.texts().language());
+        .in(text.texts().spoken());
   }
 
   private FirstPage first(List<HorseCard> cards, Optional<Integer> limit) {

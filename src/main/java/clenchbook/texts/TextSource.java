@@ -13,4 +13,14 @@ public interface TextSource {
    * @return the text; empty where that language lacks it
    */
   Optional<String> find(String language, String key);
+
+  /**
+   * Whether a language has all its texts, so that nobody reads a page of two languages.
+   *
+   * @param language one of {@link Texts#LANGUAGES}
+   * @return whether it is said in that language, otherwise in English
+   */
+  default boolean speaks(String language) {
+    return true;
+  }
 }

@@ -66,6 +66,11 @@ public final class Texts {
     return locale.getLanguage();
   }
 
+  /** The language its sentences are in, as a two-letter code: English where not all are there. */
+  public String spoken() {
+    return source.speaks(language()) ? language() : ENGLISH;
+  }
+
   /** Language and country, for numbers and days. */
   public Locale locale() {
     return locale;
@@ -101,7 +106,7 @@ public final class Texts {
   }
 
   private String pattern(String key) {
-    Optional<String> own = source.find(language(), key);
+    Optional<String> own = source.find(spoken(), key);
     return own.or(() -> source.find(ENGLISH, key))
         .orElseThrow(() -> new IllegalArgumentException("there is no text " + key));
   }
@@ -118,7 +123,7 @@ public final class Texts {
       return decimal(number);
     }
     if (gap instanceof Month month) {
-      return month.getDisplayName(TextStyle.FULL_STANDALONE, locale);
+      return month.getDisplayName(TextStyle.FULL_STANDALONE, new Locale(spoken()));
     }
     return gap instanceof Number ? gap : gap.toString();
   }

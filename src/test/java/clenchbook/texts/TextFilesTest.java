@@ -98,4 +98,17 @@ class TextFilesTest {
     missing.removeAll(TextFilesOfRooms.texts(file).keySet());
     assertEquals(Set.of(), missing);
   }
+
+  /** So that nobody gets a page of which one part is German and the next English. */
+  @Test
+  void only_a_language_that_has_every_room_is_spoken() {
+    for (String language : Texts.LANGUAGES) {
+      boolean whole =
+          TextFilesOfRooms.rooms().stream()
+              .allMatch(room -> Files.exists(TextFilesOfRooms.file(language, room)));
+      assertTrue(
+          whole || !TextFiles.OWN.speaks(language), () -> language + " lacks the texts of a room");
+    }
+    assertTrue(TextFiles.OWN.speaks(Texts.ENGLISH));
+  }
 }

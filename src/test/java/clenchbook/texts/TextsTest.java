@@ -132,4 +132,25 @@ class TextsTest {
   private static Texts de() {
     return EN.in("de");
   }
+
+  @Test
+  void a_language_that_is_not_whole_yet_is_said_in_english_whole() {
+    TextSource unfinished =
+        new TextSource() {
+          @Override
+          public Optional<String> find(String language, String key) {
+            return SOURCE.find(language, key);
+          }
+
+          @Override
+          public boolean speaks(String language) {
+            return language.equals(Texts.ENGLISH);
+          }
+        };
+    Texts french = Texts.of("fr", "FR", unfinished);
+    assertEquals("en", french.spoken());
+    assertEquals("fr", FR.spoken());
+    assertEquals("October before x", french.say("t.two", Month.OCTOBER, "x"));
+    assertEquals("x après octobre", FR.say("t.two", Month.OCTOBER, "x"));
+  }
 }

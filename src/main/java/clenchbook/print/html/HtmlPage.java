@@ -49,7 +49,7 @@ public final class HtmlPage {
 
   private void head() {
     String name = page.business().isBlank() ? page.title() : page.title() + " · " + page.business();
-    out.append("<!DOCTYPE html>\n<html lang=\"").append(Html.escaped(page.texts().language()));
+    out.append("<!DOCTYPE html>\n<html lang=\"").append(Html.escaped(page.texts().spoken()));
     out.append("\">\n<head>\n<meta charset=\"utf-8\">\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     out.append(

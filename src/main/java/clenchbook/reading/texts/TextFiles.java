@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -20,6 +21,9 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class TextFiles implements TextSource {
   /** The program's own texts. */
   public static final TextSource OWN = new TextFiles();
+
+  /** The languages that have every room's texts; the others wait, and English is said. */
+  private static final Set<String> WHOLE = Set.of(Texts.ENGLISH);
 
   private record Room(String language, String name) {}
 
@@ -44,6 +48,11 @@ public final class TextFiles implements TextSource {
     return Optional.ofNullable(
             rooms.computeIfAbsent(new Room(language, name), TextFiles::read).get(key))
         .map(Object::toString);
+  }
+
+  @Override
+  public boolean speaks(String language) {
+    return WHOLE.contains(language);
   }
 
   /** The texts of a room; none where the language has no such file yet. */
