@@ -11,12 +11,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The stories, walked on the packaged program by its launcher. The first command lays its classes
- * ready, so that the others start in about a second.
+ * ready, so that the others start in about a second. On demand, for it takes a minute; {@link
+ * StoriesTest} walks the same stories on each build.
  */
+@Tag("demand")
 class StoriesIT extends Stories {
   private static final Path LAUNCHER = Path.of("target", "clenchbook").toAbsolutePath();
 
