@@ -12,6 +12,7 @@ import clenchbook.commands.opening.Places;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.print.files.OwnerOnly;
+import clenchbook.print.files.Tree;
 import clenchbook.reading.FileSum;
 import clenchbook.register.RegisterCopy;
 import clenchbook.texts.Message;

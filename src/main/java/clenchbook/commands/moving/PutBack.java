@@ -1,6 +1,7 @@
 package clenchbook.commands.moving;
 
 import clenchbook.backup.UnsoundBackup;
+import clenchbook.print.files.Tree;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

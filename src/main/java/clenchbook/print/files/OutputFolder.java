@@ -6,14 +6,11 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryNotEmptyException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -81,7 +78,7 @@ public final class OutputFolder {
       SortedMap<String, OutputFile> files, Map<String, Object> facts) throws IOException {
     files.keySet().forEach(OutputFolder::check);
     SortedMap<String, Set<String>> earlier = earlierFiles();
-    remove(beside);
+    Tree.remove(beside);
     try {
       SortedMap<String, String> hashes = writeBeside(files);
       byte[] record = RunRecord.of(facts, hashes);
@@ -99,7 +96,7 @@ public final class OutputFolder {
     } finally {
       // Refused half-way, the record stays beside: the next run must know the files already moved.
       if (!halfMoved) {
-        remove(beside);
+        Tree.remove(beside);
       }
     }
   }
@@ -249,29 +246,5 @@ public final class OutputFolder {
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }
-  }
-
-  private static void remove(Path tree) throws IOException {
-    if (!Files.exists(tree, LinkOption.NOFOLLOW_LINKS)) {
-      return;
-    }
-    Files.walkFileTree(
-        tree,
-        new SimpleFileVisitor<>() {
-          @Override
-          public FileVisitResult visitFile(Path file, BasicFileAttributes unused)
-              throws IOException {
-            Files.delete(file);
-            return FileVisitResult.CONTINUE;
-          }
-
-          @Override
-          public FileVisitResult postVisitDirectory(
-              Path directory, @org.jspecify.annotations.Nullable IOException trouble)
-              throws IOException {
-            Files.delete(directory);
-            return FileVisitResult.CONTINUE;
-          }
-        });
   }
 }

@@ -11,6 +11,7 @@ import clenchbook.backup.Role;
 import clenchbook.backup.UnsoundBackup;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.commands.opening.Terminal;
+import clenchbook.print.files.Tree;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -1,4 +1,4 @@
-package clenchbook.commands.moving;
+package clenchbook.print.files;
 
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
@@ -9,11 +9,16 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 
 /** A folder with all that is in it. */
-final class Tree {
+public final class Tree {
   private Tree() {}
 
-  /** Takes it away, where it is there; a link is not followed. */
-  static void remove(Path tree) throws IOException {
+  /**
+   * Takes it away, where it is there; a link is not followed.
+   *
+   * @param tree the folder, or a file
+   * @throws IOException when the disk refuses; part of it may be gone then
+   */
+  public static void remove(Path tree) throws IOException {
     if (!Files.exists(tree, LinkOption.NOFOLLOW_LINKS)) {
       return;
     }
@@ -37,8 +42,12 @@ final class Tree {
         });
   }
 
-  /** The same at the end of a run: what can't be taken away, the next run takes away first. */
-  static void removeQuietly(Path tree) {
+  /**
+   * The same at the end of a run: what can't be taken away, the next run takes away first.
+   *
+   * @param tree the folder, or a file
+   */
+  public static void removeQuietly(Path tree) {
     try {
       remove(tree);
     } catch (IOException leftForTheNextRun) {
