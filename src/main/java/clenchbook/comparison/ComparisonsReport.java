@@ -61,7 +61,8 @@ final class ComparisonsReport {
         text.say("comparison.report.foot"),
         Optional.of(new ComparisonsAnswer(all).page()),
         report.evidence(),
-        report.annex());
+        report.annex(),
+        text.texts());
   }
 
   private List<Block> evidence() {

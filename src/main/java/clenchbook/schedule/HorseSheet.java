@@ -48,15 +48,15 @@ final class HorseSheet {
     HorseSheet sheet = new HorseSheet(due, weeks, text);
     List<HorseCard> cards = HorseCard.of(due);
     return new Report(
-            "horses",
-            text.say("schedule.horses.label"),
-            text.say("schedule.horses"),
-            text.month(month) + (business.isEmpty() ? "" : " · " + business),
-            "",
-            Optional.of(sheet.first(cards, limit)),
-            cards.isEmpty() ? List.of() : List.of(sheet.table(cards)),
-            List.of())
-        .in(text.texts().spoken());
+        "horses",
+        text.say("schedule.horses.label"),
+        text.say("schedule.horses"),
+        text.month(month) + (business.isEmpty() ? "" : " · " + business),
+        "",
+        Optional.of(sheet.first(cards, limit)),
+        cards.isEmpty() ? List.of() : List.of(sheet.table(cards)),
+        List.of(),
+        text.texts());
   }
 
   private FirstPage first(List<HorseCard> cards, Optional<Integer> limit) {

@@ -44,7 +44,8 @@ public final class Stock {
             text.say("stock.caution"),
             Optional.of(new StockAnswer(stock, text).page(warnings)),
             evidence,
-            annex),
+            annex,
+            text.texts()),
         pages.inShort(),
         warnings);
   }

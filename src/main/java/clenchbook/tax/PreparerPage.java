@@ -92,13 +92,14 @@ final class PreparerPage {
     vehicle();
     assets();
     beside();
-    return new Report(name, title(), subtitle(), words.say(FOOT), blocks).in(words.language());
+    return new Report(name, title(), subtitle(), words.say(FOOT), blocks, text.texts())
+        .in(words.language());
   }
 
   /** The evidence, in a file of its own under this page's title. */
   Report annex(String name, List<Block> evidence) {
     String title = title() + ": annex";
-    return new Report("annex/" + name, title, subtitle(), words.say(FOOT), evidence);
+    return new Report("annex/" + name, title, subtitle(), words.say(FOOT), evidence, text.texts());
   }
 
   private String title() {

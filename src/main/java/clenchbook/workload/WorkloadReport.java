@@ -21,7 +21,8 @@ final class WorkloadReport {
         work.text().say("workload.caution"),
         Optional.of(new WorkloadAnswer(work).page()),
         evidence(work),
-        annex(work));
+        annex(work),
+        work.text().texts());
   }
 
   private static List<Block> evidence(WorkYear work) {

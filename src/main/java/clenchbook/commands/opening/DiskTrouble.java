@@ -1,5 +1,6 @@
 package clenchbook.commands.opening;
 
+import clenchbook.print.files.RefusedFile;
 import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -43,7 +44,7 @@ public final class DiskTrouble {
     if (trouble instanceof FileSystemException refused && refused.getReason() != null) {
       return Message.literal(target(refused) + ": " + refused.getReason());
     }
-    return Message.literal(String.valueOf(trouble.getMessage()));
+    return RefusedFile.why(trouble);
   }
 
   /** A move names where from and where to; where to is what refuses. */

@@ -4,6 +4,7 @@ import clenchbook.billing.numbering.NumberPattern;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.jobs.Jobs;
+import clenchbook.print.files.RefusedFile;
 import clenchbook.print.invoice.LogoImage;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
@@ -113,7 +114,7 @@ public final class SettingFaults {
       warn(
           ProblemKind.LOGO_UNUSABLE,
           Setting.LOGO,
-          Message.of("commands.setting.logoOff", String.valueOf(e.getMessage())),
+          Message.of("commands.setting.logoOff", RefusedFile.why(e)),
           Message.of("commands.setting.aLogo"));
     }
   }

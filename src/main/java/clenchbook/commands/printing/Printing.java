@@ -115,7 +115,7 @@ public final class Printing implements AutoCloseable {
       throw new RunFault(Message.of("commands.print.interrupted"), e);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof TemplateException fault) {
-        throw new RunFault(String.valueOf(fault.getMessage()), fault);
+        throw new RunFault(fault.message(), fault);
       }
       if (e.getCause() instanceof RuntimeException fault) {
         throw fault;

@@ -1,5 +1,6 @@
 package clenchbook.print.files;
 
+import clenchbook.texts.Message;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -199,7 +200,7 @@ public final class OutputFolder {
     Path target = folder.resolve(path);
     OwnerOnly.makeFolders(parentOf(target));
     if (!isInside(target)) {
-      throw new IOException(path + ": a link leads out of the folder of the reports");
+      throw new RefusedFile(Message.of("print.linkLeadsOut", path));
     }
     Files.move(
         beside.resolve(path),

@@ -1,18 +1,19 @@
 package clenchbook.print.html;
 
+import clenchbook.reports.blocks.BasisWords;
 import clenchbook.reports.blocks.Block;
 import clenchbook.texts.Texts;
 
 /** Writes the blocks of a report as parts of a page. */
 final class HtmlBlocks {
   private final StringBuilder out;
-  private final Texts texts;
+  private final BasisWords words;
   private int pictures;
   private boolean hasBases;
 
   HtmlBlocks(StringBuilder out, Texts texts) {
     this.out = out;
-    this.texts = texts;
+    this.words = new BasisWords(texts);
   }
 
   /** Whether a figure so far bore the mark of its basis. */
@@ -82,7 +83,7 @@ final class HtmlBlocks {
     for (Block.KeyFigure figure : keys.figures()) {
       out.append("<div><dt>").append(Html.escaped(figure.label())).append("</dt><dd>");
       out.append(Html.escaped(figure.value())).append("</dd>");
-      String word = inWords(figure.restsOn());
+      String word = words.word(figure.restsOn());
       if (!word.isEmpty()) {
         out.append("<dd class=\"basis\">").append(Html.escaped(word)).append("</dd>");
       }
@@ -135,26 +136,12 @@ final class HtmlBlocks {
   }
 
   private void mark(Block.Cell cell) {
-    String word = inWords(cell.restsOn());
+    String word = words.word(cell.restsOn());
     if (!word.isEmpty()) {
       hasBases = true;
       out.append("&nbsp;<abbr title=\"").append(Html.escaped(word)).append("\">");
-      out.append(Html.escaped(sign(cell.restsOn()))).append("</abbr>");
+      out.append(Html.escaped(words.sign(cell.restsOn()))).append("</abbr>");
     }
-  }
-
-  private String inWords(String basis) {
-    return switch (basis) {
-      case "standard" -> texts.say("print.basis.standard");
-      case "default" -> texts.say("print.basis.default");
-      default -> basis;
-    };
-  }
-
-  private String sign(String basis) {
-    return basis.equals("standard")
-        ? texts.say("print.basis.standardSign")
-        : texts.say("print.basis.defaultSign");
   }
 
   private void picture(Block.Picture picture) {

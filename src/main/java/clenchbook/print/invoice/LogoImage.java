@@ -1,5 +1,7 @@
 package clenchbook.print.invoice;
 
+import clenchbook.print.files.RefusedFile;
+import clenchbook.texts.Message;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -45,13 +47,13 @@ public final class LogoImage {
    * @param bookFolder the folder of the workbook; the logo must lie there or below
    * @param name the file's name as the book gives it, relative to that folder
    * @return the logo
-   * @throws IOException when there is no such picture, or it may not be used; the message says why
-   *     in plain words
+   * @throws IOException when there is no such picture, or it may not be used; a {@link RefusedFile}
+   *     says why in plain words
    */
   public static LogoImage read(Path bookFolder, String name) throws IOException {
     Path file = locate(bookFolder, name);
     if (Files.size(file) > LARGEST_FILE) {
-      throw new IOException("the picture is larger than 5 MB");
+      throw new RefusedFile(Message.of("print.logo.tooLarge"));
     }
     BufferedImage picture = decode(file);
     BufferedImage fitted = onWhite(picture);
@@ -63,11 +65,11 @@ public final class LogoImage {
       Path folder = bookFolder.toRealPath();
       Path file = folder.resolve(name).toRealPath();
       if (!file.startsWith(folder) || !Files.isRegularFile(file)) {
-        throw new IOException("the picture must lie in the workbook's folder or below");
+        throw new RefusedFile(Message.of("print.logo.elsewhere"));
       }
       return file;
     } catch (InvalidPathException | java.nio.file.NoSuchFileException e) {
-      throw new IOException("there is no such picture", e);
+      throw new RefusedFile(Message.of("print.logo.none"), e);
     }
   }
 
@@ -76,14 +78,14 @@ public final class LogoImage {
     try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
-        throw new IOException("the picture is neither PNG nor JPEG");
+        throw new RefusedFile(Message.of("print.logo.otherKind"));
       }
       ImageReader reader = readers.next();
       try {
         return decode(reader, in);
       } catch (RuntimeException e) {
         // Damaged pictures make the decoder throw all kinds.
-        throw new IOException("the picture is damaged", e);
+        throw new RefusedFile(Message.of("print.logo.damaged"), e);
       } finally {
         reader.dispose();
       }
@@ -93,11 +95,11 @@ public final class LogoImage {
   private static BufferedImage decode(ImageReader reader, ImageInputStream in) throws IOException {
     String format = reader.getFormatName().toLowerCase(Locale.ROOT);
     if (!format.equals("png") && !format.equals("jpeg")) {
-      throw new IOException("the picture is neither PNG nor JPEG");
+      throw new RefusedFile(Message.of("print.logo.otherKind"));
     }
     reader.setInput(in, true, true);
     if ((long) reader.getWidth(0) * reader.getHeight(0) > MOST_PIXELS) {
-      throw new IOException("the picture has more than 40 million points");
+      throw new RefusedFile(Message.of("print.logo.tooManyPoints"));
     }
     return reader.read(0);
   }

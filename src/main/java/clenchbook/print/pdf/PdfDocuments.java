@@ -41,8 +41,6 @@ import net.sf.jasperreports.pdf.SimplePdfExporterConfiguration;
  * is seen; ask {@link MissingGlyphs} beforehand to report it.
  */
 public final class PdfDocuments {
-  private static final String REPORT_LEGEND = "s standard · d default · unmarked: measured";
-
   private final PrintSettings settings;
   private final JasperReportsContext usual;
   private final Templates templates;
@@ -147,14 +145,14 @@ public final class PdfDocuments {
     LetterParts.put(parts, "subtitle", report.subtitle());
     LetterParts.put(parts, "foot", report.caution());
     // Inside running text an absent part would print as a word, so an empty one is given.
-    parts.put("legend", rows.hasBases() ? REPORT_LEGEND : "");
+    parts.put("legend", rows.legend());
     try {
       JasperDesign design =
           ReportDesign.of(
               PaperSize.of(settings.locale()),
               rows.layouts(),
               report.caution(),
-              pageWord(report.language()));
+              PageNumber.of(report));
       JasperReport compiled = new TemplateCompiler(usual).compileReport(design);
       JasperReportsContext context = context(parts, rows.rows());
       JasperPrint filled =
@@ -171,12 +169,6 @@ public final class PdfDocuments {
     } catch (JRException e) {
       throw new IllegalStateException("the pages of " + report.name(), e);
     }
-  }
-
-  /** The page's number and, after it, how many there are: {@code Page 1 of 3}. */
-  private static String pageWord(String language) {
-    String word = LetterWording.of(language).page() + " $V{PAGE_NUMBER} ";
-    return word + (language.equals("en") ? "of" : "/");
   }
 
   private byte[] letter(String template, DocumentHead head, PrintedPage page, ArchiveForm form) {

@@ -28,6 +28,9 @@ final class ReportDesign {
   private static final int MARK = 8;
   private static final int FOOT_LINE = 11;
 
+  /** What a page's number takes at least. */
+  private static final int NUMBER = 55;
+
   /** Nothing on paper is set smaller. */
   private static final float SMALLEST = 8;
 
@@ -71,10 +74,10 @@ final class ReportDesign {
    * @param paper the sheet, laid across where a table has many columns
    * @param layouts the layouts of the tables
    * @param foot what stands at the foot of each page; empty for nothing
-   * @param number the words of the page's number up to how many there are
+   * @param number the page's number and how many there are
    * @return the design, ready to compile
    */
-  static JasperDesign of(PaperSize paper, List<TableLayout> layouts, String foot, String number)
+  static JasperDesign of(PaperSize paper, List<TableLayout> layouts, String foot, PageNumber number)
       throws JRException {
     ReportDesign drawn = new ReportDesign(paper, layouts, foot);
     drawn.declare();
@@ -86,11 +89,13 @@ final class ReportDesign {
 
   /** How many lines a text takes; broken between words it needs a little more than its length. */
   private static int lines(String text, int width) {
-    double length =
-        Typefaces.text(SMALLEST, false)
-            .getStringBounds(text, new FontRenderContext(null, true, true))
-            .getWidth();
-    return (int) Math.ceil(length * 1.04 / width);
+    return (int) Math.ceil(length(text) * 1.04 / width);
+  }
+
+  private static double length(String text) {
+    return Typefaces.text(SMALLEST, false)
+        .getStringBounds(text, new FontRenderContext(null, true, true))
+        .getWidth();
   }
 
   private void declare() throws JRException {
@@ -156,7 +161,7 @@ final class ReportDesign {
     design.addField(field);
   }
 
-  private void frame(String number) {
+  private void frame(PageNumber number) {
     BandSketch title = new BandSketch(design, 74);
     title.block(0, 0, 34, 4, Palette.RUST);
     JRDesignTextField business =
@@ -174,12 +179,13 @@ final class ReportDesign {
       foot.text("$P{foot}", small, 0, 6, width, words).setTextAdjust(TextAdjustEnum.CUT_TEXT);
     }
     int side = 240;
+    int place = Math.max(NUMBER, (int) Math.ceil(length(number.longest())) + 1);
     foot.text("$P{legend}", small, 0, words + 7, width - side, 11);
     JRDesignTextField name =
-        foot.text("$P{title}", small.toTheRight(), width - side, words + 7, side - 74, 11);
+        foot.text("$P{title}", small.toTheRight(), width - side, words + 7, side - 19 - place, 11);
     name.setTextAdjust(TextAdjustEnum.CUT_TEXT);
-    foot.line(number, small.toTheRight(), width - 70, words + 7, 55, 11);
-    foot.total("$V{PAGE_NUMBER}", small, width - 13, words + 7, 16, 11);
+    foot.line(number.number(), small.toTheRight(), width - 15 - place, words + 7, place, 11);
+    foot.total(number.total(), small, width - 13, words + 7, 16, 11);
     design.setPageFooter(foot.band());
   }
 

@@ -2,6 +2,7 @@ package clenchbook.print.pdf;
 
 import clenchbook.print.chart.ChartPicture;
 import clenchbook.print.invoice.LetterParts;
+import clenchbook.reports.blocks.BasisWords;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Report;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ public final class ReportRows {
   private final List<Map<String, Object>> rows = new ArrayList<>();
   private final List<TableLayout> layouts = new ArrayList<>();
   private final List<Block> blocks;
+  private final BasisWords basis;
   private Optional<Block.Heading> first = Optional.empty();
   private Optional<Block.Heading> second = Optional.empty();
   private int sheet;
@@ -33,6 +35,7 @@ public final class ReportRows {
 
   ReportRows(Report report) {
     this.blocks = report.blocks();
+    this.basis = new BasisWords(report.texts());
     for (int i = 0; i < blocks.size(); i++) {
       add(blocks.get(i), i);
     }
@@ -49,18 +52,19 @@ public final class ReportRows {
     return layouts;
   }
 
-  boolean hasBases() {
-    return blocks.stream().anyMatch(ReportRows::hasBasis);
+  /** What the signs of its figures say; empty where there are none. */
+  String legend() {
+    return blocks.stream().anyMatch(ReportRows::hasBasis) ? basis.legend() : "";
   }
 
   private static boolean hasBasis(Block block) {
     if (block instanceof Block.KeyFigures keys) {
-      return keys.figures().stream().anyMatch(figure -> !figure.restsOn().isEmpty());
+      return keys.figures().stream().anyMatch(figure -> figure.restsOn().isPresent());
     }
     return block instanceof Block.Table table
         && table.rows().stream()
             .flatMap(row -> row.cells().stream())
-            .anyMatch(cell -> !cell.mark().isEmpty());
+            .anyMatch(cell -> cell.restsOn().isPresent());
   }
 
   private void add(Block block, int at) {
@@ -131,7 +135,7 @@ public final class ReportRows {
         Block.KeyFigure figure = figures.get(from + i);
         put(row, "keyLabel" + i, figure.label());
         put(row, "keyValue" + i, figure.value());
-        put(row, "keyMark" + i, figure.restsOn());
+        put(row, "keyMark" + i, basis.word(figure.restsOn()));
       }
     }
   }
@@ -157,7 +161,7 @@ public final class ReportRows {
         Block.Cell cell = line.cells().get(i);
         put(row, "header" + i, block.columns().get(i).header());
         put(row, "cell" + i, cell.text());
-        put(row, "mark" + i, cell.mark());
+        put(row, "mark" + i, basis.sign(cell.restsOn()));
       }
     }
     keepTogether(lines, first);

@@ -27,7 +27,8 @@ record TableLayout(List<Column> columns) {
     List<Column> columns = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
       int at = i;
-      boolean marked = table.rows().stream().anyMatch(row -> !row.cells().get(at).mark().isEmpty());
+      boolean marked =
+          table.rows().stream().anyMatch(row -> row.cells().get(at).restsOn().isPresent());
       Block.Column column = table.columns().get(i);
       columns.add(new Column(column.weight(), column.number(), marked));
     }

@@ -1,5 +1,7 @@
 package clenchbook.print.pdf;
 
+import clenchbook.print.files.RefusedFile;
+import clenchbook.texts.Message;
 import java.io.File;
 import java.io.Serializable;
 import net.sf.jasperreports.engine.JRException;
@@ -32,7 +34,7 @@ public final class TemplateCompiler extends JRAbstractCompiler {
   @Override
   protected void checkLanguage(String language) throws JRException {
     if (!"java".equals(language)) {
-      throw new JRException("a template may not use the language '" + language + "'");
+      throw fault(Message.of("print.template.aLanguage", language));
     }
   }
 
@@ -41,18 +43,21 @@ public final class TemplateCompiler extends JRAbstractCompiler {
       throws JRException {
     StringBuilder refused = new StringBuilder();
     task.getExpressions().forEach(e -> refused.append(' ').append(e.getText()));
-    throw new JRException(
-        "a template may only name parameters, fields and variables; not allowed:" + refused);
+    throw fault(Message.of("print.template.onlyNames", refused.toString().strip()));
   }
 
   @Override
   protected JREvaluator loadEvaluator(Serializable compiled, String unit) throws JRException {
-    throw new JRException("a template may not carry code: " + unit);
+    throw fault(Message.of("print.template.code"));
   }
 
   @Override
   protected String compileUnits(JRCompilationUnit[] units, String classpath, File folder) {
-    return "a template may not carry code";
+    return "code";
+  }
+
+  private static JRException fault(Message message) {
+    return new JRException(new RefusedFile(message));
   }
 
   @Override

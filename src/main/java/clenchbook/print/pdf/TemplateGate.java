@@ -1,5 +1,7 @@
 package clenchbook.print.pdf;
 
+import clenchbook.print.files.RefusedFile;
+import clenchbook.texts.Message;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -168,7 +170,7 @@ final class TemplateGate {
    */
   static byte[] readChecked(Path file) throws IOException {
     if (Files.size(file) > LARGEST_FILE) {
-      throw new IOException("a template may hold at most a million bytes");
+      throw new RefusedFile(Message.of("print.template.tooLarge"));
     }
     byte[] bytes = Files.readAllBytes(file);
     requireUtf8(bytes);
@@ -181,7 +183,7 @@ final class TemplateGate {
     try {
       StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(template));
     } catch (CharacterCodingException e) {
-      throw new IOException("a template is a text in UTF-8", e);
+      throw new RefusedFile(Message.of("print.template.noText"), e);
     }
   }
 
@@ -194,7 +196,7 @@ final class TemplateGate {
       walk(factory.createXMLStreamReader(new ByteArrayInputStream(template)));
     } catch (XMLStreamException e) {
       int line = Optional.ofNullable(e.getLocation()).map(Location::getLineNumber).orElse(1);
-      throw new IOException("line " + line + ": not well-formed", e);
+      throw new RefusedFile(Message.of("print.template.notWellFormed", String.valueOf(line)), e);
     }
   }
 
@@ -203,8 +205,9 @@ final class TemplateGate {
     StringBuilder text = new StringBuilder();
     while (reader.hasNext()) {
       switch (reader.next()) {
-        case XMLStreamConstants.DTD -> refuse(reader, "a document type");
-        case XMLStreamConstants.PROCESSING_INSTRUCTION -> refuse(reader, "an instruction");
+        case XMLStreamConstants.DTD -> refuse(reader, Message.of("print.template.aDocumentType"));
+        case XMLStreamConstants.PROCESSING_INSTRUCTION ->
+            refuse(reader, Message.of("print.template.anInstruction"));
         case XMLStreamConstants.START_ELEMENT -> {
           open.push(enter(reader));
           text.setLength(0);
@@ -229,7 +232,7 @@ final class TemplateGate {
       return name;
     }
     if (!ELEMENTS.contains(name)) {
-      refuse(reader, "the element '" + name + "'");
+      refuse(reader, Message.of("print.template.anElement", name));
     }
     String kind = name;
     for (int i = 0; i < reader.getAttributeCount(); i++) {
@@ -247,7 +250,7 @@ final class TemplateGate {
     String name = reader.getAttributeValue(null, "name");
     String value = reader.getAttributeValue(null, "value");
     if (reader.getAttributeCount() != 2 || !TAG.matcher(name + "=" + value).matches()) {
-      refuse(reader, "the property " + name + "=\"" + value + "\"");
+      refuse(reader, Message.of("print.template.aProperty", name, String.valueOf(value)));
     }
   }
 
@@ -261,7 +264,7 @@ final class TemplateGate {
           default -> ATTRIBUTES.contains(attribute);
         };
     if (!known) {
-      refuse(reader, attribute + "=\"" + value + "\"");
+      refuse(reader, Message.literal(attribute + "=\"" + value + "\""));
     }
   }
 
@@ -270,12 +273,12 @@ final class TemplateGate {
       throws IOException {
     boolean pictureSource = "image".equals(parent) && reader.getLocalName().equals("expression");
     if (pictureSource && !PICTURE.matcher(text).matches()) {
-      refuse(reader, "a picture other than $P{logo} or $P{paymentCode}");
+      refuse(reader, Message.of("print.template.aPicture", "$P{logo}", "$P{paymentCode}"));
     }
   }
 
-  private static void refuse(XMLStreamReader reader, String what) throws IOException {
+  private static void refuse(XMLStreamReader reader, Message what) throws IOException {
     int line = reader.getLocation().getLineNumber();
-    throw new IOException("line " + line + ": a template may not hold " + what);
+    throw new RefusedFile(Message.of("print.template.mayNotHold", String.valueOf(line), what));
   }
 }

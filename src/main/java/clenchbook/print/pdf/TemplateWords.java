@@ -1,12 +1,18 @@
 package clenchbook.print.pdf;
 
+import clenchbook.print.files.RefusedFile;
 import clenchbook.print.fonts.Typefaces;
+import clenchbook.texts.Message;
+import clenchbook.texts.Told;
 import java.io.IOException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** What the report library finds wrong with a template, in one plain line. */
+/**
+ * What is wrong with a template, in one plain line; what the report library says of itself stays in
+ * its own words.
+ */
 final class TemplateWords {
   private static final Pattern FONT = Pattern.compile("Font \"([^\"]*)\" is not available");
   private static final Pattern VALUE = Pattern.compile("from String \"([^\"]*)\"");
@@ -30,34 +36,36 @@ final class TemplateWords {
    * @return the fault, its message beginning with the file's name
    */
   static TemplateException of(String template, Exception fault) {
-    return new TemplateException(template + ".jrxml: " + words(fault), fault);
+    return new TemplateException(
+        Message.of("print.template.fault", template + ".jrxml", words(fault)), fault);
   }
 
-  private static String words(Exception fault) {
-    if (fault instanceof IOException) {
-      return String.valueOf(fault.getMessage());
-    }
+  private static Message words(Exception fault) {
     Throwable root = fault;
-    while (root.getCause() != null) {
+    while (!(root instanceof Told) && root.getCause() != null) {
       root = root.getCause();
     }
+    if (root instanceof Told told) {
+      return told.message();
+    }
+    if (fault instanceof IOException trouble) {
+      return RefusedFile.why(trouble);
+    }
+    return ofLibrary(root);
+  }
+
+  private static Message ofLibrary(Throwable root) {
     String said = String.valueOf(root.getMessage());
     Matcher font = FONT.matcher(said);
     if (font.find()) {
-      return "there is no font '"
-          + font.group(1)
-          + "'; the program has "
-          + Typefaces.TEXT
-          + " and "
-          + Typefaces.DISPLAY;
+      return Message.of("print.template.noFont", font.group(1), Typefaces.TEXT, Typefaces.DISPLAY);
     }
     Matcher value = VALUE.matcher(said);
     if (value.find()) {
       Matcher line = LINE.matcher(said);
-      return (line.find() ? "line " + line.group(1) + ": " : "")
-          + "'"
-          + value.group(1)
-          + "' is no value that can stand there";
+      return line.find()
+          ? Message.of("print.template.noValueInLine", line.group(1), value.group(1))
+          : Message.of("print.template.noValue", value.group(1));
     }
     String all =
         INSIDE
@@ -69,6 +77,6 @@ final class TemplateWords {
             .map(each -> COUNT.matcher(each).replaceFirst(""))
             .limit(MOST_NAMED)
             .collect(Collectors.joining("; "));
-    return all.length() <= LONGEST ? all : all.substring(0, LONGEST) + " …";
+    return Message.literal(all.length() <= LONGEST ? all : all.substring(0, LONGEST) + " …");
   }
 }

@@ -111,20 +111,17 @@ public sealed interface Block {
    */
   record KeyFigure(String label, String value, Optional<Basis> basis) {
     /**
-     * What it rests on, said only where it was not measured.
+     * What it rests on where it was not measured.
      *
-     * @return {@code standard}, {@code default} or empty
+     * @return the standard or the default; empty where nothing need be said
      */
-    public String restsOn() {
+    public Optional<Basis> restsOn() {
       return unmeasured(basis);
     }
   }
 
-  private static String unmeasured(Optional<Basis> basis) {
-    return basis
-        .filter(known -> known != Basis.MEASURED)
-        .map(known -> known == Basis.STANDARD ? "standard" : "default")
-        .orElse("");
+  private static Optional<Basis> unmeasured(Optional<Basis> basis) {
+    return basis.filter(known -> known != Basis.MEASURED);
   }
 
   /**
@@ -241,22 +238,12 @@ public sealed interface Block {
     }
 
     /**
-     * What the figure rests on, said only where it was not measured.
+     * What the figure rests on where it was not measured.
      *
-     * @return {@code standard}, {@code default} or empty
+     * @return the standard or the default; empty where no mark stands beside it
      */
-    public String restsOn() {
+    public Optional<Basis> restsOn() {
       return unmeasured(basis);
-    }
-
-    /**
-     * The mark of a figure that was not measured.
-     *
-     * @return the first letter of what it rests on; empty for none
-     */
-    public String mark() {
-      String word = restsOn();
-      return word.isEmpty() ? "" : word.substring(0, 1);
     }
 
     /**

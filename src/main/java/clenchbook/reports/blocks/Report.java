@@ -1,5 +1,6 @@
 package clenchbook.reports.blocks;
 
+import clenchbook.texts.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,8 @@ import java.util.Optional;
  * @param first the first page; empty for an annex
  * @param evidence the pages behind it, in reading order
  * @param annex what stands in a file of its own; empty for none
+ * @param texts the texts of its language, for what stands around it: the annex's title, the pages'
+ *     numbers
  * @param language the two-letter code of the language that it is written in
  */
 public record Report(
@@ -28,16 +31,15 @@ public record Report(
     Optional<FirstPage> first,
     List<Block> evidence,
     List<Block> annex,
+    Texts texts,
     String language) {
-  private static final String ENGLISH = "en";
-
   /** Copies its lists. */
   public Report {
     evidence = List.copyOf(evidence);
     annex = List.copyOf(annex);
   }
 
-  /** A report in English. */
+  /** A report in the language that its texts are spoken in. */
   public Report(
       String name,
       String label,
@@ -46,26 +48,29 @@ public record Report(
       String caution,
       Optional<FirstPage> first,
       List<Block> evidence,
-      List<Block> annex) {
-    this(name, label, title, subtitle, caution, first, evidence, annex, ENGLISH);
+      List<Block> annex,
+      Texts texts) {
+    this(name, label, title, subtitle, caution, first, evidence, annex, texts, texts.spoken());
   }
 
   /**
-   * Pages in English without a first page, such as an annex.
+   * Pages without a first page, such as an annex.
    *
    * @param name the file's name without extension
    * @param title the title, which is the label too
    * @param subtitle the period and business
    * @param caution what stands at the foot of each page; empty for none
    * @param blocks the content
+   * @param texts the texts of its language
    */
-  public Report(String name, String title, String subtitle, String caution, List<Block> blocks) {
-    this(name, title, title, subtitle, caution, Optional.empty(), blocks, List.of());
+  public Report(
+      String name, String title, String subtitle, String caution, List<Block> blocks, Texts texts) {
+    this(name, title, title, subtitle, caution, Optional.empty(), blocks, List.of(), texts);
   }
 
   /** The same pages, said to be in the language that they are written in. */
   public Report in(String other) {
-    return new Report(name, label, title, subtitle, caution, first, evidence, annex, other);
+    return new Report(name, label, title, subtitle, caution, first, evidence, annex, texts, other);
   }
 
   /**
@@ -101,8 +106,8 @@ public record Report(
     if (annex.isEmpty()) {
       return List.of(this);
     }
+    String behind = texts.say("print.report.annex", title);
     return List.of(
-        this,
-        new Report("annex/" + name, title + ": annex", subtitle, caution, annex).in(language));
+        this, new Report("annex/" + name, behind, subtitle, caution, annex, texts).in(language));
   }
 }

@@ -56,7 +56,8 @@ public final class MarginsReport {
         report.text.say("month.margins.caution"),
         Optional.of(new MarginsAnswer(margins).page()),
         work ? report.evidence() : List.of(),
-        work ? report.annex() : List.of());
+        work ? report.annex() : List.of(),
+        report.text.texts());
   }
 
   private String subtitle() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Report;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,7 +23,7 @@ class ReportPdfTest {
   }
 
   private static Report of(List<Block> blocks) {
-    return new Report("x", "Title", "October 2026", "", blocks);
+    return new Report("x", "Title", "October 2026", "", blocks, InEnglish.TEXTS);
   }
 
   @Test

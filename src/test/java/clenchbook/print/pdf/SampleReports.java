@@ -3,6 +3,7 @@ package clenchbook.print.pdf;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.Chart;
 import clenchbook.reports.blocks.Report;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Basis;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +71,8 @@ final class SampleReports {
         "October 2026",
         "Figures rest on what the workbook holds. A summary for planning, not advice on tax or"
             + " prices.",
-        blocks);
+        blocks,
+        InEnglish.TEXTS);
   }
 
   private static Block.Table table(int rows) {

@@ -12,6 +12,7 @@ import clenchbook.reports.letters.Addressee;
 import clenchbook.reports.letters.DocumentHead;
 import clenchbook.reports.letters.InvoiceDocument;
 import clenchbook.reports.letters.PrintedLine;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -245,7 +246,7 @@ class ScriptsTest {
                 false,
                 true,
                 List.of())));
-    Report report = new Report("horses", "Horses", "October 2026", "", blocks);
+    Report report = new Report("horses", "Horses", "October 2026", "", blocks, InEnglish.TEXTS);
     byte[] pdf = new PdfDocuments(SampleDocuments.settings("en", "GB")).report(report);
     assertEquals(List.of(), ArchiveJudge.brokenRules(pdf));
     String text = text(pdf, true);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -64,8 +65,9 @@ class TemplateGateTest {
     edit(folder, "$P{title}", "java.lang.Runtime.getRuntime().exec(\"true\").toString()");
     TemplateException refused =
         assertThrows(TemplateException.class, () -> printWith(folder), "code was run");
-    assertTrue(refused.getMessage().startsWith("invoice.jrxml: "), refused.getMessage());
-    assertTrue(refused.getMessage().contains("Runtime"), refused.getMessage());
+    String said = InEnglish.said(refused.message());
+    assertTrue(said.startsWith("invoice.jrxml: "), said);
+    assertTrue(said.contains("Runtime"), said);
   }
 
   @Test
@@ -118,6 +120,6 @@ class TemplateGateTest {
   }
 
   private static String refusal(Path folder) {
-    return assertThrows(TemplateException.class, () -> printWith(folder)).getMessage();
+    return InEnglish.said(assertThrows(TemplateException.class, () -> printWith(folder)).message());
   }
 }

@@ -3,12 +3,15 @@ package clenchbook.reports.blocks;
 import clenchbook.reports.blocks.Block.Cell;
 import clenchbook.reports.blocks.Block.Row;
 import clenchbook.reports.blocks.Block.Table;
+import clenchbook.texts.InEnglish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Blocks of a report as plain lines, for tests to read; blanks that bind are plain ones. */
 public final class PlainBlocks {
+  private static final BasisWords MARKS = new BasisWords(InEnglish.TEXTS);
+
   private PlainBlocks() {}
 
   /** Every table of the blocks, folded ones too, by {@link #lines(Table)}. */
@@ -52,7 +55,8 @@ public final class PlainBlocks {
 
   private static String text(Cell cell) {
     String text = cell.text().replace('\u00a0', ' ');
-    return cell.mark().isEmpty() ? text : text + " (" + cell.mark() + ")";
+    String mark = MARKS.sign(cell.restsOn());
+    return mark.isEmpty() ? text : text + " (" + mark + ")";
   }
 
   /** Headings, paragraphs, answers and things to do, in order, tables left out. */
