@@ -9,6 +9,7 @@ import clenchbook.book.TaxCategory;
 import clenchbook.book.TaxRate;
 import clenchbook.jobs.charge.LineTax;
 import clenchbook.problem.CellRef;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -57,37 +58,46 @@ final class EInvoiceNeeds {
   }
 
   private void seller(Collection<LineTax> taxes) {
-    setting(Setting.BUSINESS_NAME, "the name of your business");
-    setting(Setting.COUNTRY, "a country of two letters such as DE");
+    setting(Setting.BUSINESS_NAME, Message.of("einvoice.need.aBusiness"));
+    setting(Setting.COUNTRY, Message.of("einvoice.need.aCountry"));
     if (settings.minorUnit().digits() > MOST_DECIMALS) {
-      need(Setting.CURRENCY, "a currency of two decimals", "such a currency");
+      need(
+          Setting.CURRENCY,
+          Message.of("einvoice.need.currency"),
+          Message.of("einvoice.need.suchACurrency"));
     }
     if (taxes.stream().anyMatch(tax -> tax.category() != TaxCategory.O)) {
-      setting(Setting.TAX_NUMBER, "your tax number");
+      setting(Setting.TAX_NUMBER, Message.of("einvoice.need.yourTaxNumber"));
     }
     if (taxes.stream().anyMatch(tax -> tax.category() == TaxCategory.O)) {
-      setting(Setting.REGISTRATION, "your registration, for lines outside the scope of tax");
+      setting(Setting.REGISTRATION, Message.of("einvoice.need.yourRegistration"));
     }
   }
 
   private void xrechnung() {
-    setting(Setting.POSTCODE, "your postcode");
-    setting(Setting.CITY, "your city");
-    setting(Setting.CONTACT, "whom to ask");
+    setting(Setting.POSTCODE, Message.of("einvoice.need.yourPostcode"));
+    setting(Setting.CITY, Message.of("einvoice.need.yourCity"));
+    setting(Setting.CONTACT, Message.of("einvoice.need.whomToAsk"));
     if (settings.text(Setting.PHONE).chars().filter(Character::isDigit).count() < 3) {
-      need(Setting.PHONE, Setting.PHONE.title(), "a telephone number of three digits or more");
+      need(
+          Setting.PHONE,
+          Message.literal(Setting.PHONE.title()),
+          Message.of("einvoice.need.aPhone"));
     }
     if (!mailbox(settings.text(Setting.EMAIL))) {
-      need(Setting.EMAIL, Setting.EMAIL.title(), "your e-mail address");
+      need(
+          Setting.EMAIL,
+          Message.literal(Setting.EMAIL.title()),
+          Message.of("einvoice.need.yourEmail"));
     }
-    owner(owner.postcode(), "Postcode", "their postcode");
-    owner(owner.city(), "City", "their city");
+    owner(owner.postcode(), "Postcode", Message.of("einvoice.need.theirPostcode"));
+    owner(owner.city(), "City", Message.of("einvoice.need.theirCity"));
     owner(
         owner.eInvoice().buyerReference(),
         "Buyer reference",
-        "their reference, such as a Leitweg-ID");
+        Message.of("einvoice.need.theirReference"));
     if (address(owner).isEmpty()) {
-      need(owner.source(), "E-invoice address", "a mail address, or a number with its scheme");
+      need(owner.source(), "E-invoice address", Message.of("einvoice.need.anAddress"));
     }
   }
 
@@ -104,10 +114,7 @@ final class EInvoiceNeeds {
   private void buyer(Collection<LineTax> taxes) {
     boolean reversed = taxes.stream().anyMatch(tax -> tax.category() == TaxCategory.AE);
     if (reversed && TaxNumber.vat(owner.taxNumber()).isEmpty()) {
-      need(
-          owner.source(),
-          "Tax number",
-          "for reverse charge a number that begins with the country's two letters");
+      need(owner.source(), "Tax number", Message.of("einvoice.need.aReverseNumber"));
     }
   }
 
@@ -118,37 +125,37 @@ final class EInvoiceNeeds {
 
   private void ground(LineTax tax) {
     if (tax.exempt()) {
-      need(owner.source(), "Exempt reason", "the ground of their exemption");
+      need(owner.source(), "Exempt reason", Message.of("einvoice.need.theirGround"));
       return;
     }
     book.taxRates().stream()
         .filter(rate -> rate.code().equals(tax.code()) && rate.reason().isBlank())
         .findFirst()
         .map(TaxRate::source)
-        .ifPresent(row -> need(row, "Reason", "why no tax is charged, in words or as a code"));
+        .ifPresent(row -> need(row, "Reason", Message.of("einvoice.need.whyNoTax")));
   }
 
-  private void setting(Setting setting, String expected) {
+  private void setting(Setting setting, Message expected) {
     if (settings.text(setting).isBlank()) {
-      need(setting, setting.title(), expected);
+      need(setting, Message.literal(setting.title()), expected);
     }
   }
 
-  private void owner(String value, String heading, String expected) {
+  private void owner(String value, String heading, Message expected) {
     if (value.isBlank()) {
       need(owner.source(), heading, expected);
     }
   }
 
-  private void need(SourceRow row, String heading, String expected) {
-    add(row.at(heading), heading, expected);
+  private void need(SourceRow row, String heading, Message expected) {
+    add(row.at(heading), Message.literal(heading), expected);
   }
 
-  private void need(Setting setting, String what, String expected) {
+  private void need(Setting setting, Message what, Message expected) {
     add(settings.place(setting), what, expected);
   }
 
-  private void add(CellRef cell, String what, String expected) {
+  private void add(CellRef cell, Message what, Message expected) {
     EInvoiceNeed need = new EInvoiceNeed(cell, what, expected);
     if (needs.stream().noneMatch(each -> each.cell().equals(cell) && each.what().equals(what))) {
       needs.add(need);

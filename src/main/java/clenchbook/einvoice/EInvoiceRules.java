@@ -12,6 +12,7 @@ import clenchbook.jobs.charge.LineTax;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -63,8 +64,8 @@ public final class EInvoiceRules {
           Problem.warning(
               ProblemKind.EXEMPTION_CODE_UNKNOWN,
               cell,
-              "the VATEX list has no such code; it is printed as words",
-              "a code such as VATEX-EU-132-1I, or the reason in words",
+              Message.of("einvoice.noSuchCode"),
+              Message.of("einvoice.aCode"),
               reason));
     }
   }
@@ -97,22 +98,23 @@ public final class EInvoiceRules {
       add(
           ProblemKind.REVERSE_CHARGE_WITHOUT_NUMBER,
           owner.source().at("Tax number"),
-          "reverse charge needs the owner's Tax number",
-          "the number under which they pay tax");
+          Message.of("einvoice.reverseNeedsNumber", "Tax number"),
+          Message.of("einvoice.theirNumber"));
     }
   }
 
   private void incomplete(Owner owner, EInvoiceNeed need) {
     boolean own = need.cell().sheet().equals(owner.source().sheet());
-    String whose = own ? owner.name() + "'s e-invoice" : "the e-invoice";
     add(
         ProblemKind.E_INVOICE_INCOMPLETE,
         need.cell(),
-        need.what() + " is missing: " + whose + " can't be made, the plain invoice goes out alone",
+        own
+            ? Message.of("einvoice.lacksOfOwner", need.what(), owner.name())
+            : Message.of("einvoice.lacks", need.what()),
         need.expected());
   }
 
-  private void add(ProblemKind kind, CellRef cell, String problem, String expected) {
+  private void add(ProblemKind kind, CellRef cell, Message problem, Message expected) {
     boolean placed = cell.row() > 0;
     Problem found =
         placed
