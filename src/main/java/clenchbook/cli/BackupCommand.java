@@ -12,15 +12,9 @@ import picocli.CommandLine.Option;
 
 /** The command {@code backup}. */
 @Command(
-    description =
-        "Packs the book, its register and all that a run reads beside it into one zip with"
-            + " digests.",
+    description = "cli.command.backup",
     mixinStandardHelpOptions = true,
-    footer = {
-      "",
-      "Reports are not packed: month-end makes them again, issued invoices byte for byte. No",
-      "password is packed."
-    })
+    footer = {"", "cli.command.backupFoot"})
 final class BackupCommand implements Callable<Integer> {
   @Mixin private final BookOptions book = new BookOptions();
 
@@ -28,14 +22,11 @@ final class BackupCommand implements Callable<Integer> {
       names = "--to",
       paramLabel = "FILE",
       required = true,
-      description = "The zip to write; one that exists is never overwritten.")
+      descriptionKey = "cli.help.backupTo")
   @SuppressWarnings("NullAway.Init") // set by the command line
   private Path to;
 
-  @Option(
-      names = "--rates",
-      paramLabel = "DIR",
-      description = "Rate files that year-end is given; default: 'rates' beside the workbook.")
+  @Option(names = "--rates", paramLabel = "DIR", descriptionKey = "cli.help.backupRates")
   private Optional<Path> rates = Optional.empty();
 
   @Override

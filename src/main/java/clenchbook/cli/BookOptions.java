@@ -5,7 +5,7 @@ import picocli.CommandLine.Parameters;
 
 /** What nearly every command takes: the workbook, and where files lie. */
 final class BookOptions extends RunOptions {
-  @Parameters(index = "0", paramLabel = "BOOK", description = "The workbook.")
+  @Parameters(index = "0", paramLabel = "BOOK", descriptionKey = "cli.help.book")
   @SuppressWarnings("NullAway.Init") // set by the command line
   Path book;
 }

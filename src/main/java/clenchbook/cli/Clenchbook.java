@@ -17,15 +17,11 @@ import picocli.CommandLine.Command;
 /** The program: one command for each job. */
 @Command(
     name = "clenchbook",
-    description = "A farrier's month and year from one workbook.",
+    description = "cli.help.program",
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Exit codes: 0 done; 1 done, but rows are held back; 2 could not run; 64 wrong usage.",
-      "The workbook is only ever read. Tax and body figures are summaries and aids, not advice."
-    })
+    footer = {"", "cli.help.exitCodes", "cli.help.onlyAids"})
 public final class Clenchbook implements Runnable {
   /** Could not run. */
   public static final int COULD_NOT_RUN = 2;
@@ -108,7 +104,7 @@ public final class Clenchbook implements Runnable {
     CommandLine line = new CommandLine(new Clenchbook());
     (asked.isEmpty() ? COMMANDS : asked)
         .forEach(each -> line.addSubcommand(each.name(), each.command().get()));
-    return Values.register(line)
+    return HelpTexts.speaking(Values.register(line))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler((fault, given) -> wrongUsage(fault))
         .setExecutionExceptionHandler((fault, command, parsed) -> couldNotRun(fault, command));

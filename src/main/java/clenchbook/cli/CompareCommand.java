@@ -9,22 +9,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The command {@code compare}. */
-@Command(
-    description = "Hot with cold and handmade with keg, like with like, over any period.",
-    mixinStandardHelpOptions = true)
+@Command(description = "cli.command.compare", mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
   @Mixin private final BookOptions book = new BookOptions();
 
-  @Option(
-      names = "--from",
-      paramLabel = "DATE",
-      description = "First day; default: the twelve months that end with the last.")
+  @Option(names = "--from", paramLabel = "DATE", descriptionKey = "cli.help.from")
   private Optional<LocalDate> from = Optional.empty();
 
-  @Option(
-      names = "--to",
-      paramLabel = "DATE",
-      description = "Last day; default: the end of the month of the last visit.")
+  @Option(names = "--to", paramLabel = "DATE", descriptionKey = "cli.help.to")
   private Optional<LocalDate> to = Optional.empty();
 
   @Override

@@ -20,16 +20,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The command {@code month-end}. */
-@Command(
-    description =
-        "Costs, invoices, statements, margins, comparisons, workload, stock, due list, problems.",
-    mixinStandardHelpOptions = true)
+@Command(description = "cli.command.monthEnd", mixinStandardHelpOptions = true)
 final class MonthEndCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       arity = "0..1",
       paramLabel = "BOOK",
-      description = "The workbook; may be left out where the folder holds just one.")
+      descriptionKey = "cli.help.onlyBook")
   private Optional<Path> named = Optional.empty();
 
   @Mixin private final RunOptions run = new RunOptions();
@@ -38,30 +35,22 @@ final class MonthEndCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init") // set by the command line
   private CommandSpec spec;
 
-  @Option(
-      names = "--month",
-      paramLabel = "YYYY-MM",
-      description = "The month; default: the last full one before the day of the run.")
+  @Option(names = "--month", paramLabel = "YYYY-MM", descriptionKey = "cli.help.month")
   private Optional<YearMonth> month = Optional.empty();
 
-  @Option(
-      names = "--include-earlier",
-      description = "Bill earlier visits that no invoice bears, never from before Opening date.")
+  @Option(names = "--include-earlier", descriptionKey = "cli.help.includeEarlier")
   private boolean includeEarlier;
 
-  @Option(
-      names = "--correct",
-      paramLabel = "NUMBER",
-      description = "Correct an issued invoice at once with a credit note of this month.")
+  @Option(names = "--correct", paramLabel = "NUMBER", descriptionKey = "cli.help.correct")
   private Optional<String> correct = Optional.empty();
 
   @Option(
       names = "--export-register",
       paramLabel = "DIR",
-      description = "Write the whole register as CSV to a folder, and verify it.")
+      descriptionKey = "cli.help.exportRegister")
   private Optional<Path> exportRegister = Optional.empty();
 
-  @Option(names = "--open", description = "Open the month's page in the browser afterwards.")
+  @Option(names = "--open", descriptionKey = "cli.help.open")
   private boolean open;
 
   @Override

@@ -19,18 +19,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The command {@code new}. */
-@Command(
-    description = "Writes a starter workbook with headings, drop-down lists and example rows.",
-    mixinStandardHelpOptions = true)
+@Command(description = "cli.command.new", mixinStandardHelpOptions = true)
 final class NewCommand implements Callable<Integer> {
-  @Parameters(index = "0", paramLabel = "BOOK", description = "The .xlsx file to make.")
+  @Parameters(index = "0", paramLabel = "BOOK", descriptionKey = "cli.help.newBook")
   @SuppressWarnings("NullAway.Init") // set by the command line
   private Path book;
 
-  @Option(
-      names = "--language",
-      paramLabel = "LANGUAGE",
-      description = "The starter's language: en, de, fr, es or nl; else the computer's.")
+  @Option(names = "--language", paramLabel = "LANGUAGE", descriptionKey = "cli.help.language")
   private Optional<String> language = Optional.empty();
 
   @Spec

@@ -11,11 +11,7 @@ import picocli.CommandLine.Option;
 
 /** The command {@code payments}. */
 @Command(
-    description = {
-      "Who has paid: sets bank statements against open invoices and writes rows to paste into"
-          + " Payments.",
-      "Reads camt.052, camt.053, camt.054, OFX, MT940 and CSV; changes neither book nor register."
-    },
+    description = {"cli.command.payments", "cli.command.paymentsReads"},
     mixinStandardHelpOptions = true)
 final class PaymentsCommand implements Callable<Integer> {
   @Mixin private final BookOptions book = new BookOptions();
@@ -24,7 +20,7 @@ final class PaymentsCommand implements Callable<Integer> {
       names = "--statement",
       paramLabel = "FILE",
       required = true,
-      description = "A bank statement; may be given several times.")
+      descriptionKey = "cli.help.statement")
   private List<Path> statements = new ArrayList<>();
 
   @Override

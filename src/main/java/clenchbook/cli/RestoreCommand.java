@@ -8,18 +8,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** The command {@code restore}. */
-@Command(
-    description = "Puts a backup back, every file held against its digest; overwrites nothing.",
-    mixinStandardHelpOptions = true)
+@Command(description = "cli.command.restore", mixinStandardHelpOptions = true)
 final class RestoreCommand implements Callable<Integer> {
-  @Parameters(index = "0", paramLabel = "FILE", description = "The zip that backup wrote.")
+  @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "cli.help.backupFile")
   @SuppressWarnings("NullAway.Init") // set by the command line
   private Path file;
 
-  @Parameters(
-      index = "1",
-      paramLabel = "DIR",
-      description = "The folder to put it into; made where it is missing.")
+  @Parameters(index = "1", paramLabel = "DIR", descriptionKey = "cli.help.backupFolder")
   @SuppressWarnings("NullAway.Init") // set by the command line
   private Path folder;
 

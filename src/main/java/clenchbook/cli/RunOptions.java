@@ -11,44 +11,26 @@ import picocli.CommandLine.Option;
 
 /** What every command on a workbook takes beside it: where files lie, and the day of the run. */
 class RunOptions {
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder of the reports; default: '<workbook name> reports' beside it.")
+  @Option(names = "--out", paramLabel = "DIR", descriptionKey = "cli.help.out")
   Optional<Path> out = Optional.empty();
 
-  @Option(
-      names = "--register",
-      paramLabel = "FILE",
-      description = "The register; default: '<workbook name>.register.db' beside the workbook.")
+  @Option(names = "--register", paramLabel = "FILE", descriptionKey = "cli.help.register")
   Optional<Path> register = Optional.empty();
 
-  @Option(
-      names = "--new-register",
-      description = "Begin a register although there seems to be one already.")
+  @Option(names = "--new-register", descriptionKey = "cli.help.newRegister")
   private boolean newRegister;
 
-  @Option(
-      names = "--same-book",
-      description = "Take the register although most of what it billed is no row of this book.")
+  @Option(names = "--same-book", descriptionKey = "cli.help.sameBook")
   private boolean sameBook;
 
-  @Option(
-      names = "--today",
-      paramLabel = "DATE",
-      description = "A day that stands for the day of the run, such as 2026-11-02.")
+  @Option(names = "--today", paramLabel = "DATE", descriptionKey = "cli.help.today")
   Optional<LocalDate> today = Optional.empty();
 
   RegisterChoice register() {
     return new RegisterChoice(register, newRegister, sameBook);
   }
 
-  @Option(
-      names = "--headings",
-      paramLabel = "FILE",
-      description =
-          "Your own words for sheets and headings (Sheet,Mine,Means); default: '<workbook"
-              + " name>.headings.csv' beside the workbook, where the book has no sheet Headings.")
+  @Option(names = "--headings", paramLabel = "FILE", descriptionKey = "cli.help.headings")
   Optional<Path> headings = Optional.empty();
 
   /** Speaks the machine's language, then the book's; of one run, so that a fault is told in it. */

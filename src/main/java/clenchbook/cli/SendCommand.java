@@ -23,18 +23,9 @@ import picocli.CommandLine.Spec;
 
 /** The command {@code send}. */
 @Command(
-    description =
-        "Each owner's mail as a file in the outbox, a list of those to print; --deliver sends.",
+    description = "cli.command.send",
     mixinStandardHelpOptions = true,
-    footer = {
-      "",
-      "Marks the month's invoices issued, as month-end or --preview last laid them down; what"
-          + " would",
-      "be otherwise now is named and nothing is issued. --preview marks nothing. An invoice that"
-          + " is",
-      "issued never changes. The mail server's password is kept outside the workbook; see"
-          + " docs/mail.md."
-    })
+    footer = {"", "cli.command.sendFoot"})
 final class SendCommand implements Callable<Integer> {
   private static final int MILLIS = 1000;
 
@@ -44,48 +35,33 @@ final class SendCommand implements Callable<Integer> {
 
   @Mixin private final BookOptions book = new BookOptions();
 
-  @Option(
-      names = "--month",
-      paramLabel = "YYYY-MM",
-      description = "The month; default: the last full one before the day of the run.")
+  @Option(names = "--month", paramLabel = "YYYY-MM", descriptionKey = "cli.help.month")
   private Optional<YearMonth> month = Optional.empty();
 
-  @Option(names = "--preview", description = "Write the mails and mark nothing.")
+  @Option(names = "--preview", descriptionKey = "cli.help.preview")
   private boolean preview;
 
-  @Option(
-      names = "--deliver",
-      description = "Send over SMTP what has not been delivered. The line must be protected.")
+  @Option(names = "--deliver", descriptionKey = "cli.help.deliver")
   private boolean deliver;
 
-  @Option(
-      names = "--yes",
-      description = "Issue without asking; where input is no terminal, nothing is asked anyway.")
+  @Option(names = "--yes", descriptionKey = "cli.help.yes")
   private boolean yes;
 
-  @Option(
-      names = "--again",
-      paramLabel = "OWNER",
-      description =
-          "Send this owner's mail again, even if it was delivered or nobody knows. Repeatable.")
+  @Option(names = "--again", paramLabel = "OWNER", descriptionKey = "cli.help.again")
   private Set<String> again = new LinkedHashSet<>();
 
   @Option(
       names = "--pause",
       paramLabel = "SECONDS",
       defaultValue = "1",
-      description = "Pause between two mails; default ${DEFAULT-VALUE}.")
+      descriptionKey = "cli.help.pause")
   @SuppressWarnings("NullAway.Init") // set by the command line
   private BigDecimal pause;
 
-  @Option(
-      names = "--insecure-any-certificate",
-      description = "Take any certificate of the mail server. Anyone on the way can pose as it.")
+  @Option(names = "--insecure-any-certificate", descriptionKey = "cli.help.anyCertificate")
   private boolean anyCertificate;
 
-  @Option(
-      names = "--insecure-no-tls",
-      description = "Send without TLS. The password can be read on the way.")
+  @Option(names = "--insecure-no-tls", descriptionKey = "cli.help.noTls")
   private boolean noTls;
 
   @Override

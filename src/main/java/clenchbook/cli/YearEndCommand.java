@@ -13,10 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The command {@code year-end}. */
-@Command(
-    description =
-        "Tax summary for a preparer, mileage log, journal, margins and workload of the year.",
-    mixinStandardHelpOptions = true)
+@Command(description = "cli.command.yearEnd", mixinStandardHelpOptions = true)
 final class YearEndCommand implements Callable<Integer> {
   @Mixin private final BookOptions book = new BookOptions();
 
@@ -24,28 +21,16 @@ final class YearEndCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init") // set by the command line
   private CommandSpec spec;
 
-  @Option(
-      names = "--year",
-      paramLabel = "YYYY",
-      description =
-          "The year in which the tax year starts; default: the last one that ended before the day"
-              + " of the run.")
+  @Option(names = "--year", paramLabel = "YYYY", descriptionKey = "cli.help.year")
   private Optional<Integer> year = Optional.empty();
 
-  @Option(names = "--quarter", paramLabel = "N", description = "Only this quarter of it, 1 to 4.")
+  @Option(names = "--quarter", paramLabel = "N", descriptionKey = "cli.help.quarter")
   private Optional<Integer> quarter = Optional.empty();
 
-  @Option(
-      names = "--calendar-quarters",
-      description =
-          "Quarters from the first of a month: in the United Kingdom to 30 June, 30 September, 31"
-              + " December and 31 March.")
+  @Option(names = "--calendar-quarters", descriptionKey = "cli.help.calendarQuarters")
   private boolean calendarQuarters;
 
-  @Option(
-      names = "--rates",
-      paramLabel = "DIR",
-      description = "Rate files laid over the program's; default: 'rates' beside the workbook.")
+  @Option(names = "--rates", paramLabel = "DIR", descriptionKey = "cli.help.rates")
   private Optional<Path> rates = Optional.empty();
 
   @Override
