@@ -1,6 +1,7 @@
 package clenchbook.book;
 
 import clenchbook.problem.CellRef;
+import clenchbook.texts.BookName;
 import clenchbook.texts.TextSource;
 import clenchbook.texts.Texts;
 import clenchbook.values.money.MinorUnit;
@@ -10,6 +11,7 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The settings in force: what the farrier gave, in canonical form (decimals with a point, {@code
@@ -27,6 +29,7 @@ public final class Settings {
   private final Map<Setting, CellRef> blanks;
   private final Map<Setting, String> machine;
   private final TextSource texts;
+  private final UnaryOperator<String> names;
 
   /**
    * Makes settings of which none has a blank row.
@@ -41,7 +44,7 @@ public final class Settings {
       Map<Setting, CellRef> cells,
       Map<Setting, String> machine,
       TextSource texts) {
-    this(given, cells, Map.of(), machine, texts);
+    this(given, cells, Map.of(), machine, texts, BookName.PLAIN);
   }
 
   /**
@@ -52,18 +55,22 @@ public final class Settings {
    * @param blanks the value cells of rows that were left blank
    * @param machine country, currency and language of the machine's locale, used where not given
    * @param texts where the texts of the farrier's language come from
+   * @param names what the book calls its sheets, headings and settings, by {@link
+   *     BookName#name()}
    */
   public Settings(
       Map<Setting, String> given,
       Map<Setting, CellRef> cells,
       Map<Setting, CellRef> blanks,
       Map<Setting, String> machine,
-      TextSource texts) {
+      TextSource texts,
+      UnaryOperator<String> names) {
     this.given = copy(given);
     this.cells = copy(cells);
     this.blanks = copy(blanks);
     this.machine = copy(machine);
     this.texts = texts;
+    this.names = names;
   }
 
   private static <V> Map<Setting, V> copy(Map<Setting, V> source) {
@@ -78,7 +85,7 @@ public final class Settings {
    * @return the texts of the farrier's own language, in which everything but letters is written
    */
   public Texts texts() {
-    return Texts.of(text(Setting.LANGUAGE), text(Setting.COUNTRY), texts);
+    return Texts.of(text(Setting.LANGUAGE), text(Setting.COUNTRY), texts).naming(names);
   }
 
   /**

@@ -133,8 +133,9 @@ public final class BookReader {
       }
     }
     draft.sayExamples();
-    Book book = draft.book(settings.settings());
-    HeadingTax.say(bySheet.values().stream().flatMap(List::stream).toList(), book, draft::say);
+    List<SheetLayout> layouts = bySheet.values().stream().flatMap(List::stream).toList();
+    Book book = draft.book(settings.settings(NamesOfBook.of(layouts, settings)));
+    HeadingTax.say(layouts, book, draft::say);
     Optional<String> fromFile =
         headingsFromFile ? headingsFile.map(HeadingsFile::name) : Optional.empty();
     return new ReadResult(book, draft.problems(), understood.understood(hidden, fromFile), sum);

@@ -12,7 +12,7 @@ import java.util.List;
  *
  * <p>A gap is filled by a text (words of the book, or a figure already written for people), a whole
  * number, a {@link BigDecimal}, a day or a month of a year (written as files have them), a month's
- * name, another message, or a list of these.
+ * name, a {@link BookName}, another message, or a list of these.
  *
  * <p>Messages are in order by key and then by what fills them, so that what is sorted by them lies
  * alike in every language.
@@ -46,6 +46,7 @@ public record Message(String key, List<Object> gaps) implements Comparable<Messa
         || gap instanceof BigDecimal
         || gap instanceof Temporal
         || gap instanceof Month
+        || gap instanceof BookName
         || gap instanceof Message)) {
       throw new IllegalArgumentException("no language writes a " + gap.getClass());
     }

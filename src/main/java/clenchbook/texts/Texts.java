@@ -8,6 +8,9 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -30,12 +33,19 @@ public final class Texts {
    */
   private static final char APOSTROPHE = '\uE000';
 
+  private static final Pattern NAME = Pattern.compile("\\[([^\\]]+)\\]");
+
+  /** A {@link #NAME} while a pattern is filled, so that brackets of the book are no names. */
+  private static final Pattern MARKED_NAME = Pattern.compile("\uE001([^\uE002]+)\uE002");
+
   private final Locale locale;
   private final TextSource source;
+  private final UnaryOperator<String> names;
 
-  private Texts(Locale locale, TextSource source) {
+  private Texts(Locale locale, TextSource source, UnaryOperator<String> names) {
     this.locale = locale;
     this.source = source;
+    this.names = names;
   }
 
   /**
@@ -48,7 +58,18 @@ public final class Texts {
    */
   public static Texts of(String language, String country, TextSource source) {
     String spoken = LANGUAGES.contains(language) ? language : ENGLISH;
-    return new Texts(new Locale(spoken, country), source);
+    return new Texts(new Locale(spoken, country), source, BookName.PLAIN);
+  }
+
+  /**
+   * The same for a book that calls its sheets and headings otherwise. English sentences keep the
+   * program's names, by which the guide explains them.
+   *
+   * @param names what the book calls a sheet, heading or setting, by {@link BookName#name()}
+   * @return texts that say these names
+   */
+  public Texts naming(UnaryOperator<String> names) {
+    return new Texts(locale, source, names);
   }
 
   /**
@@ -58,7 +79,7 @@ public final class Texts {
    * @return its texts, with numbers as this country writes them
    */
   public Texts in(String language) {
-    return of(language, locale.getCountry(), source);
+    return of(language, locale.getCountry(), source).naming(names);
   }
 
   /** The language, as a two-letter code. */
@@ -98,11 +119,21 @@ public final class Texts {
     if (message.key().isEmpty()) {
       return message.gaps().stream().map(this::alone).collect(Collectors.joining());
     }
-    String pattern = pattern(message.key());
+    String pattern = NAME.matcher(pattern(message.key())).replaceAll("\uE001$1\uE002");
     Object[] gaps = message.gaps().stream().map(this::written).toArray();
-    return new MessageFormat(pattern.replace('\'', APOSTROPHE), locale)
-        .format(gaps)
-        .replace(APOSTROPHE, '\'');
+    String filled = new MessageFormat(pattern.replace('\'', APOSTROPHE), locale).format(gaps);
+    return named(filled.replace(APOSTROPHE, '\''));
+  }
+
+  /** With the names of sheets, headings and settings in their places. */
+  private String named(String filled) {
+    return MARKED_NAME
+        .matcher(filled)
+        .replaceAll(found -> Matcher.quoteReplacement(name(found.group(1))));
+  }
+
+  private String name(String name) {
+    return spoken().equals(ENGLISH) ? BookName.PLAIN.apply(name) : names.apply(name);
   }
 
   private String pattern(String key) {
@@ -118,6 +149,9 @@ public final class Texts {
     }
     if (gap instanceof List<?> several) {
       return several.stream().map(each -> alone(each)).collect(Collectors.joining(BETWEEN));
+    }
+    if (gap instanceof BookName name) {
+      return name(name.name());
     }
     if (gap instanceof BigDecimal number) {
       return decimal(number);

@@ -1,5 +1,8 @@
 package clenchbook.texts;
 
+import clenchbook.book.Setting;
+import clenchbook.book.SheetKind;
+import clenchbook.reading.words.Vocabulary;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -85,6 +88,20 @@ final class TextFilesOfRooms {
     Set<Integer> gaps = new TreeSet<>();
     GAP.matcher(text).results().forEach(gap -> gaps.add(Integer.valueOf(gap.group(1))));
     return gaps;
+  }
+
+  /** The guide's names of sheets, headings and settings, as texts write them in brackets. */
+  static Set<String> bookNames() {
+    Set<String> names = new TreeSet<>();
+    Vocabulary words = Vocabulary.load();
+    for (SheetKind kind : SheetKind.values()) {
+      names.add(kind.title());
+      words.of(kind).canonicalHeadings().forEach(name -> names.add(kind.title() + "/" + name));
+    }
+    for (Setting setting : Setting.values()) {
+      names.add("Settings/" + setting.title());
+    }
+    return names;
   }
 
   /** Every key that the program's code names, with the file that names it. */

@@ -20,6 +20,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every text that the code names exists, none lies unused, and each language says the same. */
 class TextFilesTest {
+  private static final Pattern IN_BRACKETS = Pattern.compile("\\[([^\\]]*)\\]");
+
+  /** Names that are no word of another language. */
+  private static final Pattern BARE_NAME =
+      Pattern.compile(
+          "(?<![\\[/\\w])(Settings|Visits|Horses|Owners|Materials|Purchases|Payments|Strain"
+              + "|Headings|SMTP host|From address|Charge|Hourly wage|Formerly|Lead days)(?!\\w)");
+
   private static final Pattern CHOICE = Pattern.compile("\\{\\d+,choice,");
   private static final Pattern FROM_NONE = Pattern.compile("\\{\\d+,choice,0#");
 
@@ -86,6 +94,23 @@ class TextFilesTest {
                   TextFilesOfRooms.gaps(english.getOrDefault(key, "")),
                   TextFilesOfRooms.gaps(text),
                   key);
+            });
+  }
+
+  /** English keeps the guide's names; the others say what the farrier's own book calls them. */
+  @ParameterizedTest
+  @MethodSource("files")
+  void a_name_of_the_book_in_brackets_is_one_and_stands_nowhere_bare(Path file) {
+    Set<String> names = TextFilesOfRooms.bookNames();
+    boolean english = file.getParent().getFileName().toString().equals(Texts.ENGLISH);
+    TextFilesOfRooms.texts(file)
+        .forEach(
+            (key, text) -> {
+              IN_BRACKETS
+                  .matcher(text)
+                  .results()
+                  .forEach(found -> assertTrue(names.contains(found.group(1)), key));
+              assertTrue(english || !BARE_NAME.matcher(text).find(), () -> key + ": " + text);
             });
   }
 

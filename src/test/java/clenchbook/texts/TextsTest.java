@@ -25,11 +25,13 @@ class TextsTest {
           "t.only", "it's the farrier's, isn't it: {0}",
           "t.two", "{0} before {1}",
           "t.missing", "only in English",
+          "t.names", "a [Visits/Charge] here or a price in [Work], {0}",
           "t.braces", "{0}");
   private static final Map<String, String> FRENCH =
       Map.of(
           "t.sent", "{0,choice,0#{0} facture envoyée|2#{0} factures envoyées} à {1}",
           "t.only", "c'est l'outil d'aujourd'hui : {0}",
+          "t.names", "un [Visits/Charge] ici ou un prix dans [Work], {0}",
           "t.two", "{1} après {0}");
   private static final TextSource SOURCE =
       (language, key) ->
@@ -59,6 +61,20 @@ class TextsTest {
   @Test
   void words_of_the_book_are_never_taken_for_gaps() {
     assertEquals("{1} {0,choice,x} ' {", EN.say("t.braces", "{1} {0,choice,x} ' {"));
+  }
+
+  @Test
+  void sheets_and_headings_are_named_as_the_book_calls_them_but_in_english() {
+    Texts named = FR.naming(name -> name.equals("Work") ? "Tarifs {0}" : "'" + name + "'");
+    BookName horse = BookName.of("Visits", "Horse");
+    assertEquals(
+        "un 'Visits/Charge' ici ou un prix dans Tarifs {0}, 'Visits/Horse'",
+        named.say("t.names", horse));
+    assertEquals(
+        "un Charge ici ou un prix dans Work, [Work]", FR.say("t.names", "[Work]"), "of the book");
+    assertEquals(
+        "a Charge here or a price in Work, Horse",
+        EN.naming(name -> "other").say("t.names", horse));
   }
 
   @Test

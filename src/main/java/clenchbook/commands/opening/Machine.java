@@ -2,6 +2,7 @@ package clenchbook.commands.opening;
 
 import clenchbook.delivery.CredentialReader;
 import clenchbook.reading.texts.TextFiles;
+import clenchbook.reading.words.StarterWords;
 import clenchbook.texts.TextSource;
 import clenchbook.texts.Texts;
 import java.nio.file.Path;
@@ -56,7 +57,9 @@ public record Machine(
 
   /** What the program says in the machine's own language, as long as no book asks for another. */
   public Texts words() {
-    return Texts.of(locale.getLanguage(), locale.getCountry(), texts);
+    String language = locale.getLanguage();
+    return Texts.of(language, locale.getCountry(), texts)
+        .naming(name -> StarterWords.of(language).word(name));
   }
 
   /**

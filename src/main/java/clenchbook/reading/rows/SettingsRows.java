@@ -100,7 +100,13 @@ public final class SettingsRows {
         }
       }
     }
-    return new SettingsOutcome(given, cells, blanks(), reading, texts);
+    return new SettingsOutcome(given, cells, blanks(), names(), reading, texts);
+  }
+
+  private Map<Setting, String> names() {
+    Map<Setting, String> names = new EnumMap<>(Setting.class);
+    entries.forEach((setting, entry) -> names.put(setting, entry.name()));
+    return names;
   }
 
   private Map<Setting, CellRef> blanks() {

@@ -1,5 +1,6 @@
 package clenchbook.reading.texts;
 
+import clenchbook.reading.words.StarterWords;
 import clenchbook.texts.TextSource;
 import clenchbook.texts.Texts;
 import java.io.IOException;
@@ -32,14 +33,15 @@ public final class TextFiles implements TextSource {
   private TextFiles() {}
 
   /**
-   * The program's texts in one language.
+   * The program's texts in one language, with the names of sheets that its starter has.
    *
    * @param language two-letter code
    * @param country two-letter code; empty where not known
    * @return the texts
    */
   public static Texts in(String language, String country) {
-    return Texts.of(language, country, OWN);
+    return Texts.of(language, country, OWN)
+        .naming(name -> StarterWords.of(language).word(name));
   }
 
   @Override

@@ -61,4 +61,18 @@ public final class StarterWords {
   public String setting(String title) {
     return INTERNATIONAL.contains(title) ? title : settings.getOrDefault(title, title);
   }
+
+  /**
+   * The word for a sheet, heading or setting.
+   *
+   * @param name the sheet's canonical name, alone or before a slash and the heading's or setting's
+   */
+  public String word(String name) {
+    int slash = name.indexOf('/');
+    if (slash < 0) {
+      return sheet(name);
+    }
+    String rest = name.substring(slash + 1);
+    return name.startsWith("Settings/") ? setting(rest) : heading(name.substring(0, slash), rest);
+  }
 }
