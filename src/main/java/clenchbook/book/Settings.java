@@ -55,8 +55,7 @@ public final class Settings {
    * @param blanks the value cells of rows that were left blank
    * @param machine country, currency and language of the machine's locale, used where not given
    * @param texts where the texts of the farrier's language come from
-   * @param names what the book calls its sheets, headings and settings, by {@link
-   *     BookName#name()}
+   * @param names what the book calls its sheets, headings and settings, by {@link BookName#name()}
    */
   public Settings(
       Map<Setting, String> given,

@@ -11,8 +11,7 @@ import java.util.function.UnaryOperator;
  */
 public record BookName(String name) {
   /** The program's own names, which are those of an English book. */
-  public static final UnaryOperator<String> PLAIN =
-      name -> name.substring(name.indexOf('/') + 1);
+  public static final UnaryOperator<String> PLAIN = name -> name.substring(name.indexOf('/') + 1);
 
   /** The name of a heading or setting of a sheet. */
   public static BookName of(String sheet, String heading) {

@@ -25,8 +25,8 @@ class TextFilesTest {
   /** Names that are no word of another language. */
   private static final Pattern BARE_NAME =
       Pattern.compile(
-          "(?<![\\[/\\w])(Settings|Visits|Horses|Owners|Materials|Purchases|Payments|Strain"
-              + "|Headings|SMTP host|From address|Charge|Hourly wage|Formerly|Lead days)(?!\\w)");
+          "(?<![\\[/\\w])(Settings|Visits|Horses|Owners|Materials|Purchases|Payments|Strain|Headings|SMTP"
+              + " host|From address|Charge|Hourly wage|Formerly|Lead days)(?!\\w)(?! Index)");
 
   private static final Pattern CHOICE = Pattern.compile("\\{\\d+,choice,");
   private static final Pattern FROM_NONE = Pattern.compile("\\{\\d+,choice,0#");

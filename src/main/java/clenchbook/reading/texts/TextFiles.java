@@ -40,8 +40,7 @@ public final class TextFiles implements TextSource {
    * @return the texts
    */
   public static Texts in(String language, String country) {
-    return Texts.of(language, country, OWN)
-        .naming(name -> StarterWords.of(language).word(name));
+    return Texts.of(language, country, OWN).naming(name -> StarterWords.of(language).word(name));
   }
 
   @Override

@@ -73,6 +73,8 @@ public final class StarterWords {
       return sheet(name);
     }
     String rest = name.substring(slash + 1);
-    return name.startsWith("Settings/") ? setting(rest) : heading(name.substring(0, slash), rest);
+    return name.startsWith("Settings/") && settings.containsKey(rest)
+        ? setting(rest)
+        : heading(name.substring(0, slash), rest);
   }
 }
