@@ -24,15 +24,13 @@ import net.sf.jasperreports.engine.type.VerticalTextAlignEnum;
 /** Draws up the pages of a report for the tables it holds. */
 final class ReportDesign {
   private static final int MARGIN = 45;
-  private static final int GUTTER = 6;
-  private static final int MARK = 8;
   private static final int FOOT_LINE = 11;
 
   /** What a page's number takes at least. */
   private static final int NUMBER = 55;
 
-  /** Nothing on paper is set smaller. */
-  private static final float SMALLEST = 8;
+  private static final int MARK = TableLayout.MARK;
+  private static final float SMALLEST = TableLayout.LETTERS;
 
   private static final int PICTURE_HEIGHT = 188;
 
@@ -241,7 +239,7 @@ final class ReportDesign {
     for (int i = 0; i < layout.columns().size(); i++) {
       TableLayout.Column column = layout.columns().get(i);
       Look look = Look.text(SMALLEST, Palette.RUST).inBold();
-      int right = edges.get(i + 1) - (column.marked() ? MARK : 0) - gutter(i, layout);
+      int right = edges.get(i + 1) - layout.beside(i);
       JRDesignTextField field =
           head.text(
               "$F{header" + i + "}",
@@ -256,16 +254,6 @@ final class ReportDesign {
     }
     head.rule(0, 15, width, 0.9f, Palette.RUST, true);
     return head.band();
-  }
-
-  /** Words right after figures need more air than the other columns. */
-  private static int gutter(int column, TableLayout layout) {
-    if (column + 1 == layout.columns().size()) {
-      return 0;
-    }
-    boolean figuresThenWords =
-        layout.columns().get(column).number() && !layout.columns().get(column + 1).number();
-    return figuresThenWords ? 2 * GUTTER : GUTTER;
   }
 
   private void details() {
@@ -322,7 +310,7 @@ final class ReportDesign {
       TableLayout.Column column = layout.columns().get(i);
       Look look = Look.text(SMALLEST, Palette.INK);
       Look weighed = total ? look.inBold() : look;
-      int right = edges.get(i + 1) - (column.marked() ? MARK : 0) - gutter(i, layout);
+      int right = edges.get(i + 1) - layout.beside(i);
       JRDesignTextField cell =
           row.text(
               "$F{cell" + i + "}",

@@ -141,17 +141,13 @@ public final class ReportRows {
   }
 
   private void table(Block.Table block) {
-    TableLayout layout = TableLayout.of(block);
-    if (!layouts.contains(layout)) {
-      layouts.add(layout);
-    }
-    int number = layouts.indexOf(layout);
+    int number = layout(TableLayout.of(block));
     table++;
     List<Block.Row> lines = block.rows().isEmpty() ? List.of(nothingIn(block)) : block.rows();
     int first = rows.size();
     for (Block.Row line : lines) {
       Map<String, Object> row =
-          row(heads(line) ? "part" : (line.total() ? "total" : "row") + number);
+          row(TableLayout.heads(line) ? "part" : (line.total() ? "total" : "row") + number);
       put(row, "text", line.cells().get(0).text());
       row.put("table", "table " + table);
       row.put("head" + number, Boolean.TRUE);
@@ -167,12 +163,26 @@ public final class ReportRows {
     keepTogether(lines, first);
   }
 
+  /** The number of the layout that a table shares, or begins. */
+  private int layout(TableLayout layout) {
+    for (int i = 0; i < layouts.size(); i++) {
+      if (layouts.get(i).like(layout)) {
+        layouts.set(i, layouts.get(i).with(layout));
+        return i;
+      }
+    }
+    layouts.add(layout);
+    return layouts.size() - 1;
+  }
+
   /** A part's head keeps its first two rows on its page, a total the last two above it. */
   private void keepTogether(List<Block.Row> lines, int first) {
     for (int i = 0; i < lines.size(); i++) {
-      if (heads(lines.get(i))) {
+      if (TableLayout.heads(lines.get(i))) {
         int last = i;
-        while (last < i + KEPT && last + 1 < lines.size() && !heads(lines.get(last + 1))) {
+        while (last < i + KEPT
+            && last + 1 < lines.size()
+            && !TableLayout.heads(lines.get(last + 1))) {
           last++;
         }
         keep(first + i, first + last);
@@ -187,13 +197,6 @@ public final class ReportRows {
     for (int i = from; i <= to; i++) {
       rows.get(i).put("keep", block);
     }
-  }
-
-  /** A row with nothing but its first words heads those below it, across all columns. */
-  private static boolean heads(Block.Row row) {
-    return row.total()
-        && row.cells().size() > 1
-        && row.cells().stream().skip(1).allMatch(cell -> cell.text().isEmpty());
   }
 
   /** An empty table still shows its head, and that nothing was forgotten. */
