@@ -47,8 +47,8 @@ final class BarPages {
       rows.add(
           Row.of(
               StockWarnings.name(need.shoe()),
-              unit.text(need.lengthMm()),
-              unit.text(need.cutMm()),
+              text.asTyped(unit.text(need.lengthMm())),
+              text.asTyped(unit.text(need.cutMm())),
               Integer.toString(need.count()),
               String.join(", ", need.horses())));
     }
@@ -71,15 +71,15 @@ final class BarPages {
       rows.add(
           Row.of(
               Integer.toString(pattern.bars()),
-              BarCuts.cuts(bar, plan, pattern, unit),
-              unit.text(bar.mm(pattern.offcut()))));
+              text.asTyped(BarCuts.cuts(bar, plan, pattern, unit)),
+              text.asTyped(unit.text(bar.mm(pattern.offcut())))));
     }
     blocks.add(
         new Table(
             text.say(
                 "stock.bar.plan",
                 plan.bars(),
-                unit.text(bar.mm(plan.order().barLength())),
+                text.asTyped(unit.text(bar.mm(plan.order().barLength()))),
                 unit.said()),
             List.of(
                 Column.number(text.say("stock.column.bars"), 6),
@@ -103,10 +103,10 @@ final class BarPages {
             new Row(
                 List.of(
                     Cell.of(Integer.toString(bar.shoes())),
-                    Cell.of(unit.text(bar.mm(plan.waste()))),
-                    Cell.of(unit.text(bar.wasteMmPerShoe())),
+                    Cell.of(text.asTyped(unit.text(bar.mm(plan.waste())))),
+                    Cell.of(text.asTyped(unit.text(bar.wasteMmPerShoe()))),
                     bar.wasteCostPerShoe()
-                        .map(cost -> Cell.of(BarCuts.cost(cost), Basis.STANDARD))
+                        .map(cost -> Cell.of(text.asTyped(BarCuts.cost(cost)), Basis.STANDARD))
                         .orElse(Cell.of("–"))),
                 false)));
   }

@@ -35,7 +35,11 @@ final class StockWarnings {
     String item = bar.bar().item();
     for (BarNeed need : bar.tooLong()) {
       warnings.add(
-          text.say("stock.warn.tooLong", name(need.shoe()), Quantity.text(need.lengthMm()), item));
+          text.say(
+              "stock.warn.tooLong",
+              name(need.shoe()),
+              text.asTyped(Quantity.text(need.lengthMm())),
+              item));
     }
     if (bar.bar().barLengthMm().isEmpty()) {
       warnings.add(text.say("stock.warn.noLength", item));
@@ -47,7 +51,10 @@ final class StockWarnings {
     ShelfMonth month = line.month();
     if (month.priced() && month.beyond().signum() > 0) {
       warnings.add(
-          text.say("stock.warn.beyond", name(month.shelf()), Quantity.text(month.beyond())));
+          text.say(
+              "stock.warn.beyond",
+              name(month.shelf()),
+              text.asTyped(Quantity.text(month.beyond()))));
     }
   }
 

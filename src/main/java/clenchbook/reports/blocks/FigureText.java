@@ -6,6 +6,7 @@ import clenchbook.texts.Texts;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -196,6 +197,16 @@ public final class FigureText {
   }
 
   /**
+   * Figures as files have them, with the language's decimal mark and no other change.
+   *
+   * @param figures such as {@code 58.75}, or several with words of measure between
+   * @return such as {@code 58,75}
+   */
+  public String asTyped(String figures) {
+    return figures.replace('.', DecimalFormatSymbols.getInstance(locale).getDecimalSeparator());
+  }
+
+  /**
    * A count.
    *
    * @param count any whole number
@@ -283,7 +294,8 @@ public final class FigureText {
    * @return such as {@code 12 Oct}
    */
   public String shortDay(LocalDate day) {
-    return DateTimeFormatter.ofPattern(monthFirst ? "MMM d" : "d MMM", locale).format(day);
+    String dayFirst = locale.getLanguage().equals("de") ? "d.\u00A0MMM" : "d MMM";
+    return DateTimeFormatter.ofPattern(monthFirst ? "MMM d" : dayFirst, locale).format(day);
   }
 
   /**
@@ -314,7 +326,7 @@ public final class FigureText {
 
   private String dayAndMonth() {
     return switch (locale.getLanguage()) {
-      case "de" -> "d. MMMM";
+      case "de" -> "d.\u00A0MMMM";
       case "es" -> "d 'de' MMMM";
       default -> monthFirst ? "MMMM d" : "d MMMM";
     };
