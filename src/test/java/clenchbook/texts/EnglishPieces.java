@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * and so are annotations and comments.
  */
 final class EnglishPieces {
-  private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|(?m)^\\s*//.*$");
+  private static final Pattern COMMENT = Pattern.compile("(?s:/\\*.*?\\*/)|(?m:^\\s*//.*$)");
   private static final Pattern TOKEN =
       Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"|'(?:[^'\\\\]|\\\\.)'|[;{}]|//[^\\n]*");
   private static final Pattern WORDS =

@@ -53,6 +53,7 @@ class MovedRoomsTest {
         @Command(description = "Said by (the) command line.")
         String said = of(count + " rows left; " + "by-name");
         char quote = '"'; // "not this one"
+        // A comment alone on its line: "says nothing, and hides nothing behind it".
         void fault() {
           throw new IllegalStateException("not for people");
         }
