@@ -1,6 +1,7 @@
 package clenchbook.bankfiles;
 
 import clenchbook.bankfiles.CsvHeadings.Meaning;
+import clenchbook.texts.Message;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -47,9 +48,7 @@ final class BankCsvReader {
         return;
       }
     }
-    throw new UnreadableStatement(
-        "the file is none of camt.052, camt.053, camt.054, OFX and MT940, and no CSV with a row of"
-            + " headings for date and amount");
+    throw new UnreadableStatement(Message.of("bankfiles.kind.none"));
   }
 
   /**
@@ -69,7 +68,7 @@ final class BankCsvReader {
     }
     String start = new String(sample, 0, length);
     if (start.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t')) {
-      throw new UnreadableStatement("the file is no text; expected camt, OFX, MT940 or CSV");
+      throw new UnreadableStatement(Message.of("bankfiles.kind.noText"));
     }
     List<Character> marks = new ArrayList<>();
     for (char mark : DELIMITERS) {
@@ -122,10 +121,7 @@ final class BankCsvReader {
       }
     } catch (UncheckedIOException | IllegalStateException broken) {
       throw new UnreadableStatement(
-          "the file is damaged or cut short ("
-              + Texts.line(String.valueOf(broken.getMessage()))
-              + ")",
-          broken);
+          Message.of("bankfiles.damaged", Texts.line(String.valueOf(broken.getMessage()))), broken);
     }
   }
 

@@ -2,6 +2,7 @@ package clenchbook.bankfiles;
 
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.bank.BankEntry.Standing;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -152,7 +153,7 @@ final class CamtEntry {
     return day(own.at("BookgDt"))
         .or(() -> day(own.at("ValDt")))
         .or(() -> otherwise)
-        .orElseThrow(() -> new UnreadableStatement("entry " + label + " bears no date"));
+        .orElseThrow(() -> new UnreadableStatement(Message.of("bankfiles.entry.noDate", label)));
   }
 
   /** Gives the entry, or each of its transactions where they add to it. */
@@ -160,19 +161,22 @@ final class CamtEntry {
     BigDecimal amount =
         signed(own)
             .orElseThrow(
-                () ->
-                    new UnreadableStatement(
-                        "entry " + label + " bears no amount that can be read"));
+                () -> new UnreadableStatement(Message.of("bankfiles.entry.amount", label)));
     if (transactions.size() > 1 && addsTo(amount)) {
       for (int each = 0; each < transactions.size(); each++) {
         Transaction one = transactions.get(each);
         sink.accept(
-            entry(label + "#" + (each + 1), one.amount().orElse(amount), one, "", each + 1));
+            entry(
+                label + "#" + (each + 1),
+                one.amount().orElse(amount),
+                one,
+                Message.NONE,
+                each + 1));
       }
       return;
     }
     boolean several = transactions.size() > 1 || (transactions.isEmpty() && announced > 1);
-    sink.accept(entry(label, amount, only(), several ? note() : "", 0));
+    sink.accept(entry(label, amount, only(), several ? note() : Message.NONE, 0));
   }
 
   private boolean addsTo(BigDecimal amount) {
@@ -186,10 +190,10 @@ final class CamtEntry {
     return sum.compareTo(amount) == 0;
   }
 
-  private String note() {
+  private Message note() {
     return transactions.isEmpty()
-        ? "a batch of " + announced + " payments whose details the file does not hold"
-        : "a batch of " + transactions.size() + " payments whose amounts do not add to the entry";
+        ? Message.of("bankfiles.batch.noDetails", Integer.toString(announced))
+        : Message.of("bankfiles.batch.sum", Integer.toString(transactions.size()));
   }
 
   private Transaction only() {
@@ -199,7 +203,7 @@ final class CamtEntry {
     return new Transaction(Optional.empty(), "", "", "", "", "", "", false);
   }
 
-  private BankEntry entry(String name, BigDecimal amount, Transaction one, String note, int part) {
+  private BankEntry entry(String name, BigDecimal amount, Transaction one, Message note, int part) {
     String more = own.text("AddtlNtryInf");
     String bankReference = CamtReader.first(one.bankReference(), own.text("AcctSvcrRef"));
     // The bank's one reference of a batch is made to tell its transactions apart.

@@ -1,6 +1,7 @@
 package clenchbook.bankfiles;
 
 import clenchbook.matching.bank.BankStatement;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -48,7 +49,7 @@ final class CamtReader {
       }
     }
     if (place == 0) {
-      throw new UnreadableStatement("the file holds no statement");
+      throw new UnreadableStatement(Message.of("bankfiles.noStatement"));
     }
   }
 

@@ -4,6 +4,7 @@ import clenchbook.bankfiles.CsvHeadings.Meaning;
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.bank.BankEntry.Standing;
 import clenchbook.matching.bank.BankStatement;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashSet;
@@ -76,7 +77,7 @@ final class CsvRows {
         amount.orElseThrow(
             () ->
                 new UnreadableStatement(
-                    "row " + number + " bears a date and no amount that can be read (cut short?)"));
+                    Message.of("bankfiles.row.noAmount", Integer.toString(number))));
     entry(cells, date, money);
     first = first.filter(known -> known.isBefore(date)).or(() -> Optional.of(date));
     last = last.filter(known -> known.isAfter(date)).or(() -> Optional.of(date));
@@ -103,7 +104,7 @@ final class CsvRows {
     String day = cell(cells, Meaning.DATE);
     if (day.matches(".*\\d.*[./-].*\\d.*") && !day.matches(".*\\p{L}{4,}.*")) {
       throw new UnreadableStatement(
-          "row " + number + " bears a date that can't be read: " + Texts.line(day));
+          Message.of("bankfiles.row.date", Integer.toString(number), Texts.line(day)));
     }
   }
 
@@ -129,7 +130,7 @@ final class CsvRows {
             .orElseThrow(
                 () ->
                     new UnreadableStatement(
-                        "row " + number + ": '" + mark + "' is neither debit nor credit"));
+                        Message.of("bankfiles.row.sign", Integer.toString(number), mark)));
     return sign < 0 ? size.abs().negate() : size.abs();
   }
 
@@ -170,7 +171,7 @@ final class CsvRows {
             cell(cells, Meaning.BANK_REFERENCE),
             pending ? Standing.PENDING : ReturnWords.standing(type + " " + words),
             "",
-            ""));
+            Message.NONE));
   }
 
   private String cell(List<String> cells, Meaning meaning) {

@@ -1,5 +1,6 @@
 package clenchbook.bankfiles;
 
+import clenchbook.texts.Message;
 import java.io.FilterReader;
 import java.io.IOException;
 import java.io.Reader;
@@ -22,8 +23,7 @@ final class GuardedReader extends FilterReader {
   private void count(int read) {
     since += Math.max(0, read);
     if (since > MOST) {
-      throw new UnreadableStatement(
-          "the file is damaged: a row is longer than any bank's (a quotation mark not closed?)");
+      throw new UnreadableStatement(Message.of("bankfiles.damaged.row"));
     }
   }
 

@@ -2,6 +2,7 @@ package clenchbook.bankfiles;
 
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.bank.BankStatement;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -46,16 +47,12 @@ public final class Intake {
 
   void entry(BankEntry entry) {
     if (entries.size() >= most) {
-      throw new UnreadableStatement(
-          "more than " + most + " entries; expected the statements of a business, by the month");
+      throw new UnreadableStatement(Message.of("bankfiles.tooMany", most));
     }
     taken += BYTES_EACH + BYTES_A_SIGN * signs(entry);
     if (taken > room) {
       // Said before memory runs out: a program that fights for its last bytes takes minutes.
-      throw new UnreadableStatement(
-          "more than "
-              + entries.size()
-              + " entries do not fit into the program's memory; name fewer files at once");
+      throw new UnreadableStatement(Message.of("bankfiles.noRoom", entries.size()));
     }
     entries.add(entry);
   }

@@ -2,6 +2,7 @@ package clenchbook.bankfiles;
 
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.bank.BankEntry.Standing;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -35,7 +36,7 @@ final class Mt940Entry {
     String first = lines.get(0).strip();
     Matcher found = LINE.matcher(first);
     if (!found.matches()) {
-      throw new UnreadableStatement("entry " + label + " (:61:) can't be read");
+      throw new UnreadableStatement(Message.of("bankfiles.entry.line", label));
     }
     LocalDate value = day(found.group(1));
     date = booked(value, found.group(2));
@@ -66,7 +67,7 @@ final class Mt940Entry {
                     ? Texts.compactDay(first).map(day -> day.plusMonths(1).minusDays(1))
                     : Optional.empty())
         .orElseThrow(
-            () -> new UnreadableStatement("entry " + label + " (:61:) bears no day: " + digits));
+            () -> new UnreadableStatement(Message.of("bankfiles.entry.noDay", label, digits)));
   }
 
   /** The booking day has no year: the one that brings it nearest to the day of value. */
@@ -109,7 +110,7 @@ final class Mt940Entry {
   /** An amount with its comma; nothing behind it is allowed. */
   static BigDecimal amount(String text) {
     return Texts.decimal(text.replace(',', '.'))
-        .orElseThrow(() -> new UnreadableStatement("an amount can't be read: " + text));
+        .orElseThrow(() -> new UnreadableStatement(Message.of("bankfiles.amount", text)));
   }
 
   void details(List<String> lines) {
@@ -132,7 +133,7 @@ final class Mt940Entry {
         bankReference,
         standing(text),
         "",
-        "");
+        Message.NONE);
   }
 
   private Standing standing(String text) {

@@ -1,6 +1,7 @@
 package clenchbook.bankfiles;
 
 import clenchbook.matching.bank.BankStatement;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.Reader;
 import java.math.BigDecimal;
@@ -60,7 +61,7 @@ final class Mt940Reader {
     field();
     close();
     if (place == 0) {
-      throw new UnreadableStatement("the file holds no statement");
+      throw new UnreadableStatement(Message.of("bankfiles.noStatement"));
     }
   }
 
@@ -151,7 +152,7 @@ final class Mt940Reader {
   private static Matcher balance(String text) {
     Matcher balance = BALANCE.matcher(text);
     if (!balance.find()) {
-      throw new UnreadableStatement("a balance can't be read: " + cut(text));
+      throw new UnreadableStatement(Message.of("bankfiles.balance", cut(text)));
     }
     return balance;
   }
@@ -184,9 +185,7 @@ final class Mt940Reader {
       return;
     }
     if (now.opening.isPresent() && now.closing.isEmpty()) {
-      throw new UnreadableStatement(
-          "the file is cut short: a statement has an opening balance (:60F:) and no closing one"
-              + " (:62F:)");
+      throw new UnreadableStatement(Message.of("bankfiles.cut.statement"));
     }
     place++;
     intake.statement(

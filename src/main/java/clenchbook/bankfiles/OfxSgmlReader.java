@@ -1,5 +1,6 @@
 package clenchbook.bankfiles;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.Locale;
@@ -47,8 +48,7 @@ final class OfxSgmlReader {
 
   private static void refuse(String tag) {
     if (tag.startsWith("!DOCTYPE") || tag.startsWith("!ENTITY")) {
-      throw new UnreadableStatement(
-          "the file holds a document type or an entity; no bank writes one, so it is refused");
+      throw new UnreadableStatement(Message.of("bankfiles.refused.entity"));
     }
   }
 
@@ -58,13 +58,13 @@ final class OfxSgmlReader {
     at = reader.read();
     while (at >= 0 && at != '>') {
       if (tag.length() >= LONGEST_TAG) {
-        throw new UnreadableStatement("the file is damaged: a tag does not end");
+        throw new UnreadableStatement(Message.of("bankfiles.damaged.tag"));
       }
       tag.append((char) at);
       at = reader.read();
     }
     if (at < 0) {
-      throw new UnreadableStatement("the file is cut short within a tag");
+      throw new UnreadableStatement(Message.of("bankfiles.cut.tag"));
     }
     at = reader.read();
     return tag.toString().strip().toUpperCase(Locale.ROOT);

@@ -3,6 +3,7 @@ package clenchbook.bankfiles;
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.bank.BankEntry.Standing;
 import clenchbook.matching.bank.BankStatement;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -61,7 +62,7 @@ final class OfxStatements {
 
   void begin(String name) {
     if (open.size() >= DEEPEST) {
-      throw new UnreadableStatement("the file is nested deeper than any statement");
+      throw new UnreadableStatement(Message.of("bankfiles.refused.nested"));
     }
     open.push(name);
     if (name.equals("STMTTRN")) {
@@ -88,8 +89,7 @@ final class OfxStatements {
 
   void end(String name) {
     if (!open.contains(name)) {
-      throw new UnreadableStatement(
-          "the file is damaged: </" + Texts.line(name) + "> was not open");
+      throw new UnreadableStatement(Message.of("bankfiles.damaged.notOpen", Texts.line(name)));
     }
     while (!open.pop().equals(name)) {
       // An aggregate that the file forgot to end.
@@ -104,10 +104,10 @@ final class OfxStatements {
   /** Says that the file is at its end. */
   void done() {
     if (!open.isEmpty()) {
-      throw new UnreadableStatement("the file is cut short: <" + open.peek() + "> does not end");
+      throw new UnreadableStatement(Message.of("bankfiles.cut.element", open.peek()));
     }
     if (place == 0) {
-      throw new UnreadableStatement("the file holds no bank statement");
+      throw new UnreadableStatement(Message.of("bankfiles.noBankStatement"));
     }
   }
 
@@ -122,8 +122,12 @@ final class OfxStatements {
         new BankEntry(
             intake.nextStatement(),
             label,
-            day(said("DTPOSTED")).orElseThrow(() -> unreadable(label, "no date")),
-            amount(said("TRNAMT")).orElseThrow(() -> unreadable(label, "no amount")),
+            day(said("DTPOSTED"))
+                .orElseThrow(
+                    () -> new UnreadableStatement(Message.of("bankfiles.entry.date", label))),
+            amount(said("TRNAMT"))
+                .orElseThrow(
+                    () -> new UnreadableStatement(Message.of("bankfiles.entry.amount", label))),
             said("CURRENCY.CURSYM").isEmpty() ? of("STMTRS.CURDEF") : said("CURRENCY.CURSYM"),
             name,
             said("BANKACCTTO.ACCTID"),
@@ -133,11 +137,7 @@ final class OfxStatements {
             said("FITID"),
             charge ? Standing.CHARGE : ReturnWords.standing(name + " " + text),
             "",
-            ""));
-  }
-
-  private static UnreadableStatement unreadable(String label, String what) {
-    return new UnreadableStatement("entry " + label + " bears " + what + " that can be read");
+            Message.NONE));
   }
 
   private String said(String name) {

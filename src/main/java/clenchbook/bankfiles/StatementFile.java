@@ -1,5 +1,6 @@
 package clenchbook.bankfiles;
 
+import clenchbook.texts.Message;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -29,16 +30,16 @@ public final class StatementFile {
   public static void read(Path file, String shown, Hints hints, Intake intake) throws IOException {
     if (!Files.isRegularFile(file)) {
       throw new UnreadableStatement(
-          Files.exists(file) ? "this is no file" : "there is no such file");
+          Files.exists(file) ? Message.of("bankfiles.noFile") : Message.of("bankfiles.noSuchFile"));
     }
     try {
       byte[] start = start(file);
       refuseOthers(start);
       read(file, start, shown, hints, intake);
     } catch (UncheckedIOException e) {
-      throw new UnreadableStatement("the file breaks off or can't be read", e);
+      throw new UnreadableStatement(Message.of("bankfiles.breaksOff"), e);
     } catch (OutOfMemoryError tooLarge) {
-      throw new UnreadableStatement("the file needs more memory than the program has");
+      throw new UnreadableStatement(Message.of("bankfiles.tooLarge"));
     }
   }
 
@@ -79,15 +80,14 @@ public final class StatementFile {
         break;
       }
     }
-    throw new UnreadableStatement(
-        "the file is XML, but neither camt.052, camt.053, camt.054 nor OFX");
+    throw new UnreadableStatement(Message.of("bankfiles.kind.otherXml"));
   }
 
   private static byte[] start(Path file) throws IOException {
     try (InputStream stream = Files.newInputStream(file)) {
       byte[] start = stream.readNBytes(START);
       if (start.length == 0) {
-        throw new UnreadableStatement("the file is empty");
+        throw new UnreadableStatement(Message.of("bankfiles.empty"));
       }
       return start;
     }
@@ -95,18 +95,16 @@ public final class StatementFile {
 
   private static void refuseOthers(byte[] start) {
     if (begins(start, 'P', 'K', 3, 4)) {
-      throw new UnreadableStatement(
-          "the file is packed (zip) or a spreadsheet; unpack it, or save it as CSV, and name that");
+      throw new UnreadableStatement(Message.of("bankfiles.kind.zip"));
     }
     if (begins(start, 0x1f, 0x8b)) {
-      throw new UnreadableStatement("the file is packed (gzip); unpack it first");
+      throw new UnreadableStatement(Message.of("bankfiles.kind.gzip"));
     }
     if (begins(start, '%', 'P', 'D', 'F')) {
-      throw new UnreadableStatement(
-          "the file is a PDF; ask the bank for camt.053, OFX, MT940 or CSV");
+      throw new UnreadableStatement(Message.of("bankfiles.kind.portable"));
     }
     if (begins(start, 0xd0, 0xcf, 0x11, 0xe0)) {
-      throw new UnreadableStatement("the file is an old spreadsheet; save it as CSV and name that");
+      throw new UnreadableStatement(Message.of("bankfiles.kind.oldSpreadsheet"));
     }
   }
 

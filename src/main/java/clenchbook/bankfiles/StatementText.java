@@ -1,5 +1,6 @@
 package clenchbook.bankfiles;
 
+import clenchbook.texts.Message;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -47,7 +48,7 @@ record StatementText(Path file, Optional<Charset> charset) {
   String decoded(byte[] start) {
     String text = new String(start, charset.orElse(StandardCharsets.ISO_8859_1));
     if (text.indexOf('\0') >= 0) {
-      throw new UnreadableStatement("the file is no text; expected camt, OFX, MT940 or CSV");
+      throw new UnreadableStatement(Message.of("bankfiles.kind.noText"));
     }
     return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
@@ -74,8 +75,7 @@ record StatementText(Path file, Optional<Charset> charset) {
     String name = named.find() ? named.group(1) : "UTF-8";
     Charset declared =
         found(name)
-            .orElseThrow(
-                () -> new UnreadableStatement("the file is written in " + name + ", unknown here"));
+            .orElseThrow(() -> new UnreadableStatement(Message.of("bankfiles.encoding", name)));
     InputStream stream = Files.newInputStream(file);
     boolean plain = charset.isEmpty() && declared.equals(StandardCharsets.UTF_8);
     return plain ? XmlPass.open(stream) : XmlPass.open(strict(stream, charset.orElse(declared)));

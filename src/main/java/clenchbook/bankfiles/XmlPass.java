@@ -1,5 +1,6 @@
 package clenchbook.bankfiles;
 
+import clenchbook.texts.Message;
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.IOException;
 import java.io.InputStream;
@@ -75,9 +76,7 @@ final class XmlPass implements AutoCloseable {
             return true;
           case XMLStreamConstants.DTD:
           case XMLStreamConstants.ENTITY_REFERENCE:
-            throw new UnreadableStatement(
-                "the file holds a document type or an entity; no bank writes one, so it is"
-                    + " refused");
+            throw new UnreadableStatement(Message.of("bankfiles.refused.entity"));
           default:
             break;
         }
@@ -91,7 +90,7 @@ final class XmlPass implements AutoCloseable {
   private void deeper() {
     depth++;
     if (depth > DEEPEST) {
-      throw new UnreadableStatement("the file is nested deeper than any statement");
+      throw new UnreadableStatement(Message.of("bankfiles.refused.nested"));
     }
   }
 
@@ -147,7 +146,7 @@ final class XmlPass implements AutoCloseable {
   private XmlNode tree() {
     nodes++;
     if (nodes > MOST_NODES) {
-      throw new UnreadableStatement("one entry is larger than any bank writes");
+      throw new UnreadableStatement(Message.of("bankfiles.refused.entry"));
     }
     String name = name();
     XmlNode node = new XmlNode(name, attribute());
@@ -182,13 +181,11 @@ final class XmlPass implements AutoCloseable {
     }
     for (Throwable at = cause; at != null; at = at.getCause()) {
       if (at instanceof CharacterCodingException) {
-        return new UnreadableStatement(
-            "the file is damaged: it holds bytes that its own encoding does not have", cause);
+        return new UnreadableStatement(Message.of("bankfiles.damaged.bytes"), cause);
       }
     }
     String line = String.valueOf(cause.getMessage()).lines().findFirst().orElse("");
-    return new UnreadableStatement(
-        "the file is damaged or cut short (" + Texts.line(line) + ")", cause);
+    return new UnreadableStatement(Message.of("bankfiles.damaged", Texts.line(line)), cause);
   }
 
   @Override

@@ -116,7 +116,7 @@ public final class PaymentsRun {
       try {
         StatementFile.read(file, shown, hints, intake);
       } catch (UnreadableStatement e) {
-        throw new RunFault(Message.literal(shown + ": " + e.getMessage()), e);
+        throw new RunFault(Message.of("commands.payments.statement", shown, e.message()), e);
       } catch (IOException e) {
         throw new RunFault(Message.of("commands.cantRead", shown, DiskTrouble.why(e)), e);
       }
@@ -142,7 +142,8 @@ public final class PaymentsRun {
 
   private void write(OpenBook open, Ledger ledger, Intake intake, MatchResult result) {
     int digits = open.book().settings().minorUnit().digits();
-    PaymentFiles rows = new PaymentFiles(ledger, intake.statements(), result, digits);
+    PaymentFiles rows =
+        new PaymentFiles(ledger, intake.statements(), result, digits, terminal.texts());
     Map<String, OutputFile> files = new LinkedHashMap<>();
     files.put("payments-to-add.csv", to -> CsvText.write(to, PaymentFiles.TO_ADD, rows.toAdd()));
     files.put("unmatched.csv", to -> CsvText.write(to, PaymentFiles.LEFT, rows.unmatched()));

@@ -5,6 +5,7 @@ import clenchbook.book.Names;
 import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.matching.bank.BankEntry;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -80,9 +81,9 @@ final class AlreadyEntered {
    * The nearest row that stands for an entry by one kind of evidence, taken from then on.
    *
    * @param rank the kind: from 0, the surest, to {@link #LAST_RANK}
-   * @return a sentence; empty where no row does
+   * @return a sentence; {@link Message#NONE} where no row does
    */
-  String take(BankEntry entry, Identity identity, int rank) {
+  Message take(BankEntry entry, Identity identity, int rank) {
     if (rank == TOGETHER) {
       return together(entry, identity);
     }
@@ -96,7 +97,7 @@ final class AlreadyEntered {
       }
     }
     if (best < 0) {
-      return "";
+      return Message.NONE;
     }
     used[best] = true;
     return said(rows.get(best), rank);
@@ -123,19 +124,18 @@ final class AlreadyEntered {
     return Math.abs(row.date().toEpochDay() - entry.date().toEpochDay());
   }
 
-  private static String said(Payment row, int rank) {
-    String by =
-        switch (rank) {
-          case 0 -> "amount and reference";
-          case 1 -> "amount and invoice";
-          case 2 -> "amount and owner";
-          default -> "amount and day, and the entry names nobody";
-        };
-    return "Payments row " + row.source().row() + " of " + row.date() + " holds it: the same " + by;
+  private static Message said(Payment row, int rank) {
+    String place = Integer.toString(row.source().row());
+    return switch (rank) {
+      case 0 -> Message.of("matching.entered.reference", place, row.date());
+      case 1 -> Message.of("matching.entered.invoice", place, row.date());
+      case 2 -> Message.of("matching.entered.owner", place, row.date());
+      default -> Message.of("matching.entered.day", place, row.date());
+    };
   }
 
   /** Several rows whose sum is the entry: one payment for several invoices. */
-  private String together(BankEntry entry, Identity identity) {
+  private Message together(BankEntry entry, Identity identity) {
     List<List<Integer>> groups = new ArrayList<>();
     groups.add(byReference.getOrDefault(Names.key(identity.reference()), List.of()));
     for (String owner : identity.owners()) {
@@ -148,13 +148,11 @@ final class AlreadyEntered {
           free.stream().map(at -> signed(rows.get(at))).reduce(BigDecimal.ZERO, BigDecimal::add);
       if (free.size() > 1 && sum.compareTo(entry.amount()) == 0) {
         free.forEach(at -> used[at] = true);
-        return "Payments rows "
-            + String.join(
-                ", ",
-                free.stream().map(at -> Integer.toString(rows.get(at).source().row())).toList())
-            + " together hold it";
+        return Message.of(
+            "matching.entered.together",
+            free.stream().map(at -> Integer.toString(rows.get(at).source().row())).toList());
       }
     }
-    return "";
+    return Message.NONE;
   }
 }

@@ -2,6 +2,7 @@ package clenchbook.matching;
 
 import clenchbook.matching.evidence.NameLevel;
 import clenchbook.matching.evidence.NumberHow;
+import clenchbook.texts.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param fit how the amount fits
  * @param weight how much likelier the evidence is under this reading than under other money
  * @param cap the most it may be sure of, in per cent
- * @param against what speaks against it, as the end of a sentence; empty for nothing
+ * @param against what speaks against it, as the end of a sentence; {@link Message#NONE} for nothing
  */
 record Candidate(
     String owner,
@@ -25,7 +26,7 @@ record Candidate(
     AmountFit fit,
     double weight,
     int cap,
-    String against) {
+    Message against) {
   Candidate {
     shares = List.copyOf(shares);
   }
@@ -36,7 +37,7 @@ record Candidate(
   }
 
   /** The same with less weight, because another entry pays the same invoice first. */
-  Candidate lessLikely(double factor, String why) {
+  Candidate lessLikely(double factor, Message why) {
     return new Candidate(owner, shares, number, name, fit, weight * factor, cap, why);
   }
 

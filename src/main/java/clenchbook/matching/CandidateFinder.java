@@ -8,6 +8,7 @@ import clenchbook.matching.evidence.NumberIndex;
 import clenchbook.matching.known.KnownDocument;
 import clenchbook.matching.known.KnownOwner;
 import clenchbook.matching.known.Ledger;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -185,7 +186,8 @@ final class CandidateFinder {
               * Weights.accountAmount(level, fit, frequency);
       if (level.named() || numbered) {
         int cap = balance && level.named() && !another ? 95 : 75;
-        accounts.put(owner, new Candidate(owner, List.of(), how, level, fit, weight, cap, ""));
+        accounts.put(
+            owner, new Candidate(owner, List.of(), how, level, fit, weight, cap, Message.NONE));
       }
     }
 
@@ -255,8 +257,8 @@ final class CandidateFinder {
       return documents.stream().map(document -> new Share(document, document.open())).toList();
     }
 
-    private record Doubt(int cap, String against) {
-      static final Doubt NONE = new Doubt(99, "");
+    private record Doubt(int cap, Message against) {
+      static final Doubt NONE = new Doubt(99, Message.NONE);
     }
 
     /**
@@ -268,7 +270,7 @@ final class CandidateFinder {
       KnownDocument latest = open.get(open.size() - 1);
       boolean larger = latest.open().compareTo(amount) > 0;
       return larger && latest.date().isAfter(document.date())
-          ? new Doubt(85, "it may be a part of " + latest.number())
+          ? new Doubt(85, Message.of("matching.against.maybePart", latest.number()))
           : Doubt.NONE;
     }
 
@@ -276,7 +278,7 @@ final class CandidateFinder {
     private Doubt doubt(
         String owner, Optional<NumberHow> how, AmountFit fit, boolean another, NameLevel level) {
       if (another) {
-        return new Doubt(85, "the text names " + Why.numbers(plain));
+        return new Doubt(85, Message.of("matching.against.otherNumber", Why.numbers(plain)));
       }
       boolean numbered = how.isPresent() && how.get().plain();
       List<String> others =
@@ -296,7 +298,12 @@ final class CandidateFinder {
               .flatMap(other -> openByOwner.getOrDefault(other, List.of()).stream())
               .anyMatch(document -> document.open().compareTo(amount) == 0);
       int cap = numbered && fits && !oneOwesTheSame ? 93 : 80;
-      return new Doubt(cap, "the payer is " + String.join(" or ", others));
+      Message either =
+          others.stream()
+              .map(Message::literal)
+              .reduce((one, other) -> Message.of("matching.against.or", one, other))
+              .orElse(Message.NONE);
+      return new Doubt(cap, Message.of("matching.against.otherPayer", either));
     }
   }
 }

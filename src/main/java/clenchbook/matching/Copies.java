@@ -3,6 +3,7 @@ package clenchbook.matching;
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.bank.BankStatement;
 import clenchbook.matching.evidence.Segments;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,7 +18,7 @@ import java.util.Map;
 final class Copies {
   private final List<BankStatement> statements;
   private final List<BankEntry> entries;
-  private final String[] copies;
+  private final Message[] copies;
   private final Map<String, Integer> batches = new HashMap<>();
   private final Map<Long, Boolean> followed = new HashMap<>();
 
@@ -26,18 +27,18 @@ final class Copies {
   private Copies(List<BankStatement> statements, List<BankEntry> entries) {
     this.statements = statements;
     this.entries = entries;
-    this.copies = new String[entries.size()];
+    this.copies = new Message[entries.size()];
   }
 
   /**
    * Where the first copy of each entry stands.
    *
-   * @return for each entry the name of the statement, and how it was known, or an empty text for an
-   *     entry that is the first
+   * @return for each entry the name of the statement, and how it was known, or {@link Message#NONE}
+   *     for an entry that is the first
    */
-  static String[] of(List<BankStatement> statements, List<BankEntry> entries) {
+  static Message[] of(List<BankStatement> statements, List<BankEntry> entries) {
     Copies copies = new Copies(statements, entries);
-    java.util.Arrays.fill(copies.copies, "");
+    java.util.Arrays.fill(copies.copies, Message.NONE);
     if (statements.size() > 1) {
       copies.batches();
       copies.byReference();
@@ -61,7 +62,7 @@ final class Copies {
       if (entry.batch().isEmpty() && !entry.note().isEmpty()) {
         Integer other = batches.get(BankEntry.batch(entry.bankReference(), entry.amount()));
         if (other != null && other != entry.statement()) {
-          copies[at] = "its payments stand singly in " + statements.get(other).name();
+          copies[at] = Message.of("matching.copy.singly", statements.get(other).name());
         }
       }
     }
@@ -69,13 +70,13 @@ final class Copies {
 
   /** By what an entry is known to be another's copy. */
   private enum By {
-    REFERENCE("the same bank reference"),
-    TEXT("the same day, amount and text");
+    REFERENCE("matching.copy.reference"),
+    TEXT("matching.copy.text");
 
-    private final String words;
+    private final String key;
 
-    By(String words) {
-      this.words = words;
+    By(String key) {
+      this.key = key;
     }
   }
 
@@ -122,7 +123,7 @@ final class Copies {
     List<Seen> others = seen.computeIfAbsent(key + "|" + time, unused -> new ArrayList<>(1));
     for (Seen other : others) {
       if (isCopy(entry, other, by)) {
-        copies[at] = by.words + " as an entry of " + statements.get(other.statement()).name();
+        copies[at] = Message.of(by.key, statements.get(other.statement()).name());
         return;
       }
     }

@@ -1,6 +1,7 @@
 package clenchbook.matching;
 
 import clenchbook.matching.bank.BankEntry;
+import clenchbook.texts.Message;
 
 /**
  * An entry that is not proposed.
@@ -8,4 +9,4 @@ import clenchbook.matching.bank.BankEntry;
  * @param entry the entry
  * @param why a sentence
  */
-public record LeftEntry(BankEntry entry, String why) {}
+public record LeftEntry(BankEntry entry, Message why) {}

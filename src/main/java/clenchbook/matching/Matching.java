@@ -11,6 +11,7 @@ import clenchbook.matching.evidence.Segments;
 import clenchbook.matching.known.KnownDocument;
 import clenchbook.matching.known.KnownOwner;
 import clenchbook.matching.known.Ledger;
+import clenchbook.texts.Message;
 import clenchbook.values.CreditorReference;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -32,8 +33,8 @@ public final class Matching {
   private final NumberIndex numbers;
   private final NameIndex names;
   private final AccountMask mask;
-  private final String[] there;
-  private final String[] left;
+  private final Message[] there;
+  private final Message[] left;
 
   private Matching(Ledger ledger, List<BankStatement> statements, List<BankEntry> entries) {
     this.ledger = ledger;
@@ -43,7 +44,7 @@ public final class Matching {
     names = new NameIndex(ledger.owners());
     mask = new AccountMask(invoiceNumbers(ledger));
     there = Copies.of(statements, entries);
-    left = new String[entries.size()];
+    left = new Message[entries.size()];
   }
 
   /**
@@ -102,15 +103,15 @@ public final class Matching {
               ? statements.get(entry.statement()).currency()
               : entry.currency();
       if (entry.standing() == BankEntry.Standing.PENDING) {
-        left[at] = "announced, not booked yet";
+        left[at] = Message.of("matching.aside.pending");
       } else if (!currency.isEmpty() && !currency.equalsIgnoreCase(ledger.currency())) {
-        left[at] = "in " + currency + "; the book is in " + ledger.currency();
+        left[at] = Message.of("matching.aside.currency", currency, ledger.currency());
       } else if (entry.amount().signum() == 0) {
-        left[at] = "no money moved";
+        left[at] = Message.of("matching.aside.noMoney");
       } else if (ledger.openingDate().filter(entry.date()::isBefore).isPresent()) {
-        left[at] = "before the opening date; it stands in the opening balance";
+        left[at] = Message.of("matching.aside.beforeOpening");
       } else {
-        left[at] = "";
+        left[at] = Message.NONE;
       }
     }
   }
@@ -181,7 +182,7 @@ public final class Matching {
           .get(which)
           .ifPresentOrElse(
               proposal -> proposals.put(at, proposal),
-              () -> left[at] = "no open invoice has this amount, no number and no name is known");
+              () -> left[at] = Message.of("matching.aside.unknown"));
     }
     moneyOut(proposals);
     return proposals;
@@ -190,9 +191,9 @@ public final class Matching {
   /** Money in that came back to the farrier, or a batch in one piece, pays no invoice. */
   private boolean isPayment(int at, BankEntry entry) {
     if (entry.standing() == BankEntry.Standing.CHARGE) {
-      left[at] = "interest or money of the bank";
+      left[at] = Message.of("matching.aside.ofTheBank");
     } else if (entry.standing() == BankEntry.Standing.RETURNED) {
-      left[at] = "money of your own that came back";
+      left[at] = Message.of("matching.aside.ownCameBack");
     } else if (!entry.note().isEmpty()) {
       left[at] = entry.note();
     }

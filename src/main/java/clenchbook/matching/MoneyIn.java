@@ -7,6 +7,7 @@ import clenchbook.matching.evidence.NameIndex;
 import clenchbook.matching.evidence.NameLevel;
 import clenchbook.matching.evidence.NumberHow;
 import clenchbook.matching.known.KnownDocument;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -169,7 +170,7 @@ final class MoneyIn {
         .toList();
   }
 
-  private Proposal unsure(BankEntry entry, String owner, int sure, String why) {
+  private Proposal unsure(BankEntry entry, String owner, int sure, Message why) {
     return new Proposal(
         entry,
         List.of(new PaymentRow(owner, entry.amount(), "", PaymentKind.PAYMENT)),
@@ -245,7 +246,7 @@ final class MoneyIn {
       for (Claim claim : sorted.subList(1, sorted.size())) {
         List<Candidate> changed = new ArrayList<>(readings.get(claim.entry()));
         Candidate candidate = changed.get(claim.candidate());
-        String why = "entry " + first.label() + " of " + first.date() + " pays it already";
+        Message why = Message.of("matching.against.paid", first.label(), first.date());
         changed.set(claim.candidate(), candidate.lessLikely(Weights.AGAIN, why));
         for (int at = 0; at < changed.size(); at++) {
           Candidate other = changed.get(at);

@@ -13,6 +13,7 @@ import clenchbook.matching.evidence.PayerName;
 import clenchbook.matching.known.KnownDocument;
 import clenchbook.matching.known.KnownOwner;
 import clenchbook.matching.known.Ledger;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
@@ -53,11 +54,11 @@ final class MoneyOut {
   }
 
   /** Why an entry is left alone. */
-  static String leftAlone(BankEntry entry) {
+  static Message leftAlone(BankEntry entry) {
     return switch (entry.standing()) {
-      case CHARGE -> "a charge or interest of the bank";
-      case RETURNED -> "a payment that came back or was taken back; nothing tells whose";
-      default -> "money out that is no refund to an owner";
+      case CHARGE -> Message.of("matching.aside.charge");
+      case RETURNED -> Message.of("matching.aside.cameBack");
+      default -> Message.of("matching.aside.moneyOut");
     };
   }
 
@@ -90,29 +91,25 @@ final class MoneyOut {
     if (plain.isPresent()) {
       String number = plain.get().number();
       return Optional.of(
-          refund(entry, plain.get().owner(), number, 95, "came back; the text bears " + number));
+          refund(
+              entry, plain.get().owner(), number, 95, Message.of("matching.back.number", number)));
     }
     if (first.isPresent() && first.get().rows().size() == 1) {
       PaymentRow row = first.get().rows().get(0);
-      String why =
-          "came back: the payment of "
-              + first.get().entry().date()
-              + " (entry "
-              + first.get().entry().label()
-              + ")";
+      BankEntry paid = first.get().entry();
+      Message why = Message.of("matching.back.payment", paid.date(), paid.label());
       return Optional.of(
           refund(entry, row.owner(), row.invoice(), Math.min(95, first.get().sure()), why));
     }
     Optional<Payment> entered = entered(entry, owner);
     if (entered.isPresent()) {
       Payment row = entered.get();
-      String why =
-          "came back; Payments row " + row.source().row() + " of " + row.date() + " has the amount";
+      Message why =
+          Message.of("matching.back.entered", Integer.toString(row.source().row()), row.date());
       return Optional.of(
           refund(entry, row.owner(), row.invoice(), owner.isPresent() ? 94 : 70, why));
     }
-    return owner.map(
-        name -> refund(entry, name, "", 75, "candidates: " + name + ", by name; it came back"));
+    return owner.map(name -> refund(entry, name, "", 75, Message.of("matching.back.name", name)));
   }
 
   /** A payment in these statements that the entry takes back: its reference or payer and amount. */
@@ -160,7 +157,7 @@ final class MoneyOut {
               plain.get().owner(),
               number,
               whole ? 97 : 91,
-              "paid back; the text bears credit note " + number));
+              Message.of("matching.refund.creditNote", number)));
     }
     if (owner.isEmpty()) {
       return Optional.empty();
@@ -170,12 +167,11 @@ final class MoneyOut {
       return Optional.empty();
     }
     boolean whole = credit.compareTo(size) == 0;
-    String why =
-        (whole ? "" : "candidates: ")
-            + owner.get()
-            + ", by name; "
-            + credit.toPlainString()
-            + " stands in their favour";
+    String amount = credit.toPlainString();
+    Message why =
+        whole
+            ? Message.of("matching.refund.favour", owner.get(), amount)
+            : Message.of("matching.refund.favourUnsure", owner.get(), amount);
     return Optional.of(refund(entry, owner.get(), "", whole ? 95 : 75, why));
   }
 
@@ -184,12 +180,12 @@ final class MoneyOut {
     return known == null ? BigDecimal.ZERO : known.balance();
   }
 
-  private Proposal refund(BankEntry entry, String owner, String number, int sure, String why) {
+  private Proposal refund(BankEntry entry, String owner, String number, int sure, Message why) {
     boolean enough = sure >= Proposal.SURE_ENOUGH;
     PaymentRow row =
         new PaymentRow(owner, entry.amount().negate(), enough ? number : "", PaymentKind.REFUND);
-    String said =
-        enough || number.isEmpty() ? why : "candidates: " + number + " of " + owner + "; " + why;
+    Message said =
+        enough || number.isEmpty() ? why : Message.of("matching.refund.unsure", number, owner, why);
     return new Proposal(entry, List.of(row), EntryReference.of(entry, mask), sure, said);
   }
 }

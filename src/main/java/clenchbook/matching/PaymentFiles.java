@@ -4,6 +4,7 @@ import clenchbook.matching.bank.AccountMask;
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.bank.BankStatement;
 import clenchbook.matching.known.Ledger;
+import clenchbook.texts.Texts;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -41,6 +42,7 @@ public final class PaymentFiles {
   private final MatchResult result;
   private final AccountMask mask;
   private final int digits;
+  private final Texts texts;
 
   /**
    * Makes them.
@@ -49,13 +51,15 @@ public final class PaymentFiles {
    * @param statements the statements read
    * @param result where the entries went
    * @param digits decimals of the currency
+   * @param texts the language in which they say why
    */
   public PaymentFiles(
-      Ledger ledger, List<BankStatement> statements, MatchResult result, int digits) {
+      Ledger ledger, List<BankStatement> statements, MatchResult result, int digits, Texts texts) {
     this.statements = statements;
     this.result = result;
     this.mask = new AccountMask(Matching.invoiceNumbers(ledger));
     this.digits = digits;
+    this.texts = texts;
   }
 
   /**
@@ -69,7 +73,7 @@ public final class PaymentFiles {
 
   private Stream<List<String>> rows(Proposal proposal) {
     BankEntry entry = proposal.entry();
-    String why = mask.hide(proposal.why(), accounts(entry));
+    String why = mask.hide(texts.say(proposal.why()), accounts(entry));
     return proposal.rows().stream()
         .map(
             row ->
@@ -116,7 +120,7 @@ public final class PaymentFiles {
         cut(mask.hide(text, accounts)),
         statement(entry),
         entry.label(),
-        left.why());
+        texts.say(left.why()));
   }
 
   private List<String> accounts(BankEntry entry) {

@@ -1,6 +1,7 @@
 package clenchbook.matching;
 
 import clenchbook.matching.bank.BankEntry;
+import clenchbook.texts.Message;
 import java.util.List;
 
 /**
@@ -13,7 +14,7 @@ import java.util.List;
  * @param why a sentence
  */
 public record Proposal(
-    BankEntry entry, List<PaymentRow> rows, String reference, int sure, String why) {
+    BankEntry entry, List<PaymentRow> rows, String reference, int sure, Message why) {
   /** From this on an invoice is named. */
   public static final int SURE_ENOUGH = 90;
 

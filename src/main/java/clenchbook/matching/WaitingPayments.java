@@ -4,6 +4,7 @@ import clenchbook.book.Names;
 import clenchbook.book.Payment;
 import clenchbook.book.PaymentKind;
 import clenchbook.matching.bank.BankEntry;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -50,7 +51,20 @@ public record WaitingPayments(int sure, int unsure, BigDecimal sum, List<String>
     private BankEntry entry() {
       BigDecimal moved = kind == PaymentKind.REFUND ? amount.negate() : amount;
       return new BankEntry(
-          0, "", date, moved, "", "", "", "", "", "", "", BankEntry.Standing.BOOKED, "", "");
+          0,
+          "",
+          date,
+          moved,
+          "",
+          "",
+          "",
+          "",
+          "",
+          "",
+          "",
+          BankEntry.Standing.BOOKED,
+          "",
+          Message.NONE);
     }
 
     private AlreadyEntered.Identity identity() {

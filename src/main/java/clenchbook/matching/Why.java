@@ -3,6 +3,8 @@ package clenchbook.matching;
 import clenchbook.matching.bank.BankEntry;
 import clenchbook.matching.evidence.NameLevel;
 import clenchbook.matching.known.KnownDocument;
+import clenchbook.texts.Message;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -10,6 +12,7 @@ import java.util.stream.Collectors;
 /** The sentences that say why. */
 final class Why {
   private static final int MOST_NAMED = 5;
+  private static final String BETWEEN = " | ";
 
   private Why() {}
 
@@ -19,93 +22,77 @@ final class Why {
   }
 
   /** A reading that is proposed. */
-  static String proposed(Candidate candidate, BankEntry entry) {
-    return evidence(candidate, entry) + against(candidate);
+  static Message proposed(Candidate candidate, BankEntry entry) {
+    Message evidence = Message.joined("; ", evidence(candidate, entry));
+    return candidate.against().isEmpty()
+        ? evidence
+        : Message.of("matching.but", evidence, candidate.against());
   }
 
-  private static String against(Candidate candidate) {
-    return candidate.against().isEmpty() ? "" : "; but " + candidate.against();
-  }
-
-  private static String evidence(Candidate candidate, BankEntry entry) {
-    StringBuilder why = new StringBuilder();
+  private static List<Message> evidence(Candidate candidate, BankEntry entry) {
+    List<Message> evidence = new ArrayList<>(3);
     String numbers = numbers(candidate.shares().stream().map(Share::document).toList());
     candidate
         .number()
         .filter(how -> !candidate.shares().isEmpty())
-        .ifPresent(how -> add(why, "the text bears " + how.words() + " of " + numbers));
-    if (candidate.name().named() || candidate.name() == NameLevel.ONE_WORD) {
-      add(why, candidate.name().words() + " (" + candidate.owner() + ")");
-    } else if (candidate.name() == NameLevel.UNKNOWN && candidate.number().isPresent()) {
-      add(why, "the payer's name is not known");
+        .ifPresent(how -> evidence.add(how.of(numbers)));
+    boolean unknown = candidate.name() == NameLevel.UNKNOWN && candidate.number().isPresent();
+    if (unknown || candidate.name().named() || candidate.name() == NameLevel.ONE_WORD) {
+      evidence.add(candidate.name().of(candidate.owner()));
     }
-    add(why, fit(candidate, entry, numbers));
-    return why.toString();
+    evidence.add(fit(candidate, entry, numbers));
+    return evidence;
   }
 
-  private static void add(StringBuilder why, String part) {
-    why.append(why.isEmpty() || part.isEmpty() ? "" : "; ").append(part);
-  }
-
-  private static String fit(Candidate candidate, BankEntry entry, String numbers) {
+  private static Message fit(Candidate candidate, BankEntry entry, String numbers) {
     String amount = entry.amount().toPlainString();
     return switch (candidate.fit()) {
-      case EXACT -> amount + " is what " + numbers + " has open";
-      case SUM -> amount + " is the sum of what " + numbers + " have open";
-      case BALANCE -> amount + " is all that " + candidate.owner() + " owes";
-      case PART ->
-          "a part of "
-              + numbers
-              + ", which has "
-              + candidate.shares().get(0).document().open().toPlainString()
-              + " open";
-      case OVER ->
-          "more than "
-              + numbers
-              + " has open ("
-              + candidate.shares().get(0).document().open().toPlainString()
-              + "); the rest is credit";
-      case NONE -> "no open invoice of " + candidate.owner() + " fits " + amount;
+      case EXACT -> Message.of("matching.amount.exact", amount, numbers);
+      case SUM -> Message.of("matching.amount.sum", amount, numbers);
+      case BALANCE -> Message.of("matching.amount.balance", amount, candidate.owner());
+      case PART -> Message.of("matching.amount.part", numbers, open(candidate));
+      case OVER -> Message.of("matching.amount.over", numbers, open(candidate));
+      case NONE -> Message.of("matching.amount.none", candidate.owner(), amount);
     };
   }
 
+  private static String open(Candidate candidate) {
+    return candidate.shares().get(0).document().open().toPlainString();
+  }
+
   /** Readings of which none is sure enough, with how likely each is. */
-  static String unsure(List<Candidate> candidates, List<Integer> sure, BankEntry entry) {
-    StringBuilder why = new StringBuilder("candidates: ");
-    int named = Math.min(MOST_NAMED, candidates.size());
-    for (int at = 0; at < named; at++) {
-      Candidate candidate = candidates.get(at);
-      String what =
-          candidate.shares().isEmpty()
-              ? candidate.owner() + ", no invoice in particular"
-              : numbers(candidate.shares().stream().map(Share::document).toList())
-                  + " of "
-                  + candidate.owner();
-      why.append(at == 0 ? "" : " | ")
-          .append(what)
-          .append(" (")
-          .append(sure.get(at))
-          .append(" %: ")
-          .append(proposed(candidate, entry))
-          .append(')');
+  static Message unsure(List<Candidate> candidates, List<Integer> sure, BankEntry entry) {
+    List<Message> named = new ArrayList<>(MOST_NAMED + 1);
+    for (int at = 0; at < Math.min(MOST_NAMED, candidates.size()); at++) {
+      named.add(named(candidates.get(at), sure.get(at), entry));
     }
-    int more = candidates.size() - named;
-    return why.append(more > 0 ? " | and " + more + " more" : "").toString();
+    int more = candidates.size() - named.size();
+    if (more > 0) {
+      named.add(Message.of("matching.candidates.more", more));
+    }
+    return Message.of("matching.candidates", Message.joined(BETWEEN, named));
+  }
+
+  private static Message named(Candidate candidate, int sure, BankEntry entry) {
+    Message why = proposed(candidate, entry);
+    if (candidate.shares().isEmpty()) {
+      return Message.of("matching.candidates.account", candidate.owner(), sure, why);
+    }
+    String numbers = numbers(candidate.shares().stream().map(Share::document).toList());
+    return Message.of("matching.candidates.invoice", numbers, candidate.owner(), sure, why);
   }
 
   /** Many invoices of one amount and nothing else. */
-  static String many(List<KnownDocument> open, BankEntry entry) {
-    String first =
-        open.stream()
-            .limit(MOST_NAMED)
-            .map(document -> document.number() + " of " + document.owner())
-            .collect(Collectors.joining(" | "));
-    return "candidates: "
-        + first
-        + " | and "
-        + (open.size() - Math.min(MOST_NAMED, open.size()))
-        + " more; all have "
-        + entry.amount().toPlainString()
-        + " open, and nothing else speaks for one of them";
+  static Message many(List<KnownDocument> open, BankEntry entry) {
+    List<Message> named = new ArrayList<>(MOST_NAMED + 1);
+    open.stream()
+        .limit(MOST_NAMED)
+        .map(each -> Message.of("matching.candidates.one", each.number(), each.owner()))
+        .forEach(named::add);
+    named.add(Message.of("matching.candidates.more", open.size() - named.size()));
+    return Message.of(
+        "matching.candidates.alike",
+        Message.joined(BETWEEN, named),
+        entry.amount().toPlainString());
   }
 }

@@ -1,6 +1,7 @@
 package clenchbook.bankfiles;
 
 import clenchbook.matching.bank.BankEntry;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,7 +29,7 @@ final class HostileStatementMonth {
               "B" + at,
               BankEntry.Standing.BOOKED,
               "",
-              ""));
+              Message.NONE));
     }
     return new WrittenStatement.Month(
         "DE89370400440532013000",

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.texts.InEnglish;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -35,7 +36,8 @@ class HostileStatementTest {
   }
 
   private String refused(byte[] bytes) {
-    String why = assertThrows(UnreadableStatement.class, () -> read(bytes)).getMessage();
+    String why =
+        InEnglish.said(assertThrows(UnreadableStatement.class, () -> read(bytes)).message());
     assertEquals(1, why.lines().count(), why);
     return why;
   }
@@ -116,7 +118,7 @@ class HostileStatementTest {
         try {
           read(changed);
         } catch (UnreadableStatement expected) {
-          assertEquals(1, expected.getMessage().lines().count());
+          assertEquals(1, InEnglish.said(expected.message()).lines().count());
         }
       }
     }
@@ -145,7 +147,8 @@ class HostileStatementTest {
               Files.write(file, WrittenStatement.MT940_TEXT.bytes(HostileStatementMonth.month(20)));
               StatementFile.read(file, "file", new Hints(false, "EUR"), small);
             });
-    assertTrue(refused.getMessage().contains("name fewer files at once"), refused.getMessage());
+    String why = InEnglish.said(refused.message());
+    assertTrue(why.contains("name fewer files at once"), why);
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.bankfiles.WrittenStatement;
 import clenchbook.cli.Clenchbook;
 import clenchbook.matching.bank.BankEntry;
+import clenchbook.texts.Message;
 import clenchbook.values.CreditorReference;
 import java.io.IOException;
 import java.io.InputStream;
@@ -159,7 +160,7 @@ class PastedSampleTest {
             "T" + place,
             standing,
             "",
-            ""));
+            Message.NONE));
   }
 
   /** As a farrier pastes: the first seven columns below the last row. */

@@ -9,6 +9,7 @@ import clenchbook.matching.evidence.Segments;
 import clenchbook.matching.known.KnownDocument;
 import clenchbook.matching.known.KnownOwner;
 import clenchbook.matching.known.Ledger;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -503,7 +504,7 @@ final class GeneratedMonth {
             "NTX" + (1_000 + reference),
             BankEntry.Standing.BOOKED,
             "",
-            "");
+            Message.NONE);
     entries.add(new Known(payment, entry, truth));
   }
 
@@ -522,7 +523,7 @@ final class GeneratedMonth {
         entry.bankReference(),
         standing,
         "",
-        "");
+        Message.NONE);
   }
 
   /** By day, as banks list them; each gets its place as its label. */
@@ -549,7 +550,7 @@ final class GeneratedMonth {
                   e.bankReference(),
                   e.standing(),
                   "",
-                  ""),
+                  Message.NONE),
               known.truth()));
     }
   }

@@ -8,6 +8,7 @@ import clenchbook.matching.bank.BankStatement;
 import clenchbook.matching.known.KnownDocument;
 import clenchbook.matching.known.KnownOwner;
 import clenchbook.matching.known.Ledger;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -73,7 +74,7 @@ final class HandMadeMonth {
             "B" + place,
             standing,
             "",
-            ""));
+            Message.NONE));
     return this;
   }
 

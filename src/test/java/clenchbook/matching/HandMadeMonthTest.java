@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.matching.bank.BankEntry.Standing;
+import clenchbook.texts.InEnglish;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -17,7 +18,7 @@ class HandMadeMonthTest {
   }
 
   private static String why(HandMadeMonth month, int entry) {
-    return month.matched().toAdd().get(entry).why();
+    return InEnglish.said(month.matched().toAdd().get(entry).why());
   }
 
   @Test

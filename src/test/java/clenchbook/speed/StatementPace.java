@@ -12,6 +12,8 @@ import clenchbook.matching.known.KnownDocument;
 import clenchbook.matching.known.KnownOwner;
 import clenchbook.matching.known.Ledger;
 import clenchbook.print.files.CsvText;
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.BufferedOutputStream;
 import java.io.InputStream;
@@ -78,7 +80,7 @@ public final class StatementPace {
               "B" + at,
               BankEntry.Standing.BOOKED,
               "",
-              ""));
+              Message.NONE));
     }
     return WrittenStatement.CAMT_053_V8.bytes(
         new WrittenStatement.Month(
@@ -130,7 +132,7 @@ public final class StatementPace {
     Ledger ledger = ledger();
     MatchResult result = Matching.of(ledger, intake.statements(), intake.entries());
     long matched = System.nanoTime();
-    PaymentFiles files = new PaymentFiles(ledger, intake.statements(), result, 2);
+    PaymentFiles files = new PaymentFiles(ledger, intake.statements(), result, 2, InEnglish.TEXTS);
     try (OutputStream out =
         new BufferedOutputStream(Files.newOutputStream(file.resolveSibling("matched.csv")))) {
       CsvText.write(out, PaymentFiles.TO_ADD, files.toAdd());

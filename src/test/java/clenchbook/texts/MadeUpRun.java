@@ -4,6 +4,7 @@ import clenchbook.commands.BookCheck;
 import clenchbook.commands.CompareRun;
 import clenchbook.commands.MonthEndRequest;
 import clenchbook.commands.MonthEndRun;
+import clenchbook.commands.PaymentsRun;
 import clenchbook.commands.SendRun;
 import clenchbook.commands.YearEndRequest;
 import clenchbook.commands.YearEndRun;
@@ -50,7 +51,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * farrier: the parts of the page, each report, each command's lines, problems and marked copy.
  */
 final class MadeUpRun {
-  private static final YearMonth MONTH = YearMonth.of(2026, 9);
+  private static final YearMonth MONTH = YearMonth.of(2025, 9);
   private static final Pattern SECTION =
       Pattern.compile("(?s)<section (?:class=\"(problems)|id=\"([a-z0-9]+)\").*?</section>");
   private static final Pattern SAID_BY_ATTRIBUTE =
@@ -127,6 +128,34 @@ final class MadeUpRun {
                     machine,
                     terminal)
                 .run());
+    terminal("payments", terminal -> payments(terminal));
+  }
+
+  /** Money in that names an invoice, that nobody knows, that names an owner alone; money out. */
+  private void payments(Terminal terminal) {
+    try {
+      Path statement = book.resolveSibling("bank.csv");
+      Files.writeString(
+          statement,
+          """
+          Date,Name,Description,Amount,Balance
+          2026-10-01,Unbekannt,2026-0003,1.00,101.00
+          2026-10-01,Unbekannt,xy,7777.77,7878.77
+          2026-10-02,%s,,3.33,7882.10
+          2026-10-02,Unbekannt,xy,-5.00,8000.00
+          """
+              .formatted(owner()));
+      new PaymentsRun(
+              book, List.of(statement), Optional.of(out), RegisterChoice.USUAL, machine, terminal)
+          .run();
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  /** One who had an invoice this month. */
+  private String owner() throws IOException {
+    return column(out.resolve(MONTH.toString()).resolve("figures/invoices.csv"), "owner").get(0);
   }
 
   private void send(Terminal terminal) {
@@ -162,10 +191,14 @@ final class MadeUpRun {
 
   /** What the month's {@code understood.csv} says that the book's headings mean. */
   static List<String> meanings(Path folder) throws IOException {
-    Path file = folder.resolve("out").resolve(MONTH.toString()).resolve("figures/understood.csv");
+    Path month = folder.resolve("out").resolve(MONTH.toString());
+    return column(month.resolve("figures/understood.csv"), "meaning");
+  }
+
+  private static List<String> column(Path file, String name) throws IOException {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (CSVParser rows = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
-      return rows.stream().map(row -> row.get("meaning")).toList();
+      return rows.stream().map(row -> row.get(name)).toList();
     }
   }
 
@@ -176,6 +209,10 @@ final class MadeUpRun {
       for (Path file : pdfs(folder)) {
         said.merge(folder.relativize(file).toString(), pdf(file), String::concat);
       }
+    }
+    for (String name : List.of("payments-to-add.csv", "unmatched.csv")) {
+      List<String> why = column(out.resolve("payments").resolve(name), "why");
+      said.put("why of " + name, String.join("\n", why));
     }
     said.put("marked copy", marked(month.resolve("marked-copy.xlsx")));
   }

@@ -1,5 +1,6 @@
 package clenchbook.matching.bank;
 
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
@@ -20,7 +21,7 @@ import java.time.LocalDate;
  * @param bankReference the bank's reference of this entry
  * @param standing what the bank says of it
  * @param batch the bank's reference and the sum of the batch it was taken from; empty for none
- * @param note why a batch could not be taken apart; empty for none
+ * @param note why a batch could not be taken apart; {@link Message#NONE} for none
  */
 public record BankEntry(
     int statement,
@@ -36,7 +37,7 @@ public record BankEntry(
     String bankReference,
     Standing standing,
     String batch,
-    String note) {
+    Message note) {
 
   /** What a bank says of an entry. */
   public enum Standing {

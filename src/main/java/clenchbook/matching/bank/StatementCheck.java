@@ -1,5 +1,6 @@
 package clenchbook.matching.bank;
 
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param faults what is wrong, a sentence each
  * @param notes what could not be checked, a sentence each
  */
-public record StatementCheck(List<String> faults, List<String> notes) {
+public record StatementCheck(List<Message> faults, List<Message> notes) {
   /** Copies its lists. */
   public StatementCheck {
     faults = List.copyOf(faults);
@@ -36,8 +37,8 @@ public record StatementCheck(List<String> faults, List<String> notes) {
   private static final class Checker {
     private final List<BankStatement> statements;
     private final BigDecimal[] sums;
-    private final List<String> faults = new ArrayList<>();
-    private final List<String> notes = new ArrayList<>();
+    private final List<Message> faults = new ArrayList<>();
+    private final List<Message> notes = new ArrayList<>();
 
     Checker(List<BankStatement> statements, List<BankEntry> entries) {
       this.statements = statements;
@@ -69,28 +70,21 @@ public record StatementCheck(List<String> faults, List<String> notes) {
         return;
       }
       if (statement.opening().isEmpty() || statement.closing().isEmpty()) {
-        notes.add(
-            statement.name()
-                + " gives no opening and closing balance; whether entries are missing can't be"
-                + " checked");
+        notes.add(Message.of("matching.check.noBalance", statement.name()));
         return;
       }
       BigDecimal expected = statement.opening().get().add(sum);
       BigDecimal difference = statement.closing().get().subtract(expected);
       if (difference.signum() != 0) {
         faults.add(
-            statement.name()
-                + ": opening "
-                + plain(statement.opening().get())
-                + " and movements "
-                + plain(sum)
-                + " make "
-                + plain(expected)
-                + ", but it closes with "
-                + plain(statement.closing().get())
-                + ": "
-                + plain(difference)
-                + " is not accounted for");
+            Message.of(
+                "matching.check.off",
+                statement.name(),
+                plain(statement.opening().get()),
+                plain(sum),
+                plain(expected),
+                plain(statement.closing().get()),
+                plain(difference)));
       }
     }
 
@@ -142,30 +136,42 @@ public record StatementCheck(List<String> faults, List<String> notes) {
       if (follows && (!between || nothingBetween(earlier, later, end, begin))) {
         return;
       }
-      String days = end.plusDays(1) + " to " + begin.minusDays(1);
+      boolean jumps = known && !follows;
       boolean dated = earlier.dated() && later.dated();
       if (between && (dated || known)) {
+        faults.add(missing(earlier, later, jumps));
+      } else if (jumps) {
         faults.add(
-            "days are missing between "
-                + earlier.name()
-                + " and "
-                + later.name()
-                + ": "
-                + days
-                + (known && !follows ? ", and " + jump(earlier, later) : ""));
-      } else if (known && !follows) {
-        faults.add(
-            "between " + earlier.name() + " and " + later.name() + " " + jump(earlier, later));
+            Message.of(
+                "matching.check.jump",
+                earlier.name(),
+                later.name(),
+                closing(earlier),
+                opening(later)));
       } else if (between) {
         notes.add(
-            "whether entries of "
-                + days
-                + " are missing between "
-                + earlier.name()
-                + " and "
-                + later.name()
-                + " can't be told: the files hold no balances");
+            Message.of(
+                "matching.check.untold",
+                earlier.name(),
+                later.name(),
+                end.plusDays(1),
+                begin.minusDays(1)));
       }
+    }
+
+    private static Message missing(BankStatement earlier, BankStatement later, boolean jumps) {
+      LocalDate first = end(earlier).plusDays(1);
+      LocalDate last = later.from().orElse(LocalDate.MAX).minusDays(1);
+      return jumps
+          ? Message.of(
+              "matching.check.daysAndJump",
+              earlier.name(),
+              later.name(),
+              first,
+              last,
+              closing(earlier),
+              opening(later))
+          : Message.of("matching.check.days", earlier.name(), later.name(), first, last);
     }
 
     /** One day may be in both: where entries alone date them, or both begin with it. */
@@ -198,11 +204,12 @@ public record StatementCheck(List<String> faults, List<String> notes) {
           && Integer.parseInt(other) == Integer.parseInt(one) + 1;
     }
 
-    private static String jump(BankStatement earlier, BankStatement later) {
-      return "the balance jumps from "
-          + plain(earlier.closing().orElse(BigDecimal.ZERO))
-          + " to "
-          + plain(later.opening().orElse(BigDecimal.ZERO));
+    private static String closing(BankStatement statement) {
+      return plain(statement.closing().orElse(BigDecimal.ZERO));
+    }
+
+    private static String opening(BankStatement statement) {
+      return plain(statement.opening().orElse(BigDecimal.ZERO));
     }
 
     private static String plain(BigDecimal amount) {

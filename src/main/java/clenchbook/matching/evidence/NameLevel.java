@@ -1,34 +1,36 @@
 package clenchbook.matching.evidence;
 
+import clenchbook.texts.Message;
+
 /** How well a payer's name speaks for an owner, the best first. */
 public enum NameLevel {
   /** All words of the owner's name, and no others. */
-  FULL(400, "the owner's name"),
+  FULL(400, "matching.name.full"),
   /** A name that paid for this owner before. */
-  BEFORE(300, "a name that paid for this owner before"),
+  BEFORE(300, "matching.name.before"),
   /** All words of one name stand in the other. */
-  COVERED(250, "the owner's name among other words"),
+  COVERED(250, "matching.name.covered"),
   /** One letter wrong. */
-  SLIP(80, "the owner's name with one slip"),
+  SLIP(80, "matching.name.slip"),
   /** The owner's name in what the payer wrote. */
-  IN_TEXT(80, "the owner's name in the text"),
+  IN_TEXT(80, "matching.name.inText"),
   /** A name or account that pays for this owner elsewhere in these statements. */
-  ELSEWHERE(60, "a payer who pays for this owner elsewhere in these statements"),
+  ELSEWHERE(60, "matching.name.elsewhere"),
   /** The last name and an initial. */
-  INITIAL(60, "the owner's last name and initial"),
+  INITIAL(60, "matching.name.initial"),
   /** One word that only this owner has. */
-  ONE_WORD(12, "one word of the owner's name"),
+  ONE_WORD(12, "matching.name.oneWord"),
   /** A name of nobody in the book. */
-  UNKNOWN(0.3, "an unknown name"),
+  UNKNOWN(0.3, "matching.name.unknown"),
   /** No name at all. */
-  NONE(1, "no name");
+  NONE(1, "");
 
   private final double likelihood;
-  private final String words;
+  private final String key;
 
-  NameLevel(double likelihood, String words) {
+  NameLevel(double likelihood, String key) {
     this.likelihood = likelihood;
-    this.words = words;
+    this.key = key;
   }
 
   /**
@@ -43,10 +45,15 @@ public enum NameLevel {
   /**
    * How a sentence calls it.
    *
-   * @return a few words
+   * @param owner the owner for whom it speaks
+   * @return nothing to say where there is no name
    */
-  public String words() {
-    return words;
+  public Message of(String owner) {
+    return switch (this) {
+      case NONE -> Message.NONE;
+      case UNKNOWN -> Message.of(key);
+      default -> Message.of(key, owner);
+    };
   }
 
   /**

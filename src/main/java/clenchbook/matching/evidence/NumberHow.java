@@ -1,31 +1,33 @@
 package clenchbook.matching.evidence;
 
+import clenchbook.texts.Message;
+
 /** How a text names an invoice, the surest first. */
 public enum NumberHow {
   /** By its reference with check digits (ISO 11649). */
-  REFERENCE("the reference"),
+  REFERENCE("matching.number.reference"),
   /** By its number. */
-  EXACT("the number"),
+  EXACT("matching.number.exact"),
   /** By its number without leading noughts, or where it could be a day. */
-  LOOSE("the number, written shorter,"),
+  LOOSE("matching.number.loose"),
   /** By a number so short that it could be another. */
-  SHORT("a short number"),
+  SHORT("matching.number.short"),
   /** By its number with one slip. */
-  SLIP("the number with one slip");
+  SLIP("matching.number.slip");
 
-  private final String words;
+  private final String key;
 
-  NumberHow(String words) {
-    this.words = words;
+  NumberHow(String key) {
+    this.key = key;
   }
 
   /**
    * How a sentence calls it.
    *
-   * @return a few words
+   * @param numbers the numbers that the text names so
    */
-  public String words() {
-    return words;
+  public Message of(String numbers) {
+    return Message.of(key, numbers);
   }
 
   /**
