@@ -75,7 +75,7 @@ final class StockPages {
         .figure(
             text.say("stock.column.reorderAt"),
             9,
-            line -> StockTables.text(line.reorder()),
+            line -> line.reorder().map(this::shown).orElse(""),
             StockLine::reorderBasis)
         .number(text.say("stock.column.order"), 9, line -> quantity(line, line.order()))
         .words(text.say("stock.column.packs"), 14, this::packs)
@@ -143,7 +143,7 @@ final class StockPages {
             .number(
                 text.say("stock.column.difference"),
                 9,
-                line -> StockTables.text(line.month().difference()))
+                line -> line.month().difference().map(this::shown).orElse(""))
             .number(
                 text.say("stock.column.worthIn", text.currencySign()),
                 9,
@@ -206,16 +206,13 @@ final class StockPages {
             .number(text.say("stock.column.used"), 7, line -> shown(line.month().used()))
             .number(
                 text.say("stock.column.closing"), 9, line -> quantity(line, line.month().closing()))
-            .number(
-                text.say("stock.column.aWeek"), 6, line -> StockTables.tenths(line.use().mean()))
+            .number(text.say("stock.column.aWeek"), 6, line -> text.number(line.use().mean(), 1))
             .number(
                 text.say("stock.column.spread"),
                 6,
-                line -> line.use().spread().map(StockTables::tenths).orElse("–"))
+                line -> line.use().spread().map(spread -> text.number(spread, 1)).orElse("–"))
             .number(
-                text.say("stock.column.intervalUse"),
-                8,
-                line -> StockTables.tenths(line.intervalUse()))
+                text.say("stock.column.intervalUse"), 8, line -> text.number(line.intervalUse(), 1))
             .figureOrDash(
                 text.say("stock.column.reorderAt"),
                 8,
@@ -224,7 +221,7 @@ final class StockPages {
             .figureOrDash(
                 text.say("stock.column.bestOrder"),
                 7,
-                line -> line.economic().map(StockTables::whole),
+                line -> line.economic().map(best -> text.number(best, 0)),
                 line -> Basis.DEFAULT)
             .plain());
     blocks.add(new Paragraph(text.say("stock.shelves.how", month.intervalDays())));
@@ -243,23 +240,27 @@ final class StockPages {
             .figure(
                 text.say("stock.column.bought"),
                 8,
-                gas -> mass.text(gas.boughtKg()),
+                gas -> mass(mass, gas.boughtKg()),
                 GasMonth::basis)
             .number(
                 text.say("stock.column.burned"), 10, gas -> text.minutes(gas.burn().totalMinutes()))
             .number(
-                text.say("stock.column.explained"), 9, gas -> mass.text(gas.burn().explainedKg()))
-            .number(text.say("stock.column.difference"), 9, gas -> mass.text(gas.differenceKg()))
+                text.say("stock.column.explained"), 9, gas -> mass(mass, gas.burn().explainedKg()))
+            .number(text.say("stock.column.difference"), 9, gas -> mass(mass, gas.differenceKg()))
             .figure(
                 text.say("stock.column.burnAnHour"),
                 9,
-                gas -> mass.text(gas.burn().kgPerHour()),
+                gas -> mass(mass, gas.burn().kgPerHour()),
                 GasMonth::burnBasis)
             .number(
                 text.say("stock.column.burnThatExplains"),
                 12,
-                gas -> gas.burn().rateFor(gas.boughtKg()).map(mass::text).orElse("–"))
+                gas -> gas.burn().rateFor(gas.boughtKg()).map(kg -> mass(mass, kg)).orElse("–"))
             .captioned(text.say("stock.gas.unit", mass.word())));
     blocks.add(new Paragraph(text.say("stock.gas.how")));
+  }
+
+  private String mass(StockTables.Mass mass, BigDecimal kg) {
+    return text.number(new BigDecimal(mass.text(kg)), 2);
   }
 }

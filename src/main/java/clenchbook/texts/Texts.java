@@ -27,6 +27,7 @@ public final class Texts {
   public static final List<String> LANGUAGES = List.of(ENGLISH, "de", "fr", "es", "nl");
 
   private static final String BETWEEN = ", ";
+  private static final String BETWEEN_SENTENCES = "; ";
 
   /**
    * Stands for an apostrophe while a pattern is filled, since there one would begin a quotation.
@@ -117,7 +118,7 @@ public final class Texts {
    */
   public String say(Message message) {
     if (message.key().isEmpty()) {
-      return message.gaps().stream().map(this::alone).collect(Collectors.joining());
+      return message.gaps().stream().map(gap -> spaced(alone(gap))).collect(Collectors.joining());
     }
     String pattern = NAME.matcher(pattern(message.key())).replaceAll("\uE001$1\uE002");
     Object[] gaps = message.gaps().stream().map(this::written).toArray();
@@ -134,6 +135,11 @@ public final class Texts {
 
   private String name(String name) {
     return spoken().equals(ENGLISH) ? BookName.PLAIN.apply(name) : names.apply(name);
+  }
+
+  /** French sets a narrow space before a semicolon that stands between two sentences. */
+  private String spaced(String sign) {
+    return sign.equals(BETWEEN_SENTENCES) && spoken().equals("fr") ? '\u202F' + sign : sign;
   }
 
   private String pattern(String key) {

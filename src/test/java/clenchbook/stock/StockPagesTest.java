@@ -133,7 +133,7 @@ class StockPagesTest {
     assertEquals(
         List.of(
             "Item | Counted on | Expected | Counted | Difference | Worth (€)",
-            "E5 | 20 Oct | 452 | 450 | -2 | −0.20",
+            "E5 | 20 Oct | 452 | 450 | −2 | −0.20",
             "= In all |  |  |  |  | −0.20"),
         PlainBlocks.table(blocks, "Counted on"));
     List<String> words = PlainBlocks.words(blocks);
@@ -257,7 +257,7 @@ class StockPagesTest {
         PlainBlocks.table(blocks, "(no supplier given)").get(1));
     // Two bars less four shoes of a tenth: 1.6 expected.
     assertEquals(
-        "Flat | 31 Oct | 1.6 bar | 1.5 bar | -0.1 | −1.20",
+        "Flat | 31 Oct | 1.6 bar | 1.5 bar | −0.1 | −1.20",
         PlainBlocks.table(blocks, "Counted on").get(1));
     List<String> shelves = PlainBlocks.table(findings(bars).report().annex(), "Best order");
     assertEquals("Own | 0 | 0 | 4 | 0 | 0.0 | – | 0.0 | – | –", shelves.get(2));

@@ -122,9 +122,17 @@ class TextsTest {
   void words_without_a_key_stand_as_they_are() {
     assertEquals("a {0} 'b'", FR.say(Message.literal("a {0} 'b'")));
     assertEquals(
-        "y après x; b",
+        "y après x\u202F; b",
         FR.say(Message.joined("; ", List.of(Message.of("t.two", "x", "y"), Message.literal("b")))));
     assertTrue(Message.joined("; ", List.of()).isEmpty());
+  }
+
+  /** A narrow space before a semicolon: common practice of French typesetting, no source. */
+  @Test
+  void only_french_sets_a_space_before_a_semicolon() {
+    Message both = Message.joined("; ", List.of(Message.literal("a"), Message.literal("b; c")));
+    assertEquals("a; b; c", EN.say(both));
+    assertEquals("a\u202F; b; c", FR.say(both));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import net.sf.jasperreports.engine.JasperReportsContext;
 import net.sf.jasperreports.renderers.AbstractRenderer;
 import net.sf.jasperreports.renderers.Graphics2DRenderable;
@@ -25,9 +26,17 @@ public final class ChartPicture extends AbstractRenderer implements Graphics2DRe
   private static final int LIMIT = -1;
 
   private final transient Chart chart;
+  private final Locale numbers;
 
-  public ChartPicture(Chart chart) {
+  /**
+   * A picture to draw.
+   *
+   * @param chart what it shows
+   * @param numbers how its axes write numbers
+   */
+  public ChartPicture(Chart chart, Locale numbers) {
     this.chart = chart;
+    this.numbers = numbers;
   }
 
   @Override
@@ -51,7 +60,7 @@ public final class ChartPicture extends AbstractRenderer implements Graphics2DRe
   }
 
   private void drawPlot(Graphics2D pen, Rectangle2D rest) {
-    Plot plot = ChartPlots.of(chart);
+    Plot plot = new ChartPlots(numbers).of(chart);
     JFreeChart drawing = new JFreeChart(null, null, plot, false);
     drawing.setBackgroundPaint(null);
     drawing.setBorderVisible(false);

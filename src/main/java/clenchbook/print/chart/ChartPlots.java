@@ -48,9 +48,18 @@ final class ChartPlots {
   private static final Color GRID = new Color(0xDDE1E4);
   private static final int MOST_LABELS = 18;
 
-  private ChartPlots() {}
+  private final Locale numbers;
 
-  static Plot of(Chart chart) {
+  /**
+   * Plots of a language and country.
+   *
+   * @param numbers how axes write numbers
+   */
+  ChartPlots(Locale numbers) {
+    this.numbers = numbers;
+  }
+
+  Plot of(Chart chart) {
     if (chart instanceof Chart.Columns columns) {
       return columns(columns);
     }
@@ -60,7 +69,7 @@ final class ChartPlots {
     return dots((Chart.Dots) chart);
   }
 
-  private static Plot columns(Chart.Columns chart) {
+  private Plot columns(Chart.Columns chart) {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     for (Chart.Series series : chart.series()) {
       for (int i = 0; i < chart.categories().size(); i++) {
@@ -160,7 +169,7 @@ final class ChartPlots {
     axis.setTickMarksVisible(false);
   }
 
-  private static NumberAxis numbers(String title, boolean fromZero) {
+  private NumberAxis numbers(String title, boolean fromZero) {
     NumberAxis axis = new NumberAxis(title(title));
     axis.setAutoRangeIncludesZero(fromZero);
     look(axis);
@@ -183,8 +192,8 @@ final class ChartPlots {
     return words.isBlank() ? null : words;
   }
 
-  private static DecimalFormat plainNumbers() {
-    return new DecimalFormat("#,##0.##", DecimalFormatSymbols.getInstance(Locale.UK));
+  private DecimalFormat plainNumbers() {
+    return new DecimalFormat("#,##0.##", DecimalFormatSymbols.getInstance(numbers));
   }
 
   private static void includeLimits(ValueAxis axis, List<Chart.Limit> limits) {
@@ -236,7 +245,7 @@ final class ChartPlots {
     return plot;
   }
 
-  private static Plot lines(Chart.Lines chart) {
+  private Plot lines(Chart.Lines chart) {
     XYSeriesCollection data = new XYSeriesCollection();
     XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
     renderer.setDrawSeriesLineAsPath(true);
@@ -260,7 +269,7 @@ final class ChartPlots {
     return plot;
   }
 
-  private static Plot dots(Chart.Dots chart) {
+  private Plot dots(Chart.Dots chart) {
     XYSeriesCollection jobs = new XYSeriesCollection();
     XYIntervalSeriesCollection intervals = new XYIntervalSeriesCollection();
     XYLineAndShapeRenderer dots = new XYLineAndShapeRenderer(false, true);

@@ -59,12 +59,14 @@ final class ChartSvg {
    *
    * @param picture what it shows
    * @param id a name that no other picture of the page has
+   * @param numbers how its axes write numbers
    * @return the element
    */
-  static String of(Block.Picture picture, String id) {
+  static String of(Block.Picture picture, String id, Locale numbers) {
     SVGGraphics2D pen = new SVGGraphics2D(context(id), false);
     pen.setSVGCanvasSize(new Dimension(WIDTH, HEIGHT));
-    new ChartPicture(picture.chart()).draw(pen, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+    new ChartPicture(picture.chart(), numbers)
+        .draw(pen, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
     ChartSvg svg = new ChartSvg();
     svg.out.append(
         String.format(

@@ -3,17 +3,20 @@ package clenchbook.print.html;
 import clenchbook.reports.blocks.BasisWords;
 import clenchbook.reports.blocks.Block;
 import clenchbook.texts.Texts;
+import java.util.Locale;
 
 /** Writes the blocks of a report as parts of a page. */
 final class HtmlBlocks {
   private final StringBuilder out;
   private final BasisWords words;
+  private final Locale numbers;
   private int pictures;
   private boolean hasBases;
 
   HtmlBlocks(StringBuilder out, Texts texts) {
     this.out = out;
     this.words = new BasisWords(texts);
+    this.numbers = texts.locale();
   }
 
   /** Whether a figure so far bore the mark of its basis. */
@@ -147,7 +150,7 @@ final class HtmlBlocks {
   private void picture(Block.Picture picture) {
     pictures++;
     out.append("<figure>\n<figcaption>").append(Html.escaped(picture.title()));
-    out.append("</figcaption>\n").append(ChartSvg.of(picture, "picture" + pictures));
+    out.append("</figcaption>\n").append(ChartSvg.of(picture, "picture" + pictures, numbers));
     out.append("\n<p>").append(Html.escaped(picture.inWords())).append("</p>\n</figure>\n");
   }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,6 +27,7 @@ public final class ReportRows {
   private final List<TableLayout> layouts = new ArrayList<>();
   private final List<Block> blocks;
   private final BasisWords basis;
+  private final Locale locale;
   private Optional<Block.Heading> first = Optional.empty();
   private Optional<Block.Heading> second = Optional.empty();
   private int sheet;
@@ -36,6 +38,7 @@ public final class ReportRows {
   ReportRows(Report report) {
     this.blocks = report.blocks();
     this.basis = new BasisWords(report.texts());
+    this.locale = report.texts().locale();
     for (int i = 0; i < blocks.size(); i++) {
       add(blocks.get(i), i);
     }
@@ -88,7 +91,7 @@ public final class ReportRows {
       Map<String, Object> row = row("picture");
       put(row, "text", picture.title());
       put(row, "words", picture.inWords());
-      row.put("image", new ChartPicture(picture.chart()));
+      row.put("image", new ChartPicture(picture.chart(), locale));
     } else {
       table((Block.Table) block);
     }
