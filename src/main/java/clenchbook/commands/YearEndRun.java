@@ -15,7 +15,6 @@ import clenchbook.print.files.OutputFile;
 import clenchbook.print.files.OutputFolder;
 import clenchbook.print.pdf.PdfDocuments;
 import clenchbook.problem.Severity;
-import clenchbook.reading.rates.PageTranslations;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.reading.rates.RefusedRatesException;
 import clenchbook.register.Register;
@@ -195,8 +194,7 @@ public final class YearEndRun {
     TaxYear taxYear = taxYear(open, rates);
     StockValue stock =
         StockValue.of(open.jobs(), request.quarter().map(taxYear::quarter).orElse(taxYear.days()));
-    return new YearEndInput(
-        open.jobs(), register, taxYear, request.quarter(), rates, stock, PageTranslations.read());
+    return new YearEndInput(open.jobs(), register, taxYear, request.quarter(), rates, stock);
   }
 
   private void write(OpenBook open, YearEndFindings year, YearReports reports) {

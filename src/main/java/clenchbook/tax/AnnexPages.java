@@ -1,50 +1,39 @@
 package clenchbook.tax;
 
-import clenchbook.book.Settings;
 import clenchbook.reports.blocks.Block;
-import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.FigureText;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Translations;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.rates.RateUnit;
-import java.math.BigDecimal;
+import clenchbook.texts.Texts;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What stands behind the preparer's page, in English: the evidence, the ties, the sources. */
+/** What stands behind the preparer's page: the evidence, the ties, the sources. */
 final class AnnexPages {
   private static final int MOST_LEFT = 40;
 
   private final YearPages pages;
   private final Reconciliation ties;
   private final RateLookup rates;
+  private final String currency;
   private final PageWords words;
   private final List<Block> blocks = new ArrayList<>();
 
-  AnnexPages(YearPages pages, Reconciliation ties, RateLookup rates) {
+  AnnexPages(YearPages pages, Reconciliation ties, RateLookup rates, Texts texts) {
     this.pages = pages;
     this.ties = ties;
     this.rates = rates;
-    Settings settings = pages.figures().input().book().settings();
-    this.words =
-        PageWords.of(PageWords.ENGLISH, Translations.NONE)
-            .with(new FigureText(settings.texts().in(PageWords.ENGLISH), settings.currency()));
+    this.currency = pages.figures().input().book().settings().currency();
+    this.words = new PageWords(new FigureText(texts, currency));
   }
 
   List<Block> blocks() {
     beside();
-    for (TaxTable table : pages.tax()) {
-      if (!table.onPage()) {
-        blocks.add(new Block.Heading(2, table.title()));
-        blocks.add(new PrintedTables(words).of(table));
-      }
-    }
-    pages.gauges().sources().ifPresent(blocks::add);
+    pages.tax().stream().filter(table -> !table.onPage()).forEach(this::table);
+    pages.gauges().sources(words).ifPresent(blocks::add);
     mileage();
     reconciliation();
     categories();
@@ -52,12 +41,13 @@ final class AnnexPages {
     return List.copyOf(blocks);
   }
 
+  private void heading(String said) {
+    blocks.add(new Block.Heading(1, said));
+  }
+
   private void beside() {
-    blocks.add(new Block.Heading(1, "Beside the lines"));
-    blocks.add(
-        new Block.Paragraph(
-            "Parts of the lines, the vehicle the other way, and what counts on no line. None of it"
-                + " is in a total."));
+    heading(words.say("tax.annex.beside"));
+    blocks.add(new Block.Paragraph(words.say("tax.annex.besideWhat")));
     blocks.add(
         new LineBlocks(words)
             .table(
@@ -66,33 +56,31 @@ final class AnnexPages {
                     .toList()));
   }
 
-  private void table(String heading, FigureTable table) {
-    blocks.add(new Block.Heading(2, heading));
+  private void table(TaxTable table) {
+    blocks.add(new Block.Heading(2, words.say(table.title())));
     blocks.add(new PrintedTables(words).of(table));
   }
 
   private void mileage() {
-    boolean odd = !pages.tables().flags().rows().isEmpty();
+    boolean odd = !pages.figures().log().flags().isEmpty();
     boolean unlogged = !pages.figures().reconstructed().isEmpty();
     if (odd || unlogged) {
-      blocks.add(new Block.Heading(1, "The mileage log"));
+      heading(words.say("tax.log"));
     }
     if (odd) {
-      table("What is odd in the log", pages.tables().flags());
+      table(pages.tables().flags());
     }
     if (unlogged) {
-      table(
-          "Driven without a trip in the log, as reconstructed from Places",
-          pages.tables().reconstructed());
+      table(pages.tables().reconstructed());
     }
   }
 
   private void reconciliation() {
-    blocks.add(new Block.Heading(1, "Tied to register and book"));
+    heading(words.say("tax.ties"));
     blocks.add(
         TableOf.rows(printedSteps())
-            .words("Step", 12, PrintedStep::label)
-            .number("Amount", 3, PrintedStep::amount)
+            .words(words.say("tax.column.step"), 12, PrintedStep::label)
+            .number(words.say("tax.column.amount"), 3, PrintedStep::amount)
             .totalsWhere(PrintedStep::result)
             .plain());
     left();
@@ -105,57 +93,70 @@ final class AnnexPages {
     List<PrintedStep> printed = new ArrayList<>();
     String part = "";
     for (Reconciliation.Step step : ties.steps()) {
-      if (!step.part().equals(part)) {
-        part = step.part();
-        printed.add(new PrintedStep(part, "", false));
+      if (!step.part().file().equals(part)) {
+        part = step.part().file();
+        printed.add(new PrintedStep(words.say(step.part()), "", false));
       }
-      printed.add(new PrintedStep(step.label(), money(step.amount()), step.result()));
+      printed.add(
+          new PrintedStep(words.say(step.label()), words.amount(step.amount()), step.result()));
     }
     return printed;
   }
 
-  private static String money(BigDecimal amount) {
-    return amount.toPlainString();
-  }
-
   private void left() {
     if (ties.left().isEmpty()) {
-      blocks.add(new Block.Paragraph("Nothing is left over."));
+      blocks.add(new Block.Paragraph(words.say("tax.ties.nothingLeft")));
       return;
     }
     blocks.add(
         TableOf.rows(ties.left().stream().limit(MOST_LEFT).toList())
-            .words("Row", 3, left -> left.sheet() + " " + YearTables.row(left.row()))
-            .words("Date", 3, left -> left.date().toString())
-            .words("Who", 5, left -> left.who())
-            .words("Why", 8, left -> left.why())
-            .amount("Amount", 3, left -> left.amount())
-            .captioned("Left over, by row"));
+            .words(words.say("tax.column.row"), 3, this::rowOf)
+            .words(words.say("tax.column.date"), 3, left -> left.date().toString())
+            .words(words.say("tax.column.who"), 5, left -> left.who())
+            .words(words.say("tax.column.why"), 8, left -> words.say(left.why()))
+            .number(words.say("tax.column.amount"), 3, left -> words.amount(left.amount()))
+            .captioned(words.say("tax.ties.left")));
     if (ties.left().size() > MOST_LEFT) {
       int more = ties.left().size() - MOST_LEFT;
-      blocks.add(new Block.Paragraph("And " + more + " more in figures/reconciliation.csv."));
+      blocks.add(new Block.Paragraph(words.say("tax.more", more, "figures/reconciliation.csv")));
     }
   }
 
+  private String rowOf(Reconciliation.Left left) {
+    return left.ofRegister()
+        ? words.say("tax.ties.register")
+        : left.sheet() + " " + YearTables.row(left.row());
+  }
+
   private void categories() {
-    blocks.add(new Block.Heading(1, "Your words for costs, and where they count"));
-    blocks.add(new PrintedTables(words).of(pages.tables().categories()));
+    TaxTable table = pages.tables().categories();
+    heading(words.say(table.title()));
+    blocks.add(new PrintedTables(words).of(table));
   }
 
   private void sources() {
-    blocks.add(new Block.Heading(1, "Rates and line numbers used, with their sources"));
+    heading(words.say("tax.sources"));
     blocks.add(
         TableOf.rows(rates.used())
-            .words("What", 7, Rate::name)
-            .words("Value", 4, this::value)
-            .words("In force", 6, rate -> rate.from() + " to " + rate.to())
-            .words("Source", 9, Rate::citation)
+            .words(words.say("tax.column.what"), 7, rate -> words.say(rate.said()))
+            .words(words.say("tax.column.value"), 4, this::value)
+            .words(
+                words.say("tax.column.inForce"),
+                6,
+                rate -> words.say("tax.period", rate.from(), rate.to()))
+            .words(words.say("tax.column.source"), 9, rate -> words.say(rate.cited()))
             .plain());
   }
 
   private String value(Rate rate) {
-    String currency = pages.figures().input().book().settings().currency();
-    String unit = rate.unit() == RateUnit.MONEY ? currency : rate.unit().text();
-    return rate.unit() == RateUnit.PERCENT ? rate.value() + " %" : rate.value() + " " + unit;
+    if (!rate.unit().isNumeric()) {
+      return rate.value() + " " + words.say(rate.unit().said());
+    }
+    String value = words.amount(rate.amount());
+    return switch (rate.unit()) {
+      case PERCENT -> value + " %";
+      case MONEY -> value + " " + currency;
+      default -> value + " " + words.say(rate.unit().said());
+    };
   }
 }

@@ -2,8 +2,6 @@ package clenchbook.tax;
 
 import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.assets.TakenByMileage;
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Sentence;
 import clenchbook.values.Period;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,34 +9,25 @@ import java.util.stream.Collectors;
 
 /** What the register of assets says of one in words: its class, how it goes, its sale. */
 final class AssetWords {
-  private static final String YEARS = " years";
+  private final PageWords page;
+  private final FileWords words;
 
-  private AssetWords() {}
-
-  /** The class; a number of years in the words of the language. */
-  private static String kind(String kind, PageWords words) {
-    return kind.endsWith(YEARS)
-        ? words.say(Sentence.of("{0}" + YEARS, kind.substring(0, kind.length() - YEARS.length())))
-        : words.say(kind);
+  AssetWords(PageWords page, FileWords words) {
+    this.page = page;
+    this.words = words;
   }
 
-  static String of(DepreciatedAsset asset, Period period, PageWords words) {
-    List<String> said =
-        new ArrayList<>(List.of(kind(asset.kind(), words), words.say(asset.convention())));
+  /** Everything about one, with commas between. */
+  String of(DepreciatedAsset asset, Period period) {
+    List<String> said = new ArrayList<>();
+    said.add(page.say(words.said(asset.kind())));
+    said.add(page.say(words.said(asset.convention())));
     asset
         .mileage()
         .filter(TakenByMileage::known)
-        .ifPresent(
-            taken ->
-                said.add(
-                    words.say(Sentence.of("less {0} by mileage", taken.amount().toPlainString()))));
-    asset
-        .asset()
-        .sold()
-        .ifPresent(day -> said.add(words.say(Sentence.of("sold {0}", day.toString()))));
-    asset
-        .gain(period)
-        .ifPresent(gain -> said.add(words.say(Sentence.of("gain {0}", gain.toPlainString()))));
+        .ifPresent(taken -> said.add(page.say("tax.asset.byMileage", taken.amount())));
+    asset.asset().sold().ifPresent(day -> said.add(page.say("tax.asset.sold", day)));
+    asset.gain(period).ifPresent(gain -> said.add(page.say("tax.asset.gain", gain)));
     return said.stream().filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
   }
 }

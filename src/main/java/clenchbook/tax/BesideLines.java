@@ -5,6 +5,8 @@ import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +16,9 @@ import java.util.List;
  * does not count.
  */
 final class BesideLines {
+  private static final Wording ACTUAL_COST =
+      Wording.of("Vehicle by actual cost at the business share", "tax.beside.actualCost");
+
   private BesideLines() {}
 
   static void add(
@@ -23,7 +28,7 @@ final class BesideLines {
         .mileageWay()
         .ifPresent(
             way -> vehicle(way, figures, jurisdiction.besideActualCost(figures, rates), lines));
-    left(figures, lines);
+    left(figures, new FileWords(jurisdiction), lines);
   }
 
   private static void income(YearFigures figures, SummaryBuilder lines) {
@@ -33,27 +38,30 @@ final class BesideLines {
         .parts()
         .forEach(
             (part, items) ->
-                lines.beside(named(head, part, "of which " + part), items, figures.basis().word()));
+                lines.beside(
+                    named(head, part.word(), new Wording("of which " + part.word(), part.said())),
+                    items,
+                    figures.basis().word()));
   }
 
   private static void vehicle(
-      String way, YearFigures figures, List<LineItem> more, SummaryBuilder lines) {
+      Wording way, YearFigures figures, List<LineItem> more, SummaryBuilder lines) {
     LineHead head = lines.scheme().head(figures.regime().codes().vehicle());
     List<LineItem> mileage = LineItem.within(figures.period(), figures.vehicle().mileage().items());
-    String counted = figures.vehicle().byMileage() ? "counted" : "not counted";
+    boolean byMileage = figures.vehicle().byMileage();
     String sources = Explanations.mileageSources(figures);
-    LineHead byMile = new LineHead(head.line() + " " + way, "Vehicle by " + way, sources);
-    lines.beside(byMile, mileage, "by day driven, " + counted);
+    LineHead byMile =
+        named(head, way.file(), new Wording("Vehicle by " + way.file(), way.said())).from(sources);
+    lines.beside(byMile, mileage, Bases.counted(Bases.BY_DAY, byMileage));
     List<LineItem> actual = new ArrayList<>(figures.vehicle().actual());
     actual.addAll(more);
-    String other = figures.vehicle().byMileage() ? "not counted" : "counted";
     lines.beside(
-        named(head, "actual cost", "Vehicle by actual cost at the business share"),
+        named(head, "actual cost", ACTUAL_COST),
         actual,
-        figures.basis().costWord() + ", " + other);
+        Bases.counted(figures.basis().costWord(), !byMileage));
   }
 
-  private static void left(YearFigures figures, SummaryBuilder lines) {
+  private static void left(YearFigures figures, FileWords words, SummaryBuilder lines) {
     figures.expenses().left().stream()
         .map(LineItem::code)
         .distinct()
@@ -61,13 +69,20 @@ final class BesideLines {
         .forEach(
             code ->
                 lines.beside(
-                    new LineHead(
-                        "not counted: " + code, "Not counted: " + code, "categories of the regime"),
+                    notCounted(code, words),
                     LineItem.of(code, figures.expenses().left()),
                     figures.basis().costWord()));
   }
 
-  private static LineHead named(LineHead head, String suffix, String name) {
+  /** A line for what does not count. */
+  private static LineHead notCounted(String code, FileWords words) {
+    return new LineHead(
+        "not counted: " + code,
+        Wording.of("Not counted: " + code, "tax.notCounted", words.said(code)),
+        "categories of the regime");
+  }
+
+  private static LineHead named(LineHead head, String suffix, Wording name) {
     return new LineHead(head.line() + " " + suffix, name, head.source());
   }
 }

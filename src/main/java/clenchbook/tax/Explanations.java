@@ -3,6 +3,8 @@ package clenchbook.tax;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import java.util.stream.Collectors;
 
@@ -15,7 +17,7 @@ final class Explanations {
     String code = figures.regime().codes().vehicle();
     boolean onOtherLine =
         figures.vehicle().mileage().items().stream().anyMatch(item -> !item.code().equals(code));
-    String basis = byMileage ? "by day driven; the rest when paid" : actual(figures);
+    Wording basis = byMileage ? Bases.BY_DAY_AND_PAID : actual(figures);
     String sources = byMileage ? mileageSources(figures) : "";
     if (!onOtherLine) {
       lines.explain(code, basis, sources);
@@ -24,12 +26,12 @@ final class Explanations {
         .map(LineItem::code)
         .distinct()
         .filter(other -> !other.equals(code))
-        .forEach(other -> lines.explain(other, "by day driven", sources));
+        .forEach(other -> lines.explain(other, Bases.BY_DAY, sources));
   }
 
-  private static String actual(YearFigures figures) {
-    String cost = figures.basis().costWord();
-    return figures.regime().codes().vehicleShared() ? cost + ", at the business share" : cost;
+  private static Wording actual(YearFigures figures) {
+    Wording cost = figures.basis().costWord();
+    return figures.regime().codes().vehicleShared() ? Bases.shared(cost) : cost;
   }
 
   /** The sources of the money for a mile that the trips took. */

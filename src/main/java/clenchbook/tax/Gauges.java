@@ -3,13 +3,14 @@ package clenchbook.tax;
 import clenchbook.book.Setting;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.Jurisdiction;
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Sentence;
+import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.TurnoverGauge;
+import clenchbook.texts.Message;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Locale;
@@ -20,21 +21,6 @@ import java.util.Optional;
  * the setting Country, where a table of that country is carried.
  */
 final class Gauges {
-  private static final List<String> COLUMNS =
-      List.of(
-          "country",
-          "limit",
-          "name",
-          "from",
-          "to",
-          "turnover",
-          "percent_of_limit",
-          "tolerated_up_to",
-          "passed",
-          "passes",
-          "what_changes",
-          "source");
-
   private final String country;
   private final List<TurnoverGauge> gauges;
 
@@ -54,33 +40,29 @@ final class Gauges {
   }
 
   /** What each says, in one line. */
-  List<String> said(PageWords words) {
-    return gauges.stream().map(gauge -> gauge.said(words)).toList();
+  List<Message> said() {
+    return gauges.stream().map(TurnoverGauge::said).toList();
   }
 
   /** Every gauge with all it says, for the file; empty where the country has none. */
   Optional<FigureTable> figures() {
-    List<List<String>> rows =
-        gauges.stream()
-            .map(
-                gauge ->
-                    List.of(
-                        country,
-                        gauge.limit().value(),
-                        gauge.limit().name(),
-                        gauge.first().atDay(1).toString(),
-                        gauge.last().atEndOfMonth().toString(),
-                        gauge.turnover().toPlainString(),
-                        gauge.percent().toPlainString(),
-                        gauge.tolerated().stripTrailingZeros().toPlainString(),
-                        gauge.passed().map(YearMonth::toString).orElse(""),
-                        gauge.passes().map(YearMonth::toString).orElse(""),
-                        gauge.then(),
-                        gauge.limit().citation()))
-            .toList();
-    return rows.isEmpty()
+    return gauges.isEmpty()
         ? Optional.empty()
-        : Optional.of(new FigureTable("turnover-gauge", COLUMNS, rows));
+        : Optional.of(
+            FiguresOf.rows(gauges)
+                .column("country", gauge -> country)
+                .column("limit", gauge -> gauge.limit().value())
+                .column("name", gauge -> gauge.limit().name())
+                .column("from", gauge -> gauge.first().atDay(1).toString())
+                .column("to", gauge -> gauge.last().atEndOfMonth().toString())
+                .amount("turnover", TurnoverGauge::turnover)
+                .amount("percent_of_limit", TurnoverGauge::percent)
+                .amount("tolerated_up_to", gauge -> gauge.tolerated().stripTrailingZeros())
+                .column("passed", gauge -> gauge.passed().map(YearMonth::toString).orElse(""))
+                .column("passes", gauge -> gauge.passes().map(YearMonth::toString).orElse(""))
+                .column("what_changes", gauge -> gauge.then().map(Rate::value).orElse(""))
+                .column("source", gauge -> gauge.limit().citation())
+                .named("turnover-gauge"));
   }
 
   /** The gauges on the preparer's page; nothing where the country has none. */
@@ -89,50 +71,45 @@ final class Gauges {
       return List.of();
     }
     return List.of(
-        new Block.Heading(2, words.say("Turnover against the limits")),
+        new Block.Heading(2, words.say("tax.gauge.title")),
         TableOf.rows(gauges)
-            .words(words.say("Limit"), 10, gauge -> name(gauge, words))
-            .number(words.say("Limit of"), 4, gauge -> words.say(gauge.limit().value()))
-            .number(words.say("Turnover"), 4, gauge -> words.amount(gauge.turnover()))
-            .number(words.say("Used, %"), 3, gauge -> words.amount(gauge.percent()))
-            .words(words.say("From, to"), 4, gauge -> gauge.first() + " " + gauge.last())
-            .words(words.say("Passed, or passed at this pace"), 6, gauge -> when(gauge, words))
-            .words(
-                words.say("What changes then"),
-                10,
-                gauge -> marked(gauge.then(), gauge.thenMark(), words))
+            .words(words.say("tax.gauge.limit"), 10, gauge -> words.say(name(gauge)))
+            .number(words.say("tax.gauge.limitOf"), 4, gauge -> limit(gauge, words))
+            .number(words.say("tax.gauge.turnover"), 4, gauge -> words.amount(gauge.turnover()))
+            .number(words.say("tax.gauge.percent"), 3, gauge -> words.amount(gauge.percent()))
+            .words(words.say("tax.gauge.fromTo"), 4, gauge -> gauge.first() + " " + gauge.last())
+            .words(words.say("tax.gauge.when"), 6, gauge -> words.say(when(gauge)))
+            .words(words.say("tax.gauge.changes"), 10, gauge -> words.say(gauge.changes()))
             .plain());
   }
 
-  private static String name(TurnoverGauge gauge, PageWords words) {
-    return marked(gauge.limit().name(), gauge.mark(), words);
+  private static String limit(TurnoverGauge gauge, PageWords words) {
+    return words.amount(gauge.limit().amount());
   }
 
-  private static String marked(String text, String mark, PageWords words) {
-    return mark.isEmpty() ? words.say(text) : words.say(text) + " (" + words.say(mark) + ")";
+  private static Message name(TurnoverGauge gauge) {
+    Message name = gauge.limit().said();
+    return gauge.mark().isEmpty() ? name : Message.of("tax.marked", name, gauge.mark());
   }
 
-  private static String when(TurnoverGauge gauge, PageWords words) {
+  private static Message when(TurnoverGauge gauge) {
     return gauge
         .passed()
-        .map(month -> words.say(Sentence.of("passed in {0}", month.toString())))
-        .or(
-            () ->
-                gauge
-                    .passes()
-                    .map(month -> words.say(Sentence.of("in {0} at this pace", month.toString()))))
-        .orElse(words.say("not within two years"));
+        .map(month -> Message.of("tax.gauge.passedIn", month))
+        .or(() -> gauge.passes().map(month -> Message.of("tax.gauge.passesIn", month)))
+        .orElse(Message.of("tax.gauge.notSoon"));
   }
 
   /** Where the limits come from, for the annex. */
-  Optional<Block> sources() {
+  Optional<Block> sources(PageWords words) {
     return gauges.isEmpty()
         ? Optional.empty()
         : Optional.of(
             TableOf.rows(gauges)
-                .words("Limit", 8, gauge -> gauge.limit().name())
-                .number("Of", 3, gauge -> gauge.limit().value())
-                .words("Source", 12, gauge -> gauge.limit().citation())
-                .captioned("Limits of turnover, with their sources"));
+                .words(words.say("tax.gauge.limit"), 8, gauge -> words.say(gauge.limit().said()))
+                .number(words.say("tax.gauge.of"), 3, gauge -> limit(gauge, words))
+                .words(
+                    words.say("tax.column.source"), 12, gauge -> words.say(gauge.limit().cited()))
+                .captioned(words.say("tax.gauge.sources")));
   }
 }

@@ -3,7 +3,7 @@ package clenchbook.tax;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.TableOf;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.PageWords;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Standing;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +14,7 @@ final class LineBlocks {
   private static final int WORD = 10;
 
   private final PageWords words;
-  private final Set<String> plain;
+  private final Set<Wording> plain;
 
   LineBlocks(PageWords words) {
     this(words, Set.of());
@@ -25,50 +25,42 @@ final class LineBlocks {
    *
    * @param plain bases that need no word beside each line
    */
-  LineBlocks(PageWords words, Set<String> plain) {
+  LineBlocks(PageWords words, Set<Wording> plain) {
     this.words = words;
     this.plain = plain;
   }
 
   Block.Table table(List<SummaryLine> lines) {
     if (lines.stream().allMatch(LineBlocks::isCalledByItsName)) {
-      return rows(TableOf.rows(lines).words(words.say("Line"), 32, this::named));
+      return rows(TableOf.rows(lines).words(words.say("tax.column.line"), 32, this::named));
     }
     int longest = lines.stream().mapToInt(line -> marked(line).length()).max().orElse(0);
     return rows(
         TableOf.rows(lines)
-            .words(words.say("Line"), longest > WORD ? 10 : 5, line -> words.say(marked(line)))
-            .words(words.say("Name"), 27, line -> words.say(line.head().name())));
+            .words(words.say("tax.column.line"), longest > WORD ? 10 : 5, this::marked)
+            .words(words.say("tax.column.name"), 27, this::name));
   }
 
   private Block.Table rows(TableOf<SummaryLine> named) {
+    return figures(named).totalsWhere(line -> line.kind() == SummaryLine.Kind.TOTAL).plain();
+  }
+
+  private TableOf<SummaryLine> figures(TableOf<SummaryLine> named) {
     return named
-        .number(words.say("Amount"), 6, line -> words.amount(line.amount()))
-        .number(words.say("Rows"), 4, LineBlocks::rows)
-        .words(words.say("Basis"), 10, this::basis)
-        .totalsWhere(line -> line.kind() == SummaryLine.Kind.TOTAL)
-        .plain();
+        .number(words.say("tax.column.amount"), 6, line -> words.amount(line.amount()))
+        .number(words.say("tax.column.rows"), 4, LineBlocks::rows)
+        .words(words.say("tax.column.basis"), 10, this::basis);
   }
 
   /** Lines beside the form, told by their names alone. */
   Block.Table beside(List<SummaryLine> lines) {
-    return TableOf.rows(lines)
-        .words(words.say("Name"), 20, line -> words.say(line.head().name()))
-        .number(words.say("Amount"), 6, line -> words.amount(line.amount()))
-        .number(words.say("Rows"), 4, LineBlocks::rows)
-        .words(words.say("Basis"), 10, this::basis)
-        .plain();
+    return figures(TableOf.rows(lines).words(words.say("tax.column.name"), 20, this::name)).plain();
   }
 
   /** What to say beneath them where a number is carried over from an earlier year. */
   Optional<Block> carriedOver(List<SummaryLine> lines) {
     return lines.stream().anyMatch(LineBlocks::isCarriedOver)
-        ? Optional.of(
-            new Block.Paragraph(
-                words.say(
-                    "* carried over from the last year seen: this year's form or rate was not seen"
-                        + " when the tables were made. Compare it before use; the annex gives the"
-                        + " source.")))
+        ? Optional.of(new Block.Paragraph(words.say("tax.carriedOver")))
         : Optional.empty();
   }
 
@@ -81,13 +73,21 @@ final class LineBlocks {
     return line.head().line().equalsIgnoreCase(line.head().name());
   }
 
+  private String name(SummaryLine line) {
+    return words.say(line.head().named());
+  }
+
   private String named(SummaryLine line) {
-    return words.say(line.head().name()) + (isCarriedOver(line) ? " *" : "");
+    return starred(name(line), line);
   }
 
   /** The number of a line, starred where it or a rate in it is carried over. */
-  private static String marked(SummaryLine line) {
-    return isCarriedOver(line) ? line.head().line() + " *" : line.head().line();
+  private String marked(SummaryLine line) {
+    return starred(words.say(line.head().number()), line);
+  }
+
+  private static String starred(String text, SummaryLine line) {
+    return isCarriedOver(line) ? text + " *" : text;
   }
 
   private String basis(SummaryLine line) {

@@ -11,13 +11,15 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Bases;
 import clenchbook.tax.rates.MissingRate;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Coverage;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,12 +32,11 @@ import java.util.stream.Collectors;
  * and what was not computed; the others the taxes on sales, limits, due days, vehicle and assets.
  */
 final class PreparerPage {
-  private static final Sentence FOOT =
-      Sentence.of(
-          "Not a return and not advice: local rules and a licensed adviser decide. Each rate's year"
-              + " and source stand in the annex.");
-
-  private static final List<String> LABELS = List.of("Income", "Expenses", "Profit");
+  private static final List<Message> LABELS =
+      List.of(
+          Message.of("tax.key.income"),
+          Message.of("tax.key.expenses"),
+          Message.of("tax.key.profit"));
   private static final int MOST_ON_FIRST_SHEET = 22;
   private static final int MOST_ASSETS = 16;
   private static final int MOST_TO_LOOK_AT = 15;
@@ -52,7 +53,7 @@ final class PreparerPage {
   private final FigureText text;
   private final List<Block> blocks = new ArrayList<>();
 
-  PreparerPage(YearPages pages, String language) {
+  PreparerPage(YearPages pages, Texts texts) {
     this.figures = pages.figures();
     this.jurisdiction = pages.jurisdiction();
     this.tables = pages.tables();
@@ -61,8 +62,8 @@ final class PreparerPage {
     this.gauges = pages.gauges();
     this.tax = pages.tax().stream().filter(TaxTable::onPage).toList();
     Settings settings = figures.input().book().settings();
-    this.text = new FigureText(settings.texts().in(language), settings.currency());
-    this.words = PageWords.of(language, figures.input().translations()).with(text);
+    this.text = new FigureText(texts, settings.currency());
+    this.words = new PageWords(text);
   }
 
   /**
@@ -72,13 +73,10 @@ final class PreparerPage {
    * @param look what to look at
    * @param missing what the rate tables lack
    */
-  Report report(String name, List<Sentence> look, List<MissingRate> missing) {
-    List<String> cautions = new ArrayList<>();
-    coverage(cautions);
-    for (Sentence error : MissingRate.said(missing)) {
-      cautions.add(words.say("No figure:") + " " + words.say(error) + ".");
-    }
-    cautions.forEach(caution -> blocks.add(new Block.Caution(caution)));
+  Report report(String name, List<Message> look, List<MissingRate> missing) {
+    coverage();
+    MissingRate.said(missing)
+        .forEach(error -> blocks.add(new Block.Caution(words.say("tax.noFigure", error))));
     keyFigures();
     List<SummaryLine> form = summary.stream().filter(PreparerPage::isOfForm).toList();
     boolean apart = form.size() > MOST_ON_FIRST_SHEET;
@@ -92,42 +90,36 @@ final class PreparerPage {
     vehicle();
     assets();
     beside();
-    return new Report(name, title(), subtitle(), words.say(FOOT), blocks, text.texts())
-        .in(words.language());
+    return new Report(name, title(), subtitle(), words.say("tax.foot"), blocks, text.texts());
   }
 
   /** The evidence, in a file of its own under this page's title. */
   Report annex(String name, List<Block> evidence) {
-    String title = title() + ": annex";
-    return new Report("annex/" + name, title, subtitle(), words.say(FOOT), evidence, text.texts());
+    String title = words.say("tax.annex", title());
+    return new Report(
+        "annex/" + name, title, subtitle(), words.say("tax.foot"), evidence, text.texts());
   }
 
   private String title() {
-    return words.say(
-        figures
-            .input()
-            .quarter()
-            .map(
-                quarter ->
-                    Sentence.of(
-                        "Tax summary {0}, quarter {1}",
-                        figures.input().taxYear().label(), String.valueOf(quarter)))
-            .orElse(Sentence.of("Tax summary {0}", figures.input().taxYear().label())));
+    String year = figures.input().taxYear().label();
+    return figures
+        .input()
+        .quarter()
+        .map(quarter -> words.say("tax.titleOfQuarter", year, quarter))
+        .orElseGet(() -> words.say("tax.title", year));
   }
 
   private String subtitle() {
     String business = figures.input().book().settings().text(Setting.BUSINESS_NAME);
-    String period =
-        words.say(
-            Sentence.of(
-                "{0} to {1}",
-                text.date(figures.period().first()), text.date(figures.period().last())));
+    String from = text.date(figures.period().first());
+    String to = text.date(figures.period().last());
+    String period = words.say("tax.period", from, to);
     return business.isEmpty() ? period : business + ", " + period;
   }
 
-  private void coverage(List<String> cautions) {
+  private void coverage() {
     if (!coverage.sentences().isEmpty()) {
-      cautions.add(String.join(" ", words.say(coverage.sentences())));
+      blocks.add(new Block.Caution(String.join(" ", words.say(coverage.sentences()))));
     }
   }
 
@@ -144,18 +136,15 @@ final class PreparerPage {
     blocks.add(new Block.KeyFigures(set));
     List<String> said = new ArrayList<>();
     if (coverage.whole() && coverage.bare().isEmpty()) {
-      said.add(
-          words.say(
-              Sentence.of("The book covers all {0} months.", String.valueOf(coverage.months()))));
+      said.add(words.say("tax.coverage.all", coverage.months()));
     }
     said.add(
         words.say(
-            Sentence.of(
-                "Regime {0}. Income: {1}. Costs: {2}. Amounts in {3}.",
-                figures.regime().word(),
-                words.say(figures.basis().word()),
-                words.say(figures.basis().costWord()),
-                figures.input().book().settings().currency())));
+            "tax.regime",
+            figures.regime().word(),
+            figures.basis().word().said(),
+            figures.basis().costWord().said(),
+            figures.input().book().settings().currency()));
     blocks.add(new Block.Paragraph(String.join(" ", said)));
   }
 
@@ -173,34 +162,35 @@ final class PreparerPage {
 
   private void estimates(List<SummaryLine> estimates) {
     if (!estimates.isEmpty()) {
-      blocks.add(new Block.Heading(2, words.say("Estimates, in no total")));
+      blocks.add(new Block.Heading(2, words.say("tax.estimates")));
       blocks.add(new LineBlocks(words).table(estimates));
     }
   }
 
   private void lines(List<SummaryLine> form) {
-    blocks.add(new Block.Heading(1, words.say("Line by line")));
+    blocks.add(new Block.Heading(1, words.say("tax.lines")));
     LineBlocks printed =
         new LineBlocks(
             words,
-            Set.copyOf(List.of(figures.basis().word(), figures.basis().costWord(), "computed")));
+            Set.copyOf(
+                List.of(figures.basis().word(), figures.basis().costWord(), Bases.COMPUTED)));
     blocks.add(printed.table(form));
     printed.carriedOver(form).ifPresent(blocks::add);
   }
 
-  private void look(List<Sentence> look) {
+  private void look(List<Message> look) {
     boolean registered = !figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty();
-    List<String> said = new ArrayList<>(registered ? List.of() : gauges.said(words));
+    List<String> said = new ArrayList<>(registered ? List.of() : words.say(gauges.said()));
     said.addAll(words.say(look));
     String notComputed =
         words.say(jurisdiction.notComputed(figures)).stream().collect(Collectors.joining(". "))
             + ".";
-    blocks.add(new Block.Heading(1, words.say("What was not computed")));
+    blocks.add(new Block.Heading(1, words.say("tax.notComputed")));
     blocks.add(new Block.Paragraph(notComputed));
-    blocks.add(new Block.Heading(1, words.say("What to look at")));
+    blocks.add(new Block.Heading(1, words.say("tax.look")));
     said.stream().limit(MOST_TO_LOOK_AT).forEach(one -> blocks.add(new Block.Paragraph(one)));
     if (said.isEmpty()) {
-      blocks.add(new Block.Paragraph(words.say("Nothing stands out.")));
+      blocks.add(new Block.Paragraph(words.say("tax.look.nothing")));
     }
     if (said.size() > MOST_TO_LOOK_AT) {
       more(said.size() - MOST_TO_LOOK_AT, "figures/what-to-look-at.csv");
@@ -208,9 +198,7 @@ final class PreparerPage {
   }
 
   private void more(int count, String where) {
-    blocks.add(
-        new Block.Paragraph(
-            words.say(Sentence.of("And {0} more in {1}.", String.valueOf(count), where))));
+    blocks.add(new Block.Paragraph(words.say("tax.more", count, where)));
   }
 
   private void table(TaxTable table) {
@@ -219,61 +207,65 @@ final class PreparerPage {
     table.remarks().forEach(remark -> blocks.add(new Block.Paragraph(words.say(remark))));
   }
 
+  /** A line of the vehicle's table. */
+  private record Driven(String what, String value, String unit, String basis) {}
+
   private void vehicle() {
     if (figures.log().trips().isEmpty() && figures.expenses().vehicleRows().isEmpty()) {
       return;
     }
-    blocks.add(new Block.Heading(2, words.say("Vehicle")));
-    List<List<String>> rows = new ArrayList<>(tables.distances());
-    rows.removeIf(PreparerPage::isNothing);
-    for (MileageAllowance.Step step : figures.vehicle().mileage().steps()) {
-      rows.add(allowance(step));
+    blocks.add(new Block.Heading(2, words.say("tax.vehicle")));
+    List<Driven> rows = new ArrayList<>();
+    for (Measure measure : tables.distances()) {
+      if (!Distances.isNothing(measure)) {
+        rows.add(
+            new Driven(
+                words.say(measure.what()),
+                words.cell(measure.value()),
+                words.say(measure.unit()),
+                words.say(measure.basis())));
+      }
     }
+    figures.vehicle().mileage().steps().forEach(step -> rows.add(allowance(step)));
     blocks.add(
         TableOf.rows(rows)
-            .words(words.say("Measure"), 9, row -> words.say(row.get(0)))
-            .number(words.say("Value"), 4, row -> words.inColumn(row.get(1)))
-            .words(words.say("Unit"), 3, row -> words.say(row.get(2)))
-            .words(words.say("Basis"), 8, row -> words.say(row.get(3)))
+            .words(words.say("tax.column.measure"), 9, Driven::what)
+            .number(words.say("tax.column.value"), 4, Driven::value)
+            .words(words.say("tax.column.unit"), 3, Driven::unit)
+            .words(words.say("tax.column.basis"), 8, Driven::basis)
             .plain());
   }
 
-  private List<String> allowance(MileageAllowance.Step step) {
+  private Driven allowance(MileageAllowance.Step step) {
     Rate rate = step.rate();
-    String unit = rate.unit() == RateUnit.PER_KM ? "km" : "miles";
-    String distance = YearTables.text(YearTables.rounded(step.distance()));
-    String mark = rate.standing().mark();
-    String basis =
-        words.say(Sentence.of("{0} {1} at {2}", distance, unit, rate.value()))
-            + (mark.isEmpty() ? "" : ", " + words.say(mark));
-    return List.of(
-        rate.name(),
-        step.amount().toPlainString(),
+    BigDecimal distance = Distances.rounded(step.distance());
+    Message far =
+        rate.unit() == RateUnit.PER_KM
+            ? Message.of("tax.distance.km", distance)
+            : Message.of("tax.distance.miles", distance);
+    Message basis = Message.of("tax.vehicle.at", far, rate.amount());
+    Message mark = rate.standing().mark();
+    return new Driven(
+        words.say(rate.said()),
+        words.amount(step.amount()),
         figures.input().book().settings().currency(),
-        basis);
-  }
-
-  /** A measure of nothing needs no line on paper. */
-  private static boolean isNothing(List<String> measure) {
-    return measure.get(0).startsWith("reconstructed") && measure.get(1).equals("0");
+        words.say(mark.isEmpty() ? basis : Message.joined(", ", List.of(basis, mark))));
   }
 
   private void assets() {
     if (figures.assets().isEmpty()) {
       return;
     }
-    blocks.add(new Block.Heading(2, words.say("Assets")));
+    AssetWords register = new AssetWords(words, new FileWords(jurisdiction));
+    blocks.add(new Block.Heading(2, words.say("tax.assets")));
     blocks.add(
         TableOf.rows(figures.assets().stream().limit(MOST_ASSETS).toList())
-            .words(words.say("Asset"), 7, asset -> asset.asset().name())
-            .words(words.say("Bought"), 4, asset -> asset.asset().bought().toString())
-            .number(words.say("Basis"), 4, asset -> words.amount(asset.basis()))
-            .words(words.say("Class"), 8, this::classOf)
-            .number(words.say("This year"), 4, asset -> words.amount(asset.thisYear()))
-            .number(
-                words.say("Left"),
-                4,
-                asset -> asset.remaining().map(words::amount).orElse(words.say("not known")))
+            .words(words.say("tax.asset.name"), 7, asset -> asset.asset().name())
+            .words(words.say("tax.asset.bought"), 4, asset -> asset.asset().bought().toString())
+            .number(words.say("tax.column.basis"), 4, asset -> words.amount(asset.basis()))
+            .words(words.say("tax.asset.class"), 8, asset -> register.of(asset, figures.period()))
+            .number(words.say("tax.asset.thisYear"), 4, asset -> words.amount(asset.thisYear()))
+            .number(words.say("tax.asset.left"), 4, this::left)
             .plain());
     int rest = figures.assets().size() - MOST_ASSETS;
     if (rest > 0) {
@@ -281,15 +273,15 @@ final class PreparerPage {
     }
   }
 
-  private String classOf(DepreciatedAsset asset) {
-    return AssetWords.of(asset, figures.period(), words);
+  private String left(DepreciatedAsset asset) {
+    return asset.remaining().map(words::amount).orElseGet(() -> words.say("tax.asset.notKnown"));
   }
 
   /** What counts on no line, and the vehicle the other way. */
   private void beside() {
     List<SummaryLine> lines =
         summary.stream().filter(line -> line.kind() == SummaryLine.Kind.BESIDE).toList();
-    blocks.add(new Block.Heading(2, words.say("Beside the lines, in no total")));
+    blocks.add(new Block.Heading(2, words.say("tax.beside")));
     blocks.add(new LineBlocks(words).beside(lines.stream().limit(MOST_ROWS).toList()));
     if (lines.size() > MOST_ROWS) {
       more(lines.size() - MOST_ROWS, "annex/tax-summary.pdf");

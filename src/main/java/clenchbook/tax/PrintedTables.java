@@ -3,9 +3,10 @@ package clenchbook.tax;
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.jurisdiction.TaxTable;
-import clenchbook.tax.page.PageWords;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -25,50 +26,89 @@ final class PrintedTables {
     this.words = words;
   }
 
-  /** A table of a regime, turned as it asks. */
+  /** A table turned as it asks. */
   Block.Table of(TaxTable table) {
+    Printed printed = new Printed(table, words);
     return switch (table.shape()) {
-      case BY_QUARTER -> byQuarter(table.table());
-      case BY_PERIOD -> byPeriod(table.table(), table.boxes());
-      case AS_IS -> of(table.table(), table.left());
+      case BY_QUARTER -> byQuarter(printed);
+      case BY_PERIOD -> byPeriod(printed, table.boxes());
+      case AS_IS -> asIs(printed);
     };
   }
 
-  /** A table as it is. */
-  Block.Table of(FigureTable table) {
-    return of(table, List.of());
+  /** A table with what paper says of it. */
+  private record Printed(TaxTable tax, PageWords words) {
+    FigureTable file() {
+      return tax.table();
+    }
+
+    int rows() {
+      return file().rows().size();
+    }
+
+    /** What the file says under a column. */
+    String cell(int row, String column) {
+      return file().rows().get(row).get(file().columns().indexOf(column));
+    }
+
+    /** The same on paper. */
+    String said(int row, String column) {
+      return Optional.ofNullable(tax.paper().cells().get(column))
+          .map(cells -> words.say(cells.get(row)))
+          .orElseGet(() -> cell(row, column));
+    }
+
+    /** The heading of a column on paper; its name in the file where nobody has given it one. */
+    String heading(String column) {
+      return Optional.ofNullable(tax.paper().heads().get(column))
+          .or(() -> ColumnHeads.find(column))
+          .map(words::say)
+          .orElseGet(() -> sentence(column));
+    }
+
+    private static String sentence(String column) {
+      String text = column.replace('_', ' ');
+      return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    boolean isNumeric(String column) {
+      return !NAMES.contains(column)
+          && IntStream.range(0, rows()).allMatch(row -> isNumberOrBlank(cell(row, column)));
+    }
+
+    private static boolean isNumberOrBlank(String text) {
+      return text.isEmpty() || PageWords.isNumber(text);
+    }
   }
 
-  private Block.Table of(FigureTable table, List<String> left) {
-    List<Integer> kept =
-        IntStream.range(0, table.columns().size())
-            .filter(at -> !left.contains(table.columns().get(at)))
-            .boxed()
+  private Block.Table asIs(Printed printed) {
+    List<String> kept =
+        printed.file().columns().stream()
+            .filter(column -> !printed.tax().paper().left().contains(column))
             .toList();
-    List<Block.Column> columns = kept.stream().map(at -> column(table, at)).toList();
-    List<Block.Row> rows =
-        table.rows().stream()
-            .map(row -> row(kept.stream().map(at -> cell(table, at, row.get(at))).toList()))
-            .toList();
+    List<Block.Column> columns = kept.stream().map(column -> column(printed, column)).toList();
+    List<Block.Row> rows = new ArrayList<>();
+    for (int row = 0; row < printed.rows(); row++) {
+      int at = row;
+      rows.add(row(kept.stream().map(column -> cell(printed, at, column)).toList()));
+    }
     return new Block.Table("", columns, rows);
   }
 
-  private String cell(FigureTable table, int at, String cell) {
-    return isNumeric(table, at) ? words.inColumn(cell) : words.say(cell);
+  private String cell(Printed printed, int row, String column) {
+    String said = printed.said(row, column);
+    return printed.isNumeric(column) ? words.cell(said) : words.text(said);
   }
 
-  private static boolean isNumeric(FigureTable table, int at) {
-    return !NAMES.contains(table.columns().get(at))
-        && table.rows().stream().allMatch(row -> isNumber(row.get(at)));
-  }
-
-  private Block.Column column(FigureTable table, int at) {
-    String name = table.columns().get(at);
-    String header = words.say(sentence(name));
-    List<String> cells = table.rows().stream().map(row -> words.say(row.get(at))).toList();
-    int longest = cells.stream().mapToInt(String::length).max().orElse(0);
+  private Block.Column column(Printed printed, String name) {
+    String header = printed.heading(name);
+    int longest =
+        IntStream.range(0, printed.rows())
+            .map(row -> words.text(printed.said(row, name)).length())
+            .max()
+            .orElse(0);
     int weight = Math.min(Math.max(Math.max(longest, longestWord(header)), NARROW), WIDE);
-    return new Block.Column(header, isNumeric(table, at), weight);
+    return new Block.Column(header, printed.isNumeric(name), weight);
   }
 
   private static int longestWord(String header) {
@@ -79,80 +119,95 @@ final class PrintedTables {
     return new Block.Row(cells.stream().map(Block.Cell::of).toList(), false);
   }
 
-  private static String sentence(String column) {
-    String text = column.replace('_', ' ');
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
-  }
-
-  private static boolean isNumber(String text) {
-    return text.isEmpty() || text.matches("-?\\d+(\\.\\d+)?");
-  }
-
   /** One row a line, one column a quarter. */
-  private Block.Table byQuarter(FigureTable table) {
-    TreeSet<String> quarters = new TreeSet<>(table.rows().stream().map(row -> row.get(0)).toList());
+  private Block.Table byQuarter(Printed printed) {
+    String line = printed.file().columns().get(4);
+    TreeSet<String> quarters = new TreeSet<>();
+    List<Integer> firsts = new ArrayList<>();
+    TreeSet<String> seen = new TreeSet<>();
+    for (int row = 0; row < printed.rows(); row++) {
+      quarters.add(printed.cell(row, "quarter"));
+      if (seen.add(printed.cell(row, line))) {
+        firsts.add(row);
+      }
+    }
     List<Block.Column> columns =
         new ArrayList<>(
             List.of(
-                Block.Column.words(words.say("Line"), 3),
-                Block.Column.words(words.say("Name"), 10)));
-    quarters.forEach(quarter -> columns.add(Block.Column.number(heading(table, quarter), 4)));
+                Block.Column.words(words.say("tax.column.line"), 3),
+                Block.Column.words(words.say("tax.column.name"), 10)));
+    quarters.forEach(quarter -> columns.add(Block.Column.number(heading(printed, quarter), 4)));
     List<Block.Row> rows =
-        table.rows().stream()
-            .map(row -> row.get(4))
-            .distinct()
-            .map(line -> line(table, line, quarters))
-            .toList();
+        firsts.stream().map(first -> line(printed, line, first, quarters)).toList();
     return new Block.Table("", columns, rows);
   }
 
-  private String heading(FigureTable table, String quarter) {
-    List<String> first =
-        table.rows().stream().filter(row -> row.get(0).equals(quarter)).findFirst().orElseThrow();
-    String due = first.get(3).isEmpty() ? "" : ", " + words.say("due") + " " + first.get(3);
-    return words.say("To") + " " + first.get(2) + due;
+  private String heading(Printed printed, String quarter) {
+    int first = find(printed, "quarter", quarter, 0).orElseThrow();
+    String to = printed.cell(first, "to");
+    String due = printed.cell(first, "due");
+    return words.say(
+        due.isEmpty()
+            ? Message.of("tax.quarter.to", to)
+            : Message.of("tax.quarter.toDue", to, due));
   }
 
-  private Block.Row line(FigureTable table, String line, TreeSet<String> quarters) {
-    List<List<String>> ofLine =
-        table.rows().stream().filter(row -> row.get(4).equals(line)).toList();
-    List<Block.Cell> cells = new ArrayList<>();
-    cells.add(Block.Cell.of(line));
-    cells.add(Block.Cell.of(words.say(ofLine.get(0).get(5))));
+  private static Optional<Integer> find(Printed printed, String column, String cell, int from) {
+    return IntStream.range(from, printed.rows())
+        .filter(row -> printed.cell(row, column).equals(cell))
+        .boxed()
+        .findFirst();
+  }
+
+  private Block.Row line(Printed printed, String column, int first, TreeSet<String> quarters) {
+    List<String> cells = new ArrayList<>();
+    cells.add(printed.said(first, column));
+    cells.add(printed.said(first, "name"));
     for (String quarter : quarters) {
       String amount =
-          ofLine.stream()
-              .filter(row -> row.get(0).equals(quarter))
-              .map(row -> row.get(6))
+          IntStream.range(0, printed.rows())
+              .filter(row -> printed.cell(row, column).equals(printed.cell(first, column)))
+              .filter(row -> printed.cell(row, "quarter").equals(quarter))
+              .mapToObj(row -> printed.cell(row, "amount"))
               .findFirst()
               .orElse("");
-      cells.add(Block.Cell.of(words.inColumn(amount)));
+      cells.add(words.cell(amount));
     }
-    return new Block.Row(cells, false);
+    return row(cells);
   }
 
   /** One row a period and scheme, one column a box. */
-  private Block.Table byPeriod(FigureTable table, List<String> boxes) {
+  private Block.Table byPeriod(Printed printed, List<String> boxes) {
     List<Block.Column> columns =
         new ArrayList<>(
             List.of(
-                Block.Column.words(words.say("To"), 4),
-                Block.Column.words(words.say("Scheme"), 13)));
-    boxes.forEach(box -> columns.add(Block.Column.number(words.say("Box") + " " + box, 4)));
+                Block.Column.words(words.say("tax.column.to"), 4),
+                Block.Column.words(words.say("tax.column.scheme"), 13)));
+    boxes.forEach(box -> columns.add(Block.Column.number(words.say("tax.column.boxOf", box), 4)));
     List<Block.Row> rows = new ArrayList<>();
-    for (List<String> key :
-        table.rows().stream().map(row -> row.subList(1, 3)).distinct().toList()) {
-      List<String> cells = new ArrayList<>(key.stream().map(words::say).toList());
-      boxes.forEach(box -> cells.add(words.inColumn(box(table, key, box))));
-      rows.add(row(cells));
+    List<List<String>> seen = new ArrayList<>();
+    for (int row = 0; row < printed.rows(); row++) {
+      List<String> key = key(printed, row);
+      if (!seen.contains(key)) {
+        seen.add(key);
+        List<String> cells = new ArrayList<>();
+        cells.add(printed.said(row, "to"));
+        cells.add(printed.said(row, "scheme"));
+        boxes.forEach(box -> cells.add(words.cell(box(printed, key, box))));
+        rows.add(row(cells));
+      }
     }
     return new Block.Table("", columns, rows);
   }
 
-  private static String box(FigureTable table, List<String> key, String box) {
-    return table.rows().stream()
-        .filter(row -> row.subList(1, 3).equals(key) && row.get(3).equals(box))
-        .map(row -> row.get(5))
+  private static List<String> key(Printed printed, int row) {
+    return List.of(printed.cell(row, "to"), printed.cell(row, "scheme"));
+  }
+
+  private static String box(Printed printed, List<String> key, String box) {
+    return IntStream.range(0, printed.rows())
+        .filter(row -> key(printed, row).equals(key) && printed.cell(row, "box").equals(box))
+        .mapToObj(row -> printed.cell(row, "amount"))
         .findFirst()
         .orElse("");
   }

@@ -8,6 +8,7 @@ import clenchbook.tax.billed.OwnerDebts;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.Receipt;
 import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.year.Regime;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
@@ -37,7 +38,7 @@ record Reconciliation(List<Step> steps, List<Left> left) {
    * @param amount the amount, with its sign
    * @param result whether it closes its part
    */
-  record Step(String part, String label, BigDecimal amount, boolean result) {}
+  record Step(Wording part, Wording label, BigDecimal amount, boolean result) {}
 
   /**
    * Something left over.
@@ -49,7 +50,14 @@ record Reconciliation(List<Step> steps, List<Left> left) {
    * @param why why it is left over
    * @param amount how much
    */
-  record Left(String sheet, int row, LocalDate date, String who, String why, BigDecimal amount) {}
+  record Left(String sheet, int row, LocalDate date, String who, Wording why, BigDecimal amount) {
+    private static final String REGISTER = "register";
+
+    /** Whether it has no row in the book. */
+    boolean ofRegister() {
+      return sheet.equals(REGISTER);
+    }
+  }
 
   static Reconciliation of(YearFigures figures, Optional<OwnerDebts> debts) {
     Steps run = new Steps(figures);
@@ -75,19 +83,37 @@ record Reconciliation(List<Step> steps, List<Left> left) {
 
     /** From the book's visits of the period to the net that was invoiced in it. */
     void visits() {
-      String part = "from the visits to the invoices, without tax";
+      Wording part = Wording.of("from the visits to the invoices, without tax", "tax.ties.visits");
       TreeMap<String, RowSum> rows = new TreeMap<>();
       figures.billed().forEach(bill -> bill.lines().forEach(line -> add(rows, bill, line)));
       BookNets book = BookNets.of(figures.input().jobs());
       rows.values().forEach(row -> row.compare(book, period));
-      step(part, "work of the period's visits, as the book has it now", book.within(period));
-      step(part, "less visits that no invoice bears yet (by row below)", waiting(rows).negate());
-      step(part, "invoices that differ from the book (by row below)", differing(rows, true));
-      step(part, "cents of rounding between invoices and visits", differing(rows, false));
-      step(part, "invoiced in another period, and the reverse", sum(rows, RowSum::moved));
       step(
           part,
-          "less invoiced in the period, and visits before the register",
+          Wording.of("work of the period's visits, as the book has it now", "tax.ties.step.work"),
+          book.within(period));
+      step(
+          part,
+          Wording.of(
+              "less visits that no invoice bears yet (by row below)", "tax.ties.step.waiting"),
+          waiting(rows).negate());
+      step(
+          part,
+          Wording.of("invoices that differ from the book (by row below)", "tax.ties.step.differ"),
+          differing(rows, true));
+      step(
+          part,
+          Wording.of("cents of rounding between invoices and visits", "tax.ties.step.rounding"),
+          differing(rows, false));
+      step(
+          part,
+          Wording.of("invoiced in another period, and the reverse", "tax.ties.step.moved"),
+          sum(rows, RowSum::moved));
+      step(
+          part,
+          Wording.of(
+              "less invoiced in the period, and visits before the register",
+              "tax.ties.step.invoiced"),
           invoiced(Billed::net).negate());
       result(part, steps.stream().map(Step::amount).reduce(unit.zero(), BigDecimal::add));
     }
@@ -102,7 +128,12 @@ record Reconciliation(List<Step> steps, List<Left> left) {
     private BigDecimal waiting(TreeMap<String, RowSum> rows) {
       rows.values().stream()
           .filter(row -> row.isOf(period) && row.waiting.signum() != 0)
-          .forEach(row -> left.add(row.left("no invoice bears this visit yet", row.waiting)));
+          .forEach(
+              row ->
+                  left.add(
+                      row.left(
+                          Wording.of("no invoice bears this visit yet", "tax.ties.left.noInvoice"),
+                          row.waiting)));
       return sum(rows, row -> row.isOf(period) ? row.waiting : BigDecimal.ZERO);
     }
 
@@ -114,7 +145,11 @@ record Reconciliation(List<Step> steps, List<Left> left) {
               .toList();
       if (more) {
         found.forEach(
-            row -> left.add(row.left("the invoice differs from the book", row.difference)));
+            row ->
+                left.add(
+                    row.left(
+                        Wording.of("the invoice differs from the book", "tax.ties.left.differs"),
+                        row.difference)));
       }
       return found.stream().map(row -> row.difference).reduce(unit.zero(), BigDecimal::add);
     }
@@ -132,28 +167,45 @@ record Reconciliation(List<Step> steps, List<Left> left) {
 
     /** From what was owed to what was received. */
     void money(OwnerDebts debts) {
-      String part = "from the register's balances to the money, with tax";
+      Wording part =
+          Wording.of("from the register's balances to the money, with tax", "tax.ties.money");
       int from = steps.size();
       step(
           part,
-          "owed by owners before " + period.first() + ", opening balances included",
+          Wording.of(
+              "owed by owners before " + period.first() + ", opening balances included",
+              "tax.ties.step.owedBefore",
+              period.first()),
           debts.before());
-      step(part, "invoices of the period", register(Billed.Standing.INVOICE));
-      step(part, "credit notes of the period", register(Billed.Standing.CREDIT_NOTE));
-      step(part, "less owed by owners on " + period.last(), debts.after().negate());
       step(
           part,
-          "less written off",
+          Wording.of("invoices of the period", "tax.ties.step.invoices"),
+          register(Billed.Standing.INVOICE));
+      step(
+          part,
+          Wording.of("credit notes of the period", "tax.ties.step.creditNotes"),
+          register(Billed.Standing.CREDIT_NOTE));
+      step(
+          part,
+          Wording.of(
+              "less owed by owners on " + period.last(), "tax.ties.step.owedOn", period.last()),
+          debts.after().negate());
+      step(
+          part,
+          Wording.of("less written off", "tax.ties.step.writtenOff"),
           received(debts.openingDate(), PaymentKind.WRITTEN_OFF).negate());
       step(
           part,
-          "less payments in the book",
+          Wording.of("less payments in the book", "tax.ties.step.payments"),
           received(debts.openingDate(), PaymentKind.PAYMENT).negate());
       step(
           part,
-          "less deposits in the book",
+          Wording.of("less deposits in the book", "tax.ties.step.deposits"),
           received(debts.openingDate(), PaymentKind.DEPOSIT).negate());
-      step(part, "refunds in the book", received(debts.openingDate(), PaymentKind.REFUND).negate());
+      step(
+          part,
+          Wording.of("refunds in the book", "tax.ties.step.refunds"),
+          received(debts.openingDate(), PaymentKind.REFUND).negate());
       BigDecimal rest =
           steps.subList(from, steps.size()).stream()
               .map(Step::amount)
@@ -162,7 +214,12 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       if (rest.signum() != 0) {
         left.add(
             new Left(
-                "register", 0, period.last(), "", "register and book tell different money", rest));
+                Left.REGISTER,
+                0,
+                period.last(),
+                "",
+                Wording.of("register and book tell different money", "tax.ties.left.money"),
+                rest));
       }
     }
 
@@ -183,23 +240,43 @@ record Reconciliation(List<Step> steps, List<Left> left) {
     /** From the money, or the invoices, to the summary's income. */
     void income() {
       boolean cash = figures.basis().cashIncome();
-      String part = cash ? "from the money to the income" : "from the invoices to the income";
+      Wording part =
+          cash
+              ? Wording.of("from the money to the income", "tax.ties.moneyToIncome")
+              : Wording.of("from the invoices to the income", "tax.ties.invoicesToIncome");
       int from = steps.size();
       if (cash) {
         step(
             part,
-            "payments, deposits and refunds of the period in the book",
+            Wording.of(
+                "payments, deposits and refunds of the period in the book",
+                "tax.ties.step.received"),
             money(receipt -> receipt.kind() != PaymentKind.TIP));
-        step(part, "tips", money(receipt -> receipt.kind() == PaymentKind.TIP));
-        step(part, "less the tax within them", tax().negate());
+        step(
+            part,
+            Wording.of("tips", "tax.ties.step.tips"),
+            money(receipt -> receipt.kind() == PaymentKind.TIP));
+        step(
+            part,
+            Wording.of("less the tax within them", "tax.ties.step.taxWithin"),
+            tax().negate());
       } else {
         step(
             part,
-            "invoices and credit notes of the period, and visits before the register, without tax",
+            Wording.of(
+                "invoices and credit notes of the period, and visits before the register, without"
+                    + " tax",
+                "tax.ties.step.billed"),
             invoiced(Billed::net));
-        step(part, "tips", money(receipt -> receipt.kind() == PaymentKind.TIP));
+        step(
+            part,
+            Wording.of("tips", "tax.ties.step.tips"),
+            money(receipt -> receipt.kind() == PaymentKind.TIP));
       }
-      step(part, "less the income on the summary's lines", summary().negate());
+      step(
+          part,
+          Wording.of("less the income on the summary's lines", "tax.ties.step.onLines"),
+          summary().negate());
       result(
           part,
           steps.subList(from, steps.size()).stream()
@@ -233,12 +310,14 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       return codes.refundsApart() && item.code().equals(codes.refunds());
     }
 
-    private void step(String part, String label, BigDecimal amount) {
+    private void step(Wording part, Wording label, BigDecimal amount) {
       steps.add(new Step(part, label, amount, false));
     }
 
-    private void result(String part, BigDecimal amount) {
-      steps.add(new Step(part, "left over", unit.round(amount), true));
+    private void result(Wording part, BigDecimal amount) {
+      steps.add(
+          new Step(
+              part, Wording.of("left over", "tax.ties.step.leftOver"), unit.round(amount), true));
     }
   }
 
@@ -293,7 +372,7 @@ record Reconciliation(List<Step> steps, List<Left> left) {
       return inPeriod ? billedInPeriod.subtract(billed) : billedInPeriod;
     }
 
-    Left left(String why, BigDecimal amount) {
+    Left left(Wording why, BigDecimal amount) {
       return new Left(sheet, row, day, owner, why, amount);
     }
   }

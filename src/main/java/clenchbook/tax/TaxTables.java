@@ -7,6 +7,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,6 +16,8 @@ import java.util.TreeMap;
 
 /** What every regime shows beside its lines: tax on sales by rate, and the lines by quarter. */
 final class TaxTables {
+  private static final String NOT_DIVIDED = "not divided";
+
   private final YearFigures figures;
 
   TaxTables(YearFigures figures) {
@@ -24,8 +27,8 @@ final class TaxTables {
   /** Sales by rate, then the lines by quarter. */
   List<TaxTable> all(List<SummaryLine> summary, Quarters quarters) {
     return List.of(
-        TaxTable.asIs("Sales by tax rate and quarter", salesTax()),
-        TaxTable.byQuarter(quarters.title(), new QuarterTable(figures, quarters).of(summary)));
+        TaxTable.asIs(Message.of("tax.salesByRate"), salesTax()).said("part", TaxTables::part),
+        new QuarterTable(figures, quarters).of(summary));
   }
 
   /**
@@ -48,12 +51,22 @@ final class TaxTables {
     String quarter = figures.input().taxYear().label() + " Q" + quarterOf(date);
     String rate =
         line.taxCode().isEmpty() ? "" : line.ratePercent().stripTrailingZeros().toPlainString();
-    String part = line.part().isEmpty() ? "not divided" : line.part();
+    String part = line.part().isEmpty() ? NOT_DIVIDED : line.part();
     String key = String.join("\n", quarter, line.taxCode(), rate, part);
     sums.computeIfAbsent(
             key,
             unused -> new Sum(List.of(quarter, line.taxCode(), rate, part), figures.unit().zero()))
         .add(line);
+  }
+
+  /** What paper says of goods, services and what is not divided. */
+  private static Message part(String word) {
+    return switch (word) {
+      case "goods" -> Message.of("tax.part.goods");
+      case "services" -> Message.of("tax.part.services");
+      case NOT_DIVIDED -> Message.of("tax.part.notDivided");
+      default -> Message.literal(word);
+    };
   }
 
   private int quarterOf(LocalDate date) {

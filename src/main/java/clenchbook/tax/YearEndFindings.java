@@ -4,6 +4,7 @@ import clenchbook.reports.blocks.FigureTable;
 import clenchbook.reports.blocks.Report;
 import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.year.Coverage;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.util.List;
@@ -31,9 +32,9 @@ public record YearEndFindings(
     FigureTable mileageLog,
     List<FigureTable> figures,
     List<FigureTable> accountant,
-    List<String> errors,
+    List<Message> errors,
     BigDecimal billedForVisits,
-    List<String> notes,
+    List<Message> notes,
     List<TextFile> files) {
   /** Copies its lists. */
   public YearEndFindings {

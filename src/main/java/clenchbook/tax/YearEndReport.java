@@ -2,6 +2,7 @@ package clenchbook.tax;
 
 import clenchbook.book.Setting;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.NamedRows;
 import clenchbook.reports.blocks.Report;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.journal.JournalEntry;
@@ -10,12 +11,12 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.MissingRate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.Coverage;
 import clenchbook.tax.year.TaxYear;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,11 +55,12 @@ final class YearEndReport {
   YearEndFindings findings(List<TextFile> files) {
     Gauges gauges = new Gauges(figures, jurisdiction, rates);
     List<TaxTable> tax = taxTables();
-    List<Sentence> look = YearNotes.of(figures, jurisdiction, ties, rates);
+    List<Message> look = YearNotes.of(figures, jurisdiction, ties, rates);
     List<MissingRate> missing = rates.missing();
-    List<String> errors = MissingRate.sentences(missing);
+    List<Message> errors = MissingRate.said(missing);
     YearPages pages = new YearPages(figures, jurisdiction, summary, tables, coverage, gauges, tax);
-    List<String> notes = notes(gauges, look);
+    List<Message> notes = new ArrayList<>(isRegistered() ? List.of() : gauges.said());
+    notes.addAll(look);
     return new YearEndFindings(
         figures.period(),
         coverage,
@@ -70,13 +72,6 @@ final class YearEndReport {
         figures.billedForVisits(),
         notes,
         files);
-  }
-
-  private List<String> notes(Gauges gauges, List<Sentence> look) {
-    PageWords english = PageWords.of(PageWords.ENGLISH, figures.input().translations());
-    List<String> notes = new ArrayList<>(isRegistered() ? List.of() : gauges.said(english));
-    look.forEach(sentence -> notes.add(sentence.inEnglish()));
-    return notes;
   }
 
   /** Whether a Tax number is given: who is registered already needs no word about the limit. */
@@ -93,52 +88,51 @@ final class YearEndReport {
   }
 
   private List<FigureTable> figureTables(
-      Gauges gauges, List<TaxTable> tax, List<String> errors, List<String> notes) {
+      Gauges gauges, List<TaxTable> tax, List<Message> errors, List<Message> notes) {
+    Texts files = figures.input().book().settings().texts().forFiles();
     List<FigureTable> all = new ArrayList<>();
-    all.add(tables.summary(summary, errors));
+    all.add(tables.summary(summary, errors.stream().map(files::say).toList()));
     all.add(tables.mileage());
-    all.add(tables.flags());
-    all.add(tables.reconstructed());
-    all.add(tables.categories());
+    all.add(tables.flags().table());
+    all.add(tables.reconstructed().table());
+    all.add(tables.categories().table());
     all.add(tables.reconciliation(ties));
     all.add(tables.rates());
     gauges.figures().ifPresent(all::add);
     tax.forEach(table -> all.add(table.table()));
-    all.add(looked(notes));
+    all.add(looked(notes, files));
     return all;
   }
 
   /** What the pages say in sentences, so that every number in them stands in a file too. */
-  private FigureTable looked(List<String> notes) {
-    List<List<String>> rows = new ArrayList<>();
-    coverage.sentences().forEach(one -> rows.add(List.of("coverage", one.inEnglish())));
-    notes.forEach(note -> rows.add(List.of("look at", note)));
-    jurisdiction
-        .notComputed(figures)
-        .forEach(one -> rows.add(List.of("not computed", one.inEnglish())));
-    return new FigureTable("what-to-look-at", List.of("kind", "sentence"), rows);
+  private FigureTable looked(List<Message> notes, Texts files) {
+    NamedRows rows = NamedRows.of("kind", "sentence");
+    add(rows, "coverage", coverage.sentences(), files);
+    add(rows, "look at", notes, files);
+    add(rows, "not computed", jurisdiction.notComputed(figures), files);
+    return rows.named("what-to-look-at");
+  }
+
+  private static void add(NamedRows rows, String kind, List<Message> sentences, Texts files) {
+    sentences.forEach(one -> rows.row().put("kind", kind).put("sentence", files.say(one)));
   }
 
   /**
-   * In the farrier's own language where the country's page speaks it, then in its others, then the
-   * evidence, which is in English alone.
+   * In the farrier's own language, then in the others that a preparer there reads, then the
+   * evidence. A language whose texts are not all there has no page.
    */
-  private List<Report> reports(YearPages pages, List<Sentence> look, List<MissingRate> missing) {
-    String own = figures.input().book().settings().text(Setting.LANGUAGE);
-    List<String> spoken = jurisdiction.languages();
-    String first = spoken.contains(own) ? own : PageWords.ENGLISH;
+  private List<Report> reports(YearPages pages, List<Message> look, List<MissingRate> missing) {
+    Texts own = figures.input().book().settings().texts();
+    PreparerPage first = new PreparerPage(pages, own);
     List<Report> reports = new ArrayList<>();
-    reports.add(new PreparerPage(pages, first).report(FILE, look, missing));
-    spoken.stream()
-        .filter(language -> !language.equals(first))
-        .forEach(
-            language ->
-                reports.add(
-                    new PreparerPage(pages, language)
-                        .report(FILE + "." + language, look, missing)));
-    reports.add(
-        new PreparerPage(pages, PageWords.ENGLISH)
-            .annex(FILE, new AnnexPages(pages, ties, rates).blocks()));
+    reports.add(first.report(FILE, look, missing));
+    for (String language : jurisdiction.languages()) {
+      Texts other = own.in(language);
+      if (!language.equals(own.spoken()) && other.spoken().equals(language)) {
+        reports.add(new PreparerPage(pages, other).report(FILE + "." + language, look, missing));
+      }
+    }
+    reports.add(first.annex(FILE, new AnnexPages(pages, ties, rates, own).blocks()));
     return reports;
   }
 }

@@ -3,19 +3,19 @@ package clenchbook.tax;
 import clenchbook.tax.expenses.CategoryMap;
 import clenchbook.tax.expenses.Expenses;
 import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.income.IncomePart;
 import clenchbook.tax.income.Receipt;
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.lines.LineItem;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.MileageLog;
 import clenchbook.tax.vehicle.Reconstructed;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What the farrier or preparer should look at before using the figures, in plain sentences. */
 final class YearNotes {
@@ -24,14 +24,14 @@ final class YearNotes {
 
   private final YearFigures figures;
   private final RateLookup rates;
-  private final List<Sentence> notes = new ArrayList<>();
+  private final List<Message> notes = new ArrayList<>();
 
   private YearNotes(YearFigures figures, RateLookup rates) {
     this.figures = figures;
     this.rates = rates;
   }
 
-  static List<Sentence> of(
+  static List<Message> of(
       YearFigures figures, Jurisdiction jurisdiction, Reconciliation ties, RateLookup rates) {
     YearNotes notes = new YearNotes(figures, rates);
     notes.income();
@@ -42,26 +42,18 @@ final class YearNotes {
     return List.copyOf(notes.notes);
   }
 
+  private void note(String key, Object... gaps) {
+    notes.add(Message.of(key, gaps));
+  }
+
   private void income() {
     boolean cashWanted = figures.input().book().settings().countsCash();
     if (cashWanted && !figures.basis().cashIncome()) {
-      BigDecimal truck = truck();
-      notes.add(
-          Sentence.of(
-              "The book has no Payments sheet, so income on the cash basis can't be told: what was"
-                  + " invoiced stands in its place, marked so. Taken at the truck, from the visits:"
-                  + " {0}.",
-              truck.toPlainString()));
+      note("tax.note.noPayments", truck());
     }
-    part(
-        "from visits before the register",
-        "{0} comes from visits before the register begins, not from invoices.");
-    part(
-        "received on account",
-        "{0} was received on account as deposits; it counts as income when received.");
-    part(
-        "matched with no bill",
-        "{0} received or given back matches no invoice or visit; no tax is taken out of it.");
+    part(IncomePart.BEFORE_REGISTER).ifPresent(amount -> note("tax.note.beforeRegister", amount));
+    part(IncomePart.ON_ACCOUNT).ifPresent(amount -> note("tax.note.onAccount", amount));
+    part(IncomePart.NO_BILL).ifPresent(amount -> note("tax.note.noBill", amount));
   }
 
   private BigDecimal truck() {
@@ -71,11 +63,10 @@ final class YearNotes {
         .reduce(figures.unit().zero(), BigDecimal::add);
   }
 
-  private void part(String name, String words) {
-    Optional.ofNullable(figures.income().parts().get(name))
+  private Optional<BigDecimal> part(IncomePart part) {
+    return Optional.ofNullable(figures.income().parts().get(part))
         .map(LineItem::sum)
-        .filter(sum -> sum.signum() != 0)
-        .ifPresent(sum -> notes.add(Sentence.of(words, sum.toPlainString())));
+        .filter(sum -> sum.signum() != 0);
   }
 
   private void costs() {
@@ -84,101 +75,66 @@ final class YearNotes {
             .filter(mapped -> mapped.code().equals(CategoryMap.UNKNOWN))
             .toList();
     if (unknown.size() > FEW) {
-      notes.add(unknown(unknown));
+      unknown(unknown);
     } else {
-      unknown.forEach(mapped -> notes.add(unknown(mapped)));
+      unknown.forEach(this::unknown);
     }
     if (figures.basis().cashCost() && figures.expenses().withoutPaidOn() > 0) {
-      notes.add(
-          Sentence.of(
-              "{0} purchases have no Paid on; they count as paid on their Date.",
-              String.valueOf(figures.expenses().withoutPaidOn())));
+      note("tax.note.noPaidOn", figures.expenses().withoutPaidOn());
     }
     if (!figures.basis().cashCost() && !figures.input().stock().counted()) {
-      notes.add(
-          Sentence.of(
-              "No count of the stock stands in the book: stock at the year's end is what purchases"
-                  + " and visits leave over."));
+      note("tax.note.noCount");
     }
-    unregisteredAssets();
-  }
-
-  private static Sentence unknown(List<Expenses.Mapped> all) {
-    return Sentence.of(
-        "{0} categories are unknown, {1} among them ({2} rows, {3}): they stand on a line of their"
-            + " own and count as costs. Teach them in rates/<regime>/categories.csv.",
-        String.valueOf(all.size()),
-        all.stream().limit(FEW).map(Expenses.Mapped::word).collect(Collectors.joining(", ")),
-        String.valueOf(all.stream().mapToInt(Expenses.Mapped::rows).sum()),
-        all.stream()
-            .map(Expenses.Mapped::amount)
-            .reduce(BigDecimal.ZERO, BigDecimal::add)
-            .toPlainString());
-  }
-
-  private static Sentence unknown(Expenses.Mapped mapped) {
-    return Sentence.of(
-        "Category '{0}' ({1} rows, {2}) is unknown: it stands on a line of its own and counts as a"
-            + " cost. Teach it in rates/<regime>/categories.csv.",
-        mapped.word(), String.valueOf(mapped.rows()), mapped.amount().toPlainString());
-  }
-
-  private void unregisteredAssets() {
-    long bought = LineItem.of("asset", figures.expenses().left()).size();
-    if (bought > 0) {
-      notes.add(
-          Sentence.of(
-              "{0} purchases are marked as assets: they count through the Assets sheet only.",
-              String.valueOf(bought)));
+    int assets = LineItem.of("asset", figures.expenses().left()).size();
+    if (assets > 0) {
+      note("tax.note.assetPurchases", assets);
     }
+  }
+
+  private void unknown(List<Expenses.Mapped> all) {
+    note(
+        "tax.note.unknownCategories",
+        all.size(),
+        all.stream().limit(FEW).map(Expenses.Mapped::word).toList(),
+        all.stream().mapToInt(Expenses.Mapped::rows).sum(),
+        all.stream().map(Expenses.Mapped::amount).reduce(BigDecimal.ZERO, BigDecimal::add));
+  }
+
+  private void unknown(Expenses.Mapped mapped) {
+    note("tax.note.unknownCategory", mapped.word(), mapped.rows(), mapped.amount());
   }
 
   private void vehicle() {
     MileageLog log = figures.log();
     if (!log.flags().isEmpty()) {
-      notes.add(
-          Sentence.of(
-              "{0} oddities in the mileage log (gaps, overlaps, jumps) are listed in the annex.",
-              String.valueOf(log.flags().size())));
+      note("tax.note.logOddities", log.flags().size());
     }
     if (!figures.reconstructed().isEmpty()) {
-      String distance =
-          Reconstructed.total(figures.reconstructed()).stripTrailingZeros().toPlainString();
-      notes.add(
-          Sentence.of(
-              "On days with visits but no business trip in the log about {0} {1} must have been"
-                  + " driven, as reconstructed from Places. It is not counted: mileage is proved by"
-                  + " a record made at the time.",
-              distance, figures.distanceUnit().plural()));
+      BigDecimal distance = Reconstructed.total(figures.reconstructed()).stripTrailingZeros();
+      note("tax.note.reconstructed", figures.distanceUnit().far(distance));
     }
   }
 
   private void ties(Reconciliation ties) {
     if (!ties.left().isEmpty()) {
-      notes.add(
-          Sentence.of(
-              "{0} rows are left over between book and register; they are listed in the annex.",
-              String.valueOf(ties.left().size())));
+      note("tax.note.leftOver", ties.left().size());
     }
     long own = rates.used().stream().filter(Rate::overlaid).count();
     if (own > 0) {
-      notes.add(
-          Sentence.of(
-              "{0} rates come from your own rates files: {1}.", String.valueOf(own), ownTables()));
+      note("tax.note.ownRates", own, ownTables());
     }
     long unchecked = rates.used().stream().filter(rate -> rate.checked().isEmpty()).count();
     if (unchecked > 0) {
-      notes.add(
-          Sentence.of(
-              "{0} of {1} rates and line numbers used were not checked against their source; the"
-                  + " annex marks them.",
-              String.valueOf(unchecked), String.valueOf(rates.used().size())));
+      note("tax.note.unchecked", unchecked, rates.used().size());
     }
   }
 
-  private String ownTables() {
-    return String.join(
-        ", ",
-        rates.used().stream().filter(Rate::overlaid).map(Rate::table).distinct().sorted().toList());
+  private List<String> ownTables() {
+    return rates.used().stream()
+        .filter(Rate::overlaid)
+        .map(Rate::table)
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

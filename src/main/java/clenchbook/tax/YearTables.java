@@ -2,6 +2,8 @@ package clenchbook.tax;
 
 import clenchbook.book.Trip;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
+import clenchbook.reports.blocks.NamedRows;
 import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.expenses.CostRule;
 import clenchbook.tax.expenses.Expenses;
@@ -9,18 +11,18 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.journal.JournalEntry;
 import clenchbook.tax.journal.Posting;
 import clenchbook.tax.jurisdiction.Jurisdiction;
+import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.rates.RateUnit;
-import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.vehicle.MileageLog;
 import clenchbook.tax.vehicle.Reconstructed;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,199 +33,161 @@ import java.util.Optional;
 final class YearTables {
   private final YearFigures figures;
   private final Map<String, CostRule> rules;
+  private final FileWords words;
   private final LineScheme lines;
   private final RateLookup rates;
 
   YearTables(YearFigures figures, Jurisdiction jurisdiction, LineScheme lines, RateLookup rates) {
     this.figures = figures;
     this.rules = jurisdiction.costRules(rates, figures.unit());
+    this.words = new FileWords(jurisdiction);
     this.lines = lines;
     this.rates = rates;
   }
 
   FigureTable summary(List<SummaryLine> summary, List<String> errors) {
-    List<List<String>> rows = new ArrayList<>();
-    String regime = figures.regime().word();
+    NamedRows rows = NamedRows.of("regime", "line", "name", "amount", "basis", "source");
     for (SummaryLine line : summary) {
       LineHead head = line.head();
-      rows.add(
-          List.of(
-              regime, head.line(), head.name(), text(line.amount()), line.basis(), head.source()));
+      rows.row()
+          .put("regime", figures.regime().word())
+          .put("line", head.line())
+          .put("name", head.name())
+          .put("amount", text(line.amount()))
+          .put("basis", line.basis().file())
+          .put("source", head.source());
     }
-    errors.forEach(error -> rows.add(List.of(regime, "error", error, "", "", "")));
-    return new FigureTable(
-        "tax-summary", List.of("regime", "line", "name", "amount", "basis", "source"), rows);
+    errors.forEach(
+        error ->
+            rows.row()
+                .put("regime", figures.regime().word())
+                .put("line", "error")
+                .put("name", error));
+    return rows.named("tax-summary");
   }
+
+  /** A row behind a line. */
+  private record LineRow(SummaryLine line, LineItem item) {}
 
   FigureTable lines(List<SummaryLine> summary) {
-    List<List<String>> rows = new ArrayList<>();
-    summary.forEach(line -> line.items().forEach(item -> rows.add(lineRow(line, item))));
-    return new FigureTable(
-        "lines", List.of("line", "sheet", "row", "date", "who", "net", "tax", "gross"), rows);
+    List<LineRow> rows = new ArrayList<>();
+    summary.forEach(line -> line.items().forEach(item -> rows.add(new LineRow(line, item))));
+    return FiguresOf.rows(rows)
+        .column("line", row -> row.line().head().line())
+        .column("sheet", row -> row.item().sheet())
+        .column("row", row -> row(row.item().row()))
+        .column("date", row -> row.item().date().toString())
+        .column("who", row -> row.item().who())
+        .amount("net", row -> row.item().net())
+        .amount("tax", row -> row.item().tax())
+        .amount("gross", row -> row.item().gross())
+        .named("lines");
   }
 
-  private static List<String> lineRow(SummaryLine line, LineItem item) {
-    return List.of(
-        line.head().line(),
-        item.sheet(),
-        row(item.row()),
-        item.date().toString(),
-        item.who(),
-        text(item.net()),
-        text(item.tax()),
-        text(item.gross()));
+  /** One side of an entry. */
+  private record JournalRow(JournalEntry entry, Posting posting) {
+    String debit() {
+      return posting.amount().signum() > 0 ? text(posting.amount()) : "";
+    }
+
+    String credit() {
+      return posting.amount().signum() > 0 ? "" : text(posting.amount().negate());
+    }
   }
 
   FigureTable journal(List<JournalEntry> journal) {
-    List<List<String>> rows = new ArrayList<>();
-    for (JournalEntry entry : journal) {
-      entry.postings().forEach(posting -> rows.add(posting(entry, posting)));
-    }
-    return new FigureTable(
-        "journal",
-        List.of("date", "account", "description", "debit", "credit", "sheet", "row"),
-        rows);
-  }
-
-  private static List<String> posting(JournalEntry entry, Posting posting) {
-    boolean debit = posting.amount().signum() > 0;
-    String amount = text(posting.amount().abs());
-    return List.of(
-        entry.date().toString(),
-        posting.account(),
-        entry.description(),
-        debit ? amount : "",
-        debit ? "" : amount,
-        entry.sheet(),
-        row(entry.row()));
+    List<JournalRow> rows = new ArrayList<>();
+    journal.forEach(
+        entry -> entry.postings().forEach(posting -> rows.add(new JournalRow(entry, posting))));
+    return FiguresOf.rows(rows)
+        .column("date", row -> row.entry().date().toString())
+        .column("account", row -> row.posting().account())
+        .column("description", row -> row.entry().description())
+        .column("debit", JournalRow::debit)
+        .column("credit", JournalRow::credit)
+        .column("sheet", row -> row.entry().sheet())
+        .column("row", row -> row(row.entry().row()))
+        .named("journal");
   }
 
   FigureTable mileageLog() {
-    List<List<String>> rows = new ArrayList<>();
-    for (Trip trip : figures.log().trips()) {
-      rows.add(
-          List.of(
-              row(trip.source().row()),
-              trip.date().toString(),
-              trip.from(),
-              trip.to(),
-              trip.purpose(),
-              text(trip.distance()),
-              text(trip.odometerStart()),
-              text(trip.odometerEnd()),
-              trip.vehicle(),
-              trip.business() ? "yes" : "no"));
-    }
-    return new FigureTable(
-        "mileage-log",
-        List.of(
-            "row",
-            "date",
-            "from",
-            "to",
-            "purpose",
-            "distance",
-            "odometer_start",
-            "odometer_end",
-            "vehicle",
-            "business"),
-        rows);
+    return FiguresOf.rows(figures.log().trips())
+        .column("row", trip -> row(trip.source().row()))
+        .column("date", trip -> trip.date().toString())
+        .column("from", Trip::from)
+        .column("to", Trip::to)
+        .column("purpose", Trip::purpose)
+        .column("distance", trip -> text(trip.distance()))
+        .column("odometer_start", trip -> text(trip.odometerStart()))
+        .column("odometer_end", trip -> text(trip.odometerEnd()))
+        .column("vehicle", Trip::vehicle)
+        .column("business", trip -> trip.business() ? "yes" : "no")
+        .named("mileage-log");
   }
 
-  /** Distances and the business share: measure, value, unit, basis. */
-  List<List<String>> distances() {
-    List<List<String>> rows = new ArrayList<>();
-    String unit = figures.distanceUnit().word();
-    MileageLog log = figures.log();
-    rows.add(List.of("business distance", text(log.business()), unit, "Trips"));
-    rows.add(List.of("private distance", text(log.privateDistance()), unit, totalBasis(log)));
-    rows.add(List.of("total distance", text(log.total()), unit, totalBasis(log)));
-    rows.add(List.of("business share", share(), "percent", figures.vehicle().shareBasis()));
-    rows.add(
-        List.of(
-            "reconstructed from Places, not counted",
-            text(Reconstructed.total(figures.reconstructed())),
-            unit,
-            "each place's own way out and back on days with visits but no business trip"));
-    formMiles("vehicle business miles", log.business()).ifPresent(rows::add);
-    formMiles("vehicle other miles", log.privateDistance()).ifPresent(rows::add);
-    return rows;
+  /** Distances and the business share. */
+  List<Measure> distances() {
+    return new Distances(figures, lines).all();
   }
 
   FigureTable mileage() {
-    List<List<String>> rows = distances();
-    for (MileageAllowance.Step step : figures.vehicle().mileage().steps()) {
-      Rate rate = step.rate();
-      String name = rate.name() + " from " + rate.from();
-      String far = rate.unit() == RateUnit.PER_KM ? "km" : "miles";
-      String distance = text(rounded(step.distance()));
-      rows.add(List.of(far + " at " + name, distance, far, "of the whole tax year"));
-      rows.add(List.of("rate: " + name, rate.value(), rate.unit().text(), rate.citation()));
-      rows.add(List.of("amount at " + name, text(step.amount()), "money", "of the whole tax year"));
-    }
-    return new FigureTable("mileage", List.of("measure", "value", "unit", "basis"), rows);
+    return FiguresOf.rows(new Distances(figures, lines).withRates())
+        .column("measure", measure -> measure.what().file())
+        .column("value", Measure::value)
+        .column("unit", measure -> measure.unit().file())
+        .column("basis", measure -> measure.basis().file())
+        .named("mileage");
   }
 
-  /** The miles that a form asks for; nothing where the regime's form does not. */
-  private Optional<List<String>> formMiles(String code, BigDecimal distance) {
-    String miles = text(rounded(figures.distanceUnit().miles(distance)));
-    return lines
-        .find(figures.regime().lineTable(), code)
-        .map(
-            head ->
-                List.of("line " + head.line() + ", " + head.name(), miles, "miles", head.source()));
+  /** What is odd in the log. */
+  TaxTable flags() {
+    List<MileageLog.Flag> flags = figures.log().flags();
+    return TaxTable.asIs(
+            Message.of("tax.log.odd"),
+            FiguresOf.rows(flags)
+                .column("sheet", flag -> flag.source().sheet())
+                .column("cell", flag -> flag.source().at(flag.heading()).cell())
+                .column("row", flag -> row(flag.source().row()))
+                .column("what", flag -> flag.what().file())
+                .column("value", MileageLog.Flag::value)
+                .named("mileage-flags"))
+        .said("what", flags.stream().map(flag -> flag.what().said()).toList());
   }
 
-  static BigDecimal rounded(BigDecimal miles) {
-    return miles.setScale(2, RoundingMode.HALF_UP);
+  /** What was driven without a trip in the log. */
+  TaxTable reconstructed() {
+    return TaxTable.asIs(
+        Message.of("tax.log.reconstructed"),
+        FiguresOf.rows(figures.reconstructed())
+            .column("date", row -> row.date().toString())
+            .column("place", Reconstructed::place)
+            .column("distance", row -> text(row.distance()))
+            .named("reconstructed"));
   }
 
-  String share() {
-    return text(figures.vehicle().share().movePointRight(2).setScale(1, RoundingMode.HALF_UP));
+  /** The farrier's words for costs, and where they lead. */
+  TaxTable categories() {
+    List<Expenses.Mapped> mapping = figures.expenses().mapping();
+    List<LineHead> heads = mapping.stream().map(mapped -> headOf(mapped.code())).toList();
+    return TaxTable.asIs(
+            Message.of("tax.categories"),
+            FiguresOf.rows(mapping)
+                .column("word", Expenses.Mapped::word)
+                .column("known_as", Expenses.Mapped::by)
+                .column("line", mapped -> headOf(mapped.code()).line())
+                .column("name", mapped -> headOf(mapped.code()).name())
+                .count("rows", Expenses.Mapped::rows)
+                .amount("amount", Expenses.Mapped::amount)
+                .named("categories"))
+        .said("word", mapping.stream().map(YearTables::wordOf).toList())
+        .said("line", heads.stream().map(head -> head.number().said()).toList())
+        .said("name", heads.stream().map(head -> head.named().said()).toList());
   }
 
-  private static String totalBasis(MileageLog log) {
-    return log.fromOdometers() ? "odometer readings and Trips" : "Trips";
-  }
-
-  FigureTable flags() {
-    List<List<String>> rows =
-        figures.log().flags().stream()
-            .map(
-                flag ->
-                    List.of(
-                        flag.source().sheet(),
-                        flag.source().at(flag.heading()).cell(),
-                        row(flag.source().row()),
-                        flag.what(),
-                        flag.value()))
-            .toList();
-    return new FigureTable("mileage-flags", List.of("sheet", "cell", "row", "what", "value"), rows);
-  }
-
-  FigureTable reconstructed() {
-    List<List<String>> rows =
-        figures.reconstructed().stream()
-            .map(row -> List.of(row.date().toString(), row.place(), text(row.distance())))
-            .toList();
-    return new FigureTable("reconstructed", List.of("date", "place", "distance"), rows);
-  }
-
-  FigureTable categories() {
-    List<List<String>> rows = new ArrayList<>();
-    for (Expenses.Mapped mapped : figures.expenses().mapping()) {
-      LineHead head = headOf(mapped.code());
-      rows.add(
-          List.of(
-              mapped.word(),
-              mapped.by(),
-              head.line(),
-              head.name(),
-              String.valueOf(mapped.rows()),
-              text(mapped.amount())));
-    }
-    return new FigureTable(
-        "categories", List.of("word", "known_as", "line", "name", "rows", "amount"), rows);
+  private static Message wordOf(Expenses.Mapped mapped) {
+    return mapped.word().equals(Expenses.NO_WORD)
+        ? Message.of("tax.categories.none")
+        : Message.literal(mapped.word());
   }
 
   /** Where a category's code leads, in words. */
@@ -241,113 +205,84 @@ final class YearTables {
     };
   }
 
-  private static LineHead notCounted(String why) {
-    return new LineHead("not counted: " + why, why, "categories of the regime");
+  private LineHead notCounted(String why) {
+    Message said = words.said(why);
+    return new LineHead(
+        Wording.of("not counted: " + why, "tax.notCountedLine", said),
+        new Wording(why, said),
+        "categories of the regime");
   }
 
   FigureTable reconciliation(Reconciliation ties) {
-    List<List<String>> rows = new ArrayList<>();
+    NamedRows rows = NamedRows.of("part", "step", "amount", "sheet", "row");
     ties.steps()
-        .forEach(step -> rows.add(List.of(step.part(), step.label(), text(step.amount()), "", "")));
+        .forEach(
+            step ->
+                rows.row()
+                    .put("part", step.part().file())
+                    .put("step", step.label().file())
+                    .put("amount", text(step.amount())));
     ties.left()
         .forEach(
             left ->
-                rows.add(
-                    List.of(
-                        "left over, by row",
-                        left.date() + " " + left.who() + ": " + left.why(),
-                        text(left.amount()),
-                        left.sheet(),
-                        row(left.row()))));
-    return new FigureTable(
-        "reconciliation", List.of("part", "step", "amount", "sheet", "row"), rows);
+                rows.row()
+                    .put("part", "left over, by row")
+                    .put("step", left.date() + " " + left.who() + ": " + left.why().file())
+                    .put("amount", text(left.amount()))
+                    .put("sheet", left.sheet())
+                    .put("row", row(left.row())));
+    return rows.named("reconciliation");
   }
 
   FigureTable assets() {
-    List<List<String>> rows = figures.assets().stream().map(this::assetRow).toList();
-    return new FigureTable(
-        "assets",
-        List.of(
-            "row",
-            "asset",
-            "bought",
-            "cost",
-            "class",
-            "class_used",
-            "convention",
+    return FiguresOf.rows(figures.assets())
+        .column("row", asset -> row(asset.asset().source().row()))
+        .column("asset", asset -> asset.asset().name())
+        .column("bought", asset -> asset.asset().bought().toString())
+        .column("cost", asset -> text(asset.asset().cost()))
+        .column("class", asset -> asset.asset().assetClass())
+        .column("class_used", DepreciatedAsset::kind)
+        .column("convention", DepreciatedAsset::convention)
+        .column(
             "business_use_percent",
-            "basis",
-            "depreciation_before",
-            "depreciation",
-            "remaining",
-            "sold",
-            "proceeds",
-            "gain",
+            asset -> asset.asset().businessUsePercent().map(YearTables::text).orElse("100"))
+        .amount("basis", DepreciatedAsset::basis)
+        .amount("depreciation_before", DepreciatedAsset::before)
+        .amount("depreciation", DepreciatedAsset::thisYear)
+        .amountIfAny("remaining", DepreciatedAsset::remaining)
+        .column("sold", asset -> asset.asset().sold().map(LocalDate::toString).orElse(""))
+        .column("proceeds", asset -> text(asset.asset().proceeds()))
+        .amountIfAny("gain", asset -> asset.gain(figures.period()))
+        .column(
             "taken_by_mileage",
-            "not_known"),
-        rows);
-  }
-
-  private List<String> assetRow(DepreciatedAsset asset) {
-    return List.of(
-        row(asset.asset().source().row()),
-        asset.asset().name(),
-        asset.asset().bought().toString(),
-        text(asset.asset().cost()),
-        asset.asset().assetClass(),
-        asset.kind(),
-        asset.convention(),
-        asset.asset().businessUsePercent().map(YearTables::text).orElse("100"),
-        text(asset.basis()),
-        text(asset.before()),
-        text(asset.thisYear()),
-        asset.remaining().map(YearTables::text).orElse(""),
-        asset.asset().sold().map(LocalDate::toString).orElse(""),
-        text(asset.asset().proceeds()),
-        asset.gain(figures.period()).map(YearTables::text).orElse(""),
-        asset.mileage().map(taken -> taken.known() ? text(taken.amount()) : "").orElse(""),
-        asset.mileage().map(taken -> taken.unknown()).orElse(""));
+            asset ->
+                asset.mileage().map(taken -> taken.known() ? text(taken.amount()) : "").orElse(""))
+        .column(
+            "not_known", asset -> asset.mileage().map(taken -> taken.unknown().file()).orElse(""))
+        .named("assets");
   }
 
   FigureTable rates() {
-    List<List<String>> rows = rates.used().stream().map(YearTables::rateRow).toList();
-    return new FigureTable(
-        "rates",
-        List.of(
-            "table",
-            "code",
-            "name",
-            "value",
-            "unit",
-            "from",
-            "to",
-            "source",
-            "section",
-            "checked",
-            "own_file"),
-        rows);
+    return FiguresOf.rows(rates.used())
+        .column("table", Rate::table)
+        .column("code", Rate::code)
+        .column("name", Rate::name)
+        .column("value", Rate::value)
+        .column("unit", rate -> rate.unit().text())
+        .column("from", rate -> rate.from().toString())
+        .column("to", rate -> rate.to().toString())
+        .column("source", Rate::source)
+        .column("section", Rate::section)
+        .column("checked", rate -> rate.checked().map(LocalDate::toString).orElse(""))
+        .column("own_file", rate -> rate.overlaid() ? "yes" : "no")
+        .named("rates");
   }
 
-  private static List<String> rateRow(Rate rate) {
-    return List.of(
-        rate.table(),
-        rate.code(),
-        rate.name(),
-        rate.value(),
-        rate.unit().text(),
-        rate.from().toString(),
-        rate.to().toString(),
-        rate.source(),
-        rate.section(),
-        rate.checked().map(LocalDate::toString).orElse(""),
-        rate.overlaid() ? "yes" : "no");
-  }
-
-  static String text(BigDecimal amount) {
+  private static String text(BigDecimal amount) {
     return amount.toPlainString();
   }
 
-  static String text(Optional<BigDecimal> amount) {
+  private static String text(Optional<BigDecimal> amount) {
     return amount.map(value -> value.stripTrailingZeros().toPlainString()).orElse("");
   }
 

@@ -26,6 +26,9 @@ public final class Texts {
   /** The languages that the program speaks, as two-letter codes. */
   public static final List<String> LANGUAGES = List.of(ENGLISH, "de", "fr", "es", "nl");
 
+  /** English whose numbers have a point and no separators. */
+  private static final Locale FILES = new Locale(ENGLISH, "US", "POSIX");
+
   private static final String BETWEEN = ", ";
   private static final String BETWEEN_SENTENCES = "; ";
 
@@ -81,6 +84,16 @@ public final class Texts {
    */
   public Texts in(String language) {
     return of(language, locale.getCountry(), source).naming(names);
+  }
+
+  /**
+   * English with numbers as files have them, without separators: what a file says in sentences is
+   * the same in every language.
+   *
+   * @return those texts
+   */
+  public Texts forFiles() {
+    return new Texts(FILES, source, BookName.PLAIN);
   }
 
   /** The language, as a two-letter code. */

@@ -171,7 +171,7 @@ class AustralianYearTest {
     YearEndFindings findings = end(book, List.of(), 2025);
     assertEquals(Optional.of("264.00"), amount(findings, "motor vehicle expenses"));
     assertTrue(
-        findings.notes().stream()
+        YearBook.notes(findings).stream()
             .anyMatch(note -> note.startsWith("100 business") && note.contains("none is counted")));
   }
 
@@ -185,7 +185,8 @@ class AustralianYearTest {
             .trip("Date: 2025-09-05, From: Home, To: Oak, Distance: 4000, Vehicle: Ute");
     YearEndFindings findings = end(book, List.of(), 2025);
     assertEquals(Optional.of("7920.00"), amount(findings, "motor vehicle expenses"));
-    assertTrue(findings.notes().stream().anyMatch(note -> note.startsWith("1000 business")));
+    assertTrue(
+        YearBook.notes(findings).stream().anyMatch(note -> note.startsWith("1000 business")));
   }
 
   /** 2026-27: no determination was found, and the limit of the write-off is open. */

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import clenchbook.book.Setting;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
-import clenchbook.reading.rates.PageTranslations;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.rates.Rate;
@@ -114,14 +113,7 @@ class NextYearsRatesTest {
         Jurisdictions.find(book.book().settings().text(Setting.TAX_REGIME)).orElseThrow().regime();
     TaxYear taxYear = TaxYear.of(regime, year, YearStart.of(regime, book.book().settings(), rates));
     return YearEnd.of(
-        new YearEndInput(
-            jobs,
-            List.of(),
-            taxYear,
-            Optional.empty(),
-            rates,
-            StockValue.NONE,
-            PageTranslations.read()));
+        new YearEndInput(jobs, List.of(), taxYear, Optional.empty(), rates, StockValue.NONE));
   }
 
   @Test

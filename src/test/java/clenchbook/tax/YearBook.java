@@ -12,7 +12,6 @@ import clenchbook.book.Setting;
 import clenchbook.book.Settings;
 import clenchbook.jobs.Jobs;
 import clenchbook.jobs.WrittenBook;
-import clenchbook.reading.rates.PageTranslations;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.year.Regime;
@@ -20,6 +19,7 @@ import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.tax.year.YearStart;
+import clenchbook.texts.InEnglish;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -77,8 +77,7 @@ public final class YearBook {
     Settings settings = jobs.index().book().settings();
     TaxYear taxYear = TaxYear.of(regime, year, YearStart.of(regime, settings, RateFiles.bundled()));
     return YearEnd.of(
-        new YearEndInput(
-            jobs, register, taxYear, quarter, RateFiles.bundled(), stock, PageTranslations.read()));
+        new YearEndInput(jobs, register, taxYear, quarter, RateFiles.bundled(), stock));
   }
 
   public static FigureTable table(YearEndFindings findings, String name) {
@@ -107,7 +106,17 @@ public final class YearBook {
 
   /** Whether one of the notes holds some words. */
   public static boolean says(YearEndFindings findings, String words) {
-    return findings.notes().stream().anyMatch(note -> note.contains(words));
+    return notes(findings).stream().anyMatch(note -> note.contains(words));
+  }
+
+  /** What to look at, as files have it. */
+  public static List<String> notes(YearEndFindings findings) {
+    return findings.notes().stream().map(InEnglish::filed).toList();
+  }
+
+  /** The figures that could not be made, as files have them. */
+  public static List<String> errors(YearEndFindings findings) {
+    return findings.errors().stream().map(InEnglish::filed).toList();
   }
 
   /** Fails where the rows under a line of the summary do not add to it. */

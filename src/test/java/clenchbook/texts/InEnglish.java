@@ -9,6 +9,11 @@ public final class InEnglish {
 
   private InEnglish() {}
 
+  /** A message as files have it: in English, numbers without separators. */
+  public static String filed(Message message) {
+    return TEXTS.forFiles().say(message);
+  }
+
   /** A message as its English sentence. */
   public static String said(Message message) {
     return TEXTS.say(message);

@@ -99,6 +99,13 @@ class TextsTest {
   }
 
   @Test
+  void files_are_in_english_with_numbers_as_they_are_in_every_language() {
+    assertEquals("-12345.60", FR.forFiles().say("t.braces", new BigDecimal("-12345.60")));
+    assertEquals("12345 invoices are sent to Ann", FR.forFiles().say("t.sent", 12345, "Ann"));
+    assertEquals("October", FR.forFiles().say("t.braces", Month.OCTOBER));
+  }
+
+  @Test
   void days_are_written_as_files_have_them_and_months_by_their_names() {
     assertEquals("2026-10-03", FR.say("t.braces", LocalDate.of(2026, 10, 3)));
     assertEquals("2026-10", FR.say("t.braces", YearMonth.of(2026, 10)));

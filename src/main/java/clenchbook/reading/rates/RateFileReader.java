@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -19,6 +20,9 @@ import org.apache.commons.csv.CSVRecord;
 final class RateFileReader {
   static final List<String> COLUMNS =
       List.of("code", "name", "value", "unit", "from", "to", "source", "section", "checked");
+
+  /** A tenth column that may follow: keys of texts. */
+  private static final String TEXT = "text";
 
   /** Of the tables among the program's resources. */
   static final CSVFormat FORMAT =
@@ -47,7 +51,9 @@ final class RateFileReader {
   }
 
   private static void requireColumns(String table, CSVParser parser) {
-    if (!parser.getHeaderNames().equals(COLUMNS)) {
+    List<String> names = parser.getHeaderNames();
+    boolean texts = names.equals(Stream.concat(COLUMNS.stream(), Stream.of(TEXT)).toList());
+    if (!texts && !names.equals(COLUMNS)) {
       throw new RefusedRatesException(
           "rates/" + table + ".csv: the heading row must be " + String.join(",", COLUMNS));
     }
@@ -64,7 +70,8 @@ final class RateFileReader {
 
   private static Rate parse(String table, CSVRecord record, boolean overlaid) {
     if (!record.isConsistent()) {
-      throw new IllegalArgumentException(record.size() + " columns where 9 are needed");
+      throw new IllegalArgumentException(
+          record.size() + " columns where the heading row has others");
     }
     return new Rate(
         table,
@@ -77,6 +84,7 @@ final class RateFileReader {
         record.get("source"),
         record.get("section"),
         checked(record.get("checked")),
+        record.isMapped(TEXT) ? record.get(TEXT) : "",
         overlaid);
   }
 

@@ -1,6 +1,7 @@
 package clenchbook.tax.expenses;
 
 import clenchbook.book.Names;
+import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.Regime;
@@ -19,7 +20,7 @@ import java.util.Optional;
  */
 public final class CategoryMap {
   /** The code of an expense whose word no table knows. */
-  public static final String UNKNOWN = "unmapped";
+  public static final String UNKNOWN = LineScheme.UNMAPPED;
 
   private static final String BETWEEN = "\\s*(?:[,/&:;+()–—-]|\\band\\b)\\s*";
 

@@ -34,6 +34,9 @@ public record Expenses(
   public static final String VEHICLE = "vehicle";
   public static final String PARKING = "parking and tolls";
 
+  /** What stands for a blank Category. */
+  public static final String NO_WORD = "(none)";
+
   /** Codes of rows that count on no line in any country. */
   public static final List<String> NEVER =
       List.of("private", "asset", "tax paid over", "not allowed");
@@ -41,7 +44,7 @@ public record Expenses(
   /**
    * One of the farrier's words for an expense.
    *
-   * @param word as written; {@code (none)} where the cell is blank
+   * @param word as written; {@link #NO_WORD} where the cell is blank
    * @param by the known word it was found by
    * @param code the code it led to
    * @param rows how many rows
@@ -125,7 +128,7 @@ public record Expenses(
         return;
       }
       CategoryMap.Found found = categories.find(purchase.category());
-      String word = purchase.category().isBlank() ? "(none)" : purchase.category();
+      String word = purchase.category().isBlank() ? NO_WORD : purchase.category();
       LineItem item = item(purchase, found.code());
       mapping.merge(
           word,

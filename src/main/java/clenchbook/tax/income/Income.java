@@ -15,8 +15,7 @@ import java.util.TreeMap;
  * The income of a period, row by row.
  *
  * @param items the rows that count, on the regime's income lines
- * @param parts of them, the same rows by what they are, to show beside the line: {@code tips},
- *     {@code on account}
+ * @param parts of them, the same rows by what they are, to show beside the line
  * @param journal their entries
  * @param writtenOff what was given up in the period, gross
  * @param receipts every receipt of the period
@@ -25,7 +24,7 @@ import java.util.TreeMap;
  */
 public record Income(
     List<LineItem> items,
-    TreeMap<String, List<LineItem>> parts,
+    TreeMap<IncomePart, List<LineItem>> parts,
     List<JournalEntry> journal,
     BigDecimal writtenOff,
     List<Receipt> receipts,

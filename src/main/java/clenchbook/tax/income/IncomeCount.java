@@ -30,7 +30,7 @@ final class IncomeCount {
   private final Regime.Codes codes;
   private final MinorUnit unit;
   private final List<LineItem> items = new ArrayList<>();
-  private final TreeMap<String, List<LineItem>> parts = new TreeMap<>();
+  private final TreeMap<IncomePart, List<LineItem>> parts = new TreeMap<>();
   private final List<JournalEntry> journal = new ArrayList<>();
   private final List<Income.Sale> sales = new ArrayList<>();
 
@@ -83,7 +83,7 @@ final class IncomeCount {
   private void tip(Receipt receipt) {
     String code = onto.tip(receipt.date());
     LineItem item = item(code, receipt, unit.round(receipt.amount()), unit.zero());
-    add(item, "tips");
+    add(item, IncomePart.TIPS);
     post(
         receipt,
         Posting.debit(AccountNames.BANK, item.gross()),
@@ -125,7 +125,7 @@ final class IncomeCount {
     postings.add(Posting.credit(AccountNames.TAX_DUE, tax));
     if (unmatched.signum() != 0) {
       String code = onto.withoutBill(receipt.date(), refund);
-      part("matched with no bill", item(code, receipt, unit.round(unmatched), unit.zero()));
+      part(IncomePart.NO_BILL, item(code, receipt, unit.round(unmatched), unit.zero()));
     }
     shares.forEach(share -> sold(share, receipt, receipt.date()));
     post(receipt, postings.toArray(Posting[]::new));
@@ -173,14 +173,14 @@ final class IncomeCount {
     }
   }
 
-  private static String partOf(Receipt receipt, boolean refund) {
+  private static IncomePart partOf(Receipt receipt, boolean refund) {
     if (refund) {
-      return "refunds";
+      return IncomePart.REFUNDS;
     }
     if (receipt.kind() == PaymentKind.DEPOSIT) {
-      return "received on account";
+      return IncomePart.ON_ACCOUNT;
     }
-    return receipt.atTruck() ? "taken at the truck" : "payments";
+    return receipt.atTruck() ? IncomePart.AT_TRUCK : IncomePart.PAYMENTS;
   }
 
   /** Money held on account since an earlier year paid a bill of this one: its tax is no income. */
@@ -201,7 +201,7 @@ final class IncomeCount {
             held.tax().negate(),
             held.tax(),
             unit.zero());
-    add(item, "tax within money held since an earlier year");
+    add(item, IncomePart.HELD_TAX);
     journal.add(
         JournalEntry.of(
             held.day(),
@@ -241,21 +241,21 @@ final class IncomeCount {
             postings));
   }
 
-  private static String partOf(Billed bill) {
+  private static IncomePart partOf(Billed bill) {
     return switch (bill.standing()) {
-      case INVOICE -> "invoices";
-      case CREDIT_NOTE -> "credit notes";
-      case BEFORE_REGISTER, ON_NO_INVOICE -> "from visits before the register";
+      case INVOICE -> IncomePart.INVOICES;
+      case CREDIT_NOTE -> IncomePart.CREDIT_NOTES;
+      case BEFORE_REGISTER, ON_NO_INVOICE -> IncomePart.BEFORE_REGISTER;
     };
   }
 
-  private void add(LineItem item, String part) {
+  private void add(LineItem item, IncomePart part) {
     items.add(item);
     part(part, item);
   }
 
-  private void part(String name, LineItem item) {
-    parts.computeIfAbsent(name, unused -> new ArrayList<>()).add(item);
+  private void part(IncomePart part, LineItem item) {
+    parts.computeIfAbsent(part, unused -> new ArrayList<>()).add(item);
   }
 
   private LineItem item(String code, Receipt receipt, BigDecimal net, BigDecimal tax) {

@@ -13,8 +13,7 @@ import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.SalesTaxLines;
 import clenchbook.tax.sales.Turnover;
@@ -24,6 +23,8 @@ import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxBasis;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.util.List;
@@ -91,10 +92,11 @@ public interface Jurisdiction {
   }
 
   /**
-   * What it calls that way of counting a vehicle, as {@code standard mileage}; empty where it has
-   * none and the vehicle is not shown both ways.
+   * What it calls that way of counting a vehicle: in files, as {@code standard mileage}, and on a
+   * page as a line's name, {@code Vehicle by standard mileage}; empty where it has none and the
+   * vehicle is not shown both ways.
    */
-  default Optional<String> mileageWay() {
+  default Optional<Wording> mileageWay() {
     return Optional.empty();
   }
 
@@ -158,15 +160,26 @@ public interface Jurisdiction {
     return List.of();
   }
 
+  /**
+   * What pages say for English words of its own that stand in its files: classes and conventions of
+   * assets, why a cost does not count.
+   */
+  default Map<String, Message> words() {
+    return Map.of();
+  }
+
   /** What the farrier or preparer should look at, the most pressing first. */
-  List<Sentence> notes(YearFigures figures, RateLookup rates);
+  List<Message> notes(YearFigures figures, RateLookup rates);
 
   /** What the preparer must not expect to find worked out, one thing or group of things each. */
-  List<Sentence> notComputed(YearFigures figures);
+  List<Message> notComputed(YearFigures figures);
 
-  /** The languages of the preparer's page, as two-letter codes; English is always one of them. */
+  /**
+   * The languages in which a preparer there gets the page beside the farrier's own, as two-letter
+   * codes; English is always one of them.
+   */
   default List<String> languages() {
-    return List.of(PageWords.ENGLISH);
+    return List.of(Texts.ENGLISH);
   }
 
   /**

@@ -1,5 +1,6 @@
 package clenchbook.tax.jurisdiction;
 
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +14,10 @@ import java.util.List;
  * @param due the day on which something falls due with each quarter, as text, four of them; blank
  *     where nothing does
  */
-public record Quarters(String table, String title, boolean cumulative, List<String> due) {
+public record Quarters(String table, Message title, boolean cumulative, List<String> due) {
   /** Each quarter by itself, with nothing due. */
   public static final Quarters APART =
-      new Quarters("quarters", "By quarter", false, List.of("", "", "", ""));
+      new Quarters("quarters", Message.of("tax.quarters"), false, List.of("", "", "", ""));
 
   /** Refuses anything but four days. */
   public Quarters {

@@ -1,5 +1,6 @@
 package clenchbook.tax.lines;
 
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.Regime;
@@ -11,6 +12,9 @@ import java.util.Optional;
  * word, so that the farrier's figures are never dropped, and never under another year's number.
  */
 public final class LineScheme {
+  /** The code of costs whose category no table knows. */
+  public static final String UNMAPPED = "unmapped";
+
   private static final String OWN = "the program's own heading";
 
   private final Regime regime;
@@ -27,7 +31,14 @@ public final class LineScheme {
     }
   }
 
+  /** The line of a code; under its own word where the table lacks it. */
   public LineHead head(String code) {
+    if (code.equals(UNMAPPED)) {
+      return new LineHead(
+          Wording.of(UNMAPPED, "tax.line.unmapped"),
+          Wording.of("Unmapped", "tax.line.unmappedName"),
+          OWN);
+    }
     return find(regime.lineTable(), code)
         .orElseGet(() -> new LineHead(code, capitalised(code), OWN));
   }
@@ -53,11 +64,17 @@ public final class LineScheme {
   }
 
   public Optional<LineHead> find(String table, String code) {
-    return rates.ask(table, code, day).map(LineScheme::headOf);
+    return row(table, code).map(LineScheme::headOf);
+  }
+
+  /** The row of a table behind a line. */
+  public Optional<Rate> row(String table, String code) {
+    return rates.ask(table, code, day);
   }
 
   private static LineHead headOf(Rate rate) {
-    return new LineHead(rate.value(), rate.name(), rate.citation());
+    return new LineHead(
+        Wording.literal(rate.value()), new Wording(rate.name(), rate.said()), rate.citation());
   }
 
   private static String capitalised(String code) {

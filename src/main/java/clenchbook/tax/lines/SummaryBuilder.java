@@ -1,5 +1,7 @@
 package clenchbook.tax.lines;
 
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -15,7 +17,7 @@ public final class SummaryBuilder {
   private final MinorUnit unit;
   private final LocalDate day;
   private final List<SummaryLine> lines = new ArrayList<>();
-  private final TreeMap<String, String> bases = new TreeMap<>();
+  private final TreeMap<String, Wording> bases = new TreeMap<>();
   private final TreeMap<String, String> sources = new TreeMap<>();
 
   public SummaryBuilder(LineScheme scheme, MinorUnit unit, LocalDate day) {
@@ -28,7 +30,7 @@ public final class SummaryBuilder {
    * From now on a line with rows of this code says so of its basis, and names these sources of its
    * rates too.
    */
-  public void explain(String code, String basis, String source) {
+  public void explain(String code, Wording basis, String source) {
     bases.put(code, basis);
     sources.put(code, source);
   }
@@ -38,7 +40,7 @@ public final class SummaryBuilder {
   }
 
   /** A line made of rows that is no cost; it stands also when it has none. */
-  public SummaryLine rows(String code, List<LineItem> items, String basis) {
+  public SummaryLine rows(String code, List<LineItem> items, Wording basis) {
     return add(scheme.head(code), items, basis, SummaryLine.Kind.ROWS);
   }
 
@@ -46,7 +48,7 @@ public final class SummaryBuilder {
    * One cost line for each line number that the items' codes lead to, in the form's order; those of
    * nothing left out.
    */
-  public List<SummaryLine> costs(List<LineItem> items, String basis) {
+  public List<SummaryLine> costs(List<LineItem> items, Wording basis) {
     TreeMap<String, List<LineItem>> byLine = new TreeMap<>(BY_NUMBER);
     items.forEach(
         item ->
@@ -58,7 +60,7 @@ public final class SummaryBuilder {
     return added;
   }
 
-  private SummaryLine cost(List<LineItem> ofLine, String basis) {
+  private SummaryLine cost(List<LineItem> ofLine, Wording basis) {
     String code = ofLine.stream().map(LineItem::code).min(Comparator.naturalOrder()).orElseThrow();
     return add(
         explained(scheme.head(code), ofLine),
@@ -67,7 +69,7 @@ public final class SummaryBuilder {
         SummaryLine.Kind.COST);
   }
 
-  private String basisOf(List<LineItem> ofLine, String basis) {
+  private Wording basisOf(List<LineItem> ofLine, Wording basis) {
     return ofLine.stream()
         .flatMap(item -> Optional.ofNullable(bases.get(item.code())).stream())
         .findFirst()
@@ -83,15 +85,15 @@ public final class SummaryBuilder {
         .flatMap(code -> Optional.ofNullable(sources.get(code)).stream())
         .filter(source -> !source.isEmpty())
         .forEach(named::add);
-    return new LineHead(head.line(), head.name(), String.join("; ", named));
+    return head.from(String.join("; ", named));
   }
 
-  public SummaryLine beside(LineHead head, List<LineItem> items, String basis) {
+  public SummaryLine beside(LineHead head, List<LineItem> items, Wording basis) {
     return add(head, items, basis, SummaryLine.Kind.BESIDE);
   }
 
   private SummaryLine add(
-      LineHead head, List<LineItem> items, String basis, SummaryLine.Kind kind) {
+      LineHead head, List<LineItem> items, Wording basis, SummaryLine.Kind kind) {
     BigDecimal amount = unit.zero().add(LineItem.sum(items));
     SummaryLine line = new SummaryLine(head, amount, basis, items, kind);
     lines.add(line);
@@ -103,30 +105,30 @@ public final class SummaryBuilder {
     List<LineItem> items = new ArrayList<>();
     plus.forEach(line -> items.add(from(line, line.amount())));
     minus.forEach(line -> items.add(from(line, line.amount().negate())));
-    return add(scheme.head(code), items, "computed", SummaryLine.Kind.TOTAL);
+    return add(scheme.head(code), items, Bases.COMPUTED, SummaryLine.Kind.TOTAL);
   }
 
   /** A figure made from others by a rate, with the rule in words as its one row. */
   public SummaryLine figure(LineHead head, BigDecimal amount, String how) {
     LineItem item = new LineItem("", "tax-summary", 0, day, how, amount, unit.zero(), amount);
-    return add(head, List.of(item), "computed", SummaryLine.Kind.BESIDE);
+    return add(head, List.of(item), Bases.COMPUTED, SummaryLine.Kind.BESIDE);
   }
 
   /** An estimate made from other lines by a rate, with the rule in words as its one row. */
   public SummaryLine estimate(LineHead head, BigDecimal amount, String how) {
     LineItem item = new LineItem("", "tax-summary", 0, day, how, amount, unit.zero(), amount);
-    return add(head, List.of(item), "estimate", SummaryLine.Kind.ESTIMATE);
+    return add(head, List.of(item), Bases.ESTIMATE, SummaryLine.Kind.ESTIMATE);
   }
 
   /** A line that a table of its own prints, such as a box of a tax return. */
-  public SummaryLine tabled(LineHead head, List<LineItem> items, String basis) {
+  public SummaryLine tabled(LineHead head, List<LineItem> items, Wording basis) {
     return add(head, items, basis, SummaryLine.Kind.TABLED);
   }
 
   /** A figure from other lines that a table of its own prints. */
   public SummaryLine tabled(LineHead head, BigDecimal amount, String how) {
     LineItem item = new LineItem("", "tax-summary", 0, day, how, amount, unit.zero(), amount);
-    return add(head, List.of(item), "computed", SummaryLine.Kind.TABLED);
+    return add(head, List.of(item), Bases.COMPUTED, SummaryLine.Kind.TABLED);
   }
 
   private LineItem from(SummaryLine line, BigDecimal amount) {

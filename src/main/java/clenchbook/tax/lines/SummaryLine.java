@@ -1,5 +1,6 @@
 package clenchbook.tax.lines;
 
+import clenchbook.tax.page.Wording;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param kind what it is
  */
 public record SummaryLine(
-    LineHead head, BigDecimal amount, String basis, List<LineItem> items, Kind kind) {
+    LineHead head, BigDecimal amount, Wording basis, List<LineItem> items, Kind kind) {
 
   /** What a line is. */
   public enum Kind {

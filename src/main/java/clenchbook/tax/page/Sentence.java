@@ -1,41 +1,38 @@
 package clenchbook.tax.page;
 
+import clenchbook.texts.Message;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * Something to say to the preparer: the English sentence, which is also what a translation is found
- * by, and what fills its gaps.
- *
- * @param english the sentence, with {@code {0}}, {@code {1}} and so on for its gaps
- * @param gaps what fills them, as it is to be printed
+ * English sentences of countries that have not been moved into the texts yet. It goes with the last
+ * of them.
  */
-public record Sentence(String english, List<String> gaps) {
-  /** Copies its list. */
-  public Sentence {
-    gaps = List.copyOf(gaps);
-  }
+public final class Sentence {
+  private static final Pattern GAP = Pattern.compile("\\{(\\d)}");
 
-  /** A sentence with these gaps filled. */
-  public static Sentence of(String english, String... gaps) {
-    return new Sentence(english, List.of(gaps));
-  }
+  private Sentence() {}
 
-  /** The sentence in English. */
-  public String inEnglish() {
-    return filled(english, UnaryOperator.identity());
-  }
-
-  /**
-   * The sentence in other words, which have the same gaps.
-   *
-   * @param written how what fills a gap is written in the language of these words
-   */
-  String filled(String words, UnaryOperator<String> written) {
-    String text = words;
-    for (int i = 0; i < gaps.size(); i++) {
-      text = text.replace("{" + i + "}", written.apply(gaps.get(i)));
+  /** A sentence with these gaps filled; numbers as the language writes them. */
+  public static Message of(String english, String... gaps) {
+    List<Object> pieces = new ArrayList<>();
+    Matcher gap = GAP.matcher(english);
+    int from = 0;
+    while (gap.find()) {
+      pieces.add(english.substring(from, gap.start()));
+      pieces.add(filled(gaps[Integer.parseInt(gap.group(1))]));
+      from = gap.end();
     }
-    return text;
+    pieces.add(english.substring(from));
+    return new Message("", pieces);
+  }
+
+  /** A whole number of up to four digits may be a year and stays. */
+  private static Object filled(String text) {
+    boolean number = text.matches("-?\\d+(\\.\\d+)?") && !text.matches("\\d{1,4}");
+    return number ? new BigDecimal(text) : text;
   }
 }

@@ -1,7 +1,6 @@
 /**
- * What the page for whoever prepares the return says, sentence by sentence, in English or in a
- * language of the country. Immutable and thread-safe. Start at {@link
- * clenchbook.tax.page.PageWords}.
+ * Words of the tax pages that also stand in files: there in English, on a page in the farrier's
+ * language. Immutable and thread-safe. Start at {@link clenchbook.tax.page.Wording}.
  */
 @NullMarked
 package clenchbook.tax.page;

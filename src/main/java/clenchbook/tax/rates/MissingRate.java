@@ -1,12 +1,11 @@
 package clenchbook.tax.rates;
 
-import clenchbook.tax.page.Sentence;
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -29,35 +28,25 @@ public record MissingRate(String table, String code, LocalDate day)
    * @param missing what is missing, in any order
    * @return by table
    */
-  public static List<Sentence> said(Collection<MissingRate> missing) {
+  public static List<Message> said(Collection<MissingRate> missing) {
     TreeMap<String, TreeSet<MissingRate>> byTable = new TreeMap<>();
     missing.forEach(
         rate -> byTable.computeIfAbsent(rate.table(), unused -> new TreeSet<>()).add(rate));
     return byTable.values().stream().map(MissingRate::sentence).toList();
   }
 
-  /** The same in English. */
-  public static List<String> sentences(Collection<MissingRate> missing) {
-    return said(missing).stream().map(Sentence::inEnglish).toList();
-  }
-
-  private static Sentence sentence(TreeSet<MissingRate> ofTable) {
+  private static Message sentence(TreeSet<MissingRate> ofTable) {
     String table = ofTable.first().table();
-    String days = join(ofTable.stream().map(rate -> rate.day().toString()));
-    String codes = join(ofTable.stream().map(MissingRate::code).filter(code -> !code.equals(ALL)));
+    List<LocalDate> days = each(ofTable.stream().map(MissingRate::day));
+    List<String> codes =
+        each(ofTable.stream().map(MissingRate::code).filter(code -> !code.equals(ALL)));
     return codes.isEmpty()
-        ? Sentence.of(
-            "the table rates/{0}.csv has no rows for {1}: no such figure is given; add them, with"
-                + " their source, to a rates folder beside the workbook",
-            table, days)
-        : Sentence.of(
-            "the table rates/{0}.csv has no rows for {1} ({2}): no such figure is given; add them,"
-                + " with their source, to a rates folder beside the workbook",
-            table, days, codes);
+        ? Message.of("tax.missing.table", table, days)
+        : Message.of("tax.missing.codes", table, days, codes);
   }
 
-  private static String join(Stream<String> words) {
-    return words.distinct().sorted().collect(Collectors.joining(", "));
+  private static <T> List<T> each(Stream<T> things) {
+    return things.distinct().sorted().toList();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package clenchbook.tax.rates;
 
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -22,6 +23,8 @@ import java.util.Optional;
  *     blank
  * @param section the place in that document; may be blank
  * @param checked the day on which somebody compared it with its source; empty where nobody has
+ * @param text the key of the text that pages say in place of the name, or of the value where that
+ *     is a word; blank where they say it as it stands
  * @param overlaid whether the row comes from the farrier's or accountant's own file rather than the
  *     program's
  */
@@ -36,7 +39,24 @@ public record Rate(
     String source,
     String section,
     Optional<LocalDate> checked,
+    String text,
     boolean overlaid) {
+
+  /** A row whose words stand for themselves in every language. */
+  public Rate(
+      String table,
+      String code,
+      String name,
+      String value,
+      RateUnit unit,
+      LocalDate from,
+      LocalDate to,
+      String source,
+      String section,
+      Optional<LocalDate> checked,
+      boolean overlaid) {
+    this(table, code, name, value, unit, from, to, source, section, checked, "", overlaid);
+  }
 
   /**
    * Refuses a blank code, value or source, an end before its beginning, and a value that its unit
@@ -114,14 +134,33 @@ public record Rate(
     return !day.isBefore(from) && !day.isAfter(to);
   }
 
-  /** The source, its section and how far it was checked, in one line to print beside a figure. */
+  /** The source, its section and how far it was checked, in one line, as files have it. */
   public String citation() {
-    StringBuilder text = new StringBuilder(source);
-    if (!section.isBlank()) {
-      text.append(", ").append(section);
-    }
-    text.append(checked.map(day -> " (checked " + day + ")").orElse(" (not checked)"));
-    return overlaid ? text.append(", from your own rates file").toString() : text.toString();
+    String standing = checked.map(day -> " (checked " + day + ")").orElse(" (not checked)");
+    return place() + standing + (overlaid ? ", from your own rates file" : "");
+  }
+
+  private String place() {
+    return section.isBlank() ? source : source + ", " + section;
+  }
+
+  /** The same for a page. */
+  public Message cited() {
+    Message cited =
+        checked
+            .map(day -> Message.of("tax.source.checked", place(), day))
+            .orElseGet(() -> Message.of("tax.source.notChecked", place()));
+    return overlaid ? Message.of("tax.source.own", cited) : cited;
+  }
+
+  /** What a page says: its text where it has one, else its name. */
+  public Message said() {
+    return text.isEmpty() ? Message.literal(name) : Message.of(text);
+  }
+
+  /** What a page says for a value that is words: its text where it has one, else the value. */
+  public Message saidValue() {
+    return text.isEmpty() ? Message.literal(value) : Message.of(text);
   }
 
   /** How far the row was compared with its source, as the source itself tells. */
@@ -132,6 +171,6 @@ public record Rate(
   /** The same row cut to the days from {@code first} to {@code last}, both inclusive. */
   Rate within(LocalDate first, LocalDate last) {
     return new Rate(
-        table, code, name, value, unit, first, last, source, section, checked, overlaid);
+        table, code, name, value, unit, first, last, source, section, checked, text, overlaid);
   }
 }

@@ -1,22 +1,24 @@
 package clenchbook.tax.rates;
 
+import clenchbook.texts.Message;
+
 /** How far a row of a rate table was compared with its source. */
 public enum Standing {
   /** The text of an official page, law or form was read. */
-  VERIFIED("verified", ""),
+  VERIFIED("verified", Message.NONE),
   /** A secondary page quotes the official figure. */
-  REPORTED("reported", ""),
+  REPORTED("reported", Message.NONE),
   /** A word of the trade and the heading it leads to: nobody's rule, open to change. */
-  PRACTICE("common practice", ""),
+  PRACTICE("common practice", Message.NONE),
   /** Read for an earlier year and taken to hold on; the later year's form or page was not seen. */
-  CARRIED_OVER("carried over", "carried over from the last year seen"),
+  CARRIED_OVER("carried over", Message.of("tax.standing.carriedOver")),
   /** Written down without a source. */
-  MEMORY("from memory", "from memory");
+  MEMORY("from memory", Message.of("tax.standing.memory"));
 
   private final String word;
-  private final String mark;
+  private final Message mark;
 
-  Standing(String word, String mark) {
+  Standing(String word, Message mark) {
     this.word = word;
     this.mark = mark;
   }
@@ -40,8 +42,8 @@ public enum Standing {
     return word;
   }
 
-  /** What stands beside a figure that rests on such a row; blank where nothing need be said. */
-  public String mark() {
+  /** What stands beside a figure that rests on such a row; nothing where nothing need be said. */
+  public Message mark() {
     return mark;
   }
 }

@@ -6,14 +6,21 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
+import clenchbook.tax.page.Wording;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
 /** Tax on sales and purchases by rate, as lines beside the summary that open to their rows. */
 public final class SalesTaxLines {
-  private static final String SALES = "invoices of the period, by their date";
-  private static final String PURCHASES = "purchases of the period, by their date";
+  private static final Wording SALES =
+      Wording.of("invoices of the period, by their date", "tax.basis.invoicesByDate");
+  private static final Wording PURCHASES =
+      Wording.of("purchases of the period, by their date", "tax.basis.purchasesByDate");
+
+  private static final Wording COMES_BACK =
+      Wording.of("Tax on purchases that comes back", "tax.line.comesBack");
 
   private final YearFigures figures;
   private final SummaryBuilder lines;
@@ -30,27 +37,27 @@ public final class SalesTaxLines {
 
   private void byRate() {
     TreeMap<String, List<LineItem>> byRate = new TreeMap<>();
+    TreeMap<String, Message> said = new TreeMap<>();
     for (Billed bill : figures.billed()) {
       if (bill.isIncome() && figures.period().holds(bill.date())) {
         bill.lines().stream()
             .filter(line -> !line.taxCode().isEmpty())
             .forEach(
-                line ->
-                    byRate
-                        .computeIfAbsent(name(line), unused -> new ArrayList<>())
-                        .add(LineItem.of("", bill, line)));
+                line -> {
+                  said.put(name(line), said(line));
+                  byRate
+                      .computeIfAbsent(name(line), unused -> new ArrayList<>())
+                      .add(LineItem.of("", bill, line));
+                });
       }
     }
-    byRate.forEach(this::rate);
+    byRate.forEach((name, items) -> rate(name, said.getOrDefault(name, Message.NONE), items));
     List<LineItem> bought =
         LineItem.within(figures.period(), VatPurchases.of(figures.input().book()));
     List<LineItem> back =
         bought.stream().filter(item -> item.tax().signum() != 0).map(SalesTaxLines::taxOf).toList();
     if (!back.isEmpty()) {
-      lines.beside(
-          new LineHead("tax on purchases", "Tax on purchases that comes back", "Purchases"),
-          back,
-          PURCHASES);
+      lines.beside(new LineHead("tax on purchases", COMES_BACK, "Purchases"), back, PURCHASES);
     }
   }
 
@@ -58,13 +65,26 @@ public final class SalesTaxLines {
     return line.taxCode() + " " + line.ratePercent().stripTrailingZeros().toPlainString() + " %";
   }
 
-  private void rate(String name, List<LineItem> items) {
+  private static Message said(BilledLine line) {
+    return Message.of("tax.line.rate", line.taxCode(), line.ratePercent().stripTrailingZeros());
+  }
+
+  private void rate(String name, Message said, List<LineItem> items) {
     lines.beside(
-        new LineHead("sales at " + name, "Sales at " + name + ", without tax", "Tax sheet"),
+        new LineHead(
+            "sales at " + name,
+            Wording.of("Sales at " + name + ", without tax", "tax.line.salesAt", said),
+            "Tax sheet"),
         items,
         SALES);
     List<LineItem> tax = items.stream().map(SalesTaxLines::taxOf).toList();
-    lines.beside(new LineHead("tax at " + name, "Tax charged at " + name, "Tax sheet"), tax, SALES);
+    lines.beside(
+        new LineHead(
+            "tax at " + name,
+            Wording.of("Tax charged at " + name, "tax.line.taxAt", said),
+            "Tax sheet"),
+        tax,
+        SALES);
   }
 
   /** The same row with its tax as what counts. */

@@ -1,9 +1,8 @@
 package clenchbook.tax.sales;
 
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -31,9 +30,9 @@ import java.util.stream.Stream;
  * @param passed the first month of the period at whose end the limit was passed
  * @param passes the month in which it will be passed at this pace; empty where it was passed, or
  *     will not be within two years
- * @param then what changes, in words; blank where the table does not say
+ * @param then the row that says what changes; empty where the table does not say
  * @param mark what must stand beside the limit where it or its period rests on memory or on an
- *     earlier year; blank for nothing
+ *     earlier year; none for nothing
  * @param thenMark the same beside what changes
  */
 public record TurnoverGauge(
@@ -44,9 +43,9 @@ public record TurnoverGauge(
     BigDecimal tolerated,
     Optional<YearMonth> passed,
     Optional<YearMonth> passes,
-    String then,
-    String mark,
-    String thenMark) {
+    Optional<Rate> then,
+    Message mark,
+    Message thenMark) {
   private static final int PACE_MONTHS = 3;
   private static final int LOOK_AHEAD = 24;
 
@@ -126,17 +125,17 @@ public record TurnoverGauge(
         tolerated,
         passed,
         passed.isPresent() ? Optional.empty() : pace.passes(limit.amount(), window),
-        with(limit, "then", month, rates).map(Rate::value).orElse(""),
+        with(limit, "then", month, rates),
         mark(Stream.of(Optional.of(limit), with(limit, "period", month, rates))),
         mark(Stream.of(with(limit, "then", month, rates))));
   }
 
-  private static String mark(Stream<Optional<Rate>> rows) {
+  private static Message mark(Stream<Optional<Rate>> rows) {
     return rows.flatMap(Optional::stream)
         .map(rate -> rate.standing().mark())
         .filter(mark -> !mark.isEmpty())
         .findFirst()
-        .orElse("");
+        .orElse(Message.NONE);
   }
 
   /** The row of the limit's own word, else the table's. */
@@ -198,52 +197,41 @@ public record TurnoverGauge(
     return turnover.movePointRight(2).divide(limit.amount(), 1, RoundingMode.HALF_UP);
   }
 
-  /** What it says, in a few sentences; the name of the limit and what follows are words of it. */
-  public List<Sentence> sentences() {
-    List<Sentence> sentences = new ArrayList<>();
-    sentences.add(Sentence.of(limit.name()));
+  /** What it says: the limit's name, how much of it is used, when it is passed, what follows. */
+  public Message said() {
+    List<Message> sentences = new ArrayList<>();
     sentences.add(
-        Sentence.of(
-            "{0} of {1} used, {2} %, from {3} to {4}.",
-            turnover.setScale(0, RoundingMode.HALF_UP).toPlainString(),
-            limit.value() + (mark.isEmpty() ? "" : " (" + mark + ")"),
-            percent().toPlainString(),
-            first.toString(),
-            last.toString()));
+        Message.of(
+            "tax.gauge.used",
+            limit.said(),
+            turnover.setScale(0, RoundingMode.HALF_UP),
+            mark.isEmpty() ? limit.amount() : Message.of("tax.marked", limit.amount(), mark),
+            percent(),
+            first,
+            last));
     sentences.add(when());
     if (tolerated.compareTo(limit.amount()) != 0) {
-      sentences.add(
-          Sentence.of(
-              "Tolerated within the year: up to {0}.",
-              tolerated.stripTrailingZeros().toPlainString()));
+      sentences.add(Message.of("tax.gauge.tolerated", tolerated.stripTrailingZeros()));
     }
-    if (!then.isEmpty()) {
-      sentences.add(Sentence.of("Then:"));
-      sentences.add(Sentence.of(then));
-      if (!thenMark.isEmpty()) {
-        sentences.add(Sentence.of("(" + thenMark + ")"));
-      }
-    }
-    return List.copyOf(sentences);
+    then.ifPresent(row -> sentences.add(Message.of("tax.gauge.then", marked(row))));
+    return Message.joined(" ", sentences);
   }
 
-  private Sentence when() {
+  /** What changes then, with what must stand beside it; nothing where the table does not say. */
+  public Message changes() {
+    return then.map(this::marked).orElse(Message.NONE);
+  }
+
+  private Message marked(Rate row) {
+    return thenMark.isEmpty()
+        ? row.saidValue()
+        : Message.of("tax.marked", row.saidValue(), thenMark);
+  }
+
+  private Message when() {
     return passed
-        .map(month -> Sentence.of("It was passed at the end of {0}.", month.toString()))
-        .or(
-            () ->
-                passes.map(
-                    month ->
-                        Sentence.of(
-                            "At the pace of the last months it is passed in {0}.",
-                            month.toString())))
-        .orElse(Sentence.of("At the pace of the last months it is not passed within two years."));
-  }
-
-  /** The same in one line: the limit's name, how much of it is used, when it is passed. */
-  public String said(PageWords words) {
-    List<String> said = words.say(sentences());
-    String rest = String.join(" ", said.subList(1, said.size()));
-    return said.get(0) + ": " + rest + (then.isEmpty() ? "" : ".");
+        .map(month -> Message.of("tax.gauge.passed", month))
+        .or(() -> passes.map(month -> Message.of("tax.gauge.passes", month)))
+        .orElse(Message.of("tax.gauge.never"));
   }
 }

@@ -1,5 +1,6 @@
 package clenchbook.tax.vehicle;
 
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
@@ -33,9 +34,16 @@ public enum DistanceUnit {
     return this == KM ? distance : distance.multiply(KM_PER_MILE);
   }
 
-  /** More than one of them. */
-  public String plural() {
-    return this == MILE ? "miles" : word;
+  /** A distance on a page, as {@code 12.5 km}. */
+  public Message far(BigDecimal distance) {
+    return this == MILE
+        ? Message.of("tax.distance.miles", distance)
+        : Message.of("tax.distance.km", distance);
+  }
+
+  /** What a page calls it in the column of units. */
+  public Message said() {
+    return this == MILE ? Message.of("tax.unit.mile") : Message.of("tax.unit.km");
   }
 
   /** One of them, as the setting has it. */

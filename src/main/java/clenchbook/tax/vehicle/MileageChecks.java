@@ -1,6 +1,7 @@
 package clenchbook.tax.vehicle;
 
 import clenchbook.book.Trip;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -16,6 +17,13 @@ import java.util.TreeMap;
  */
 public final class MileageChecks {
   private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
+  private static final Wording NO_DISTANCE =
+      Wording.of("no distance and no odometer: the trip counts as none", "tax.odd.noDistance");
+  private static final Wording ENDS_BELOW =
+      Wording.of("the odometer ends below its start", "tax.odd.endsBelow");
+  private static final Wording TOO_FAST =
+      Wording.of("too fast for the distance", "tax.odd.tooFast");
+  private static final Wording FAR = Wording.of("further in one day than is likely", "tax.odd.far");
 
   private final DistanceUnit unit;
   private final Optional<BigDecimal> furthestDay;
@@ -47,26 +55,20 @@ public final class MileageChecks {
 
   private void addSingle(Trip trip, List<MileageLog.Flag> flags) {
     if (trip.distance().isEmpty()) {
-      flags.add(flag(trip, "Distance", "no distance and no odometer: the trip counts as none", ""));
+      flags.add(flag(trip, "Distance", NO_DISTANCE, ""));
       return;
     }
     BigDecimal distance = trip.distance().get();
     if (distance.signum() < 0) {
-      flags.add(
-          flag(
-              trip, "Odometer end", "the odometer ends below its start", text(trip.odometerEnd())));
+      flags.add(flag(trip, "Odometer end", ENDS_BELOW, text(trip.odometerEnd())));
     }
     odometerDistance(trip)
         .filter(driven -> unit.miles(driven.subtract(distance)).abs().compareTo(tolerance) > 0)
         .ifPresent(
-            driven ->
-                flags.add(
-                    flag(trip, "Distance", "the odometer says " + plain(driven), plain(distance))));
+            driven -> flags.add(flag(trip, "Distance", odometerSays(driven), plain(distance))));
     trip.driveMin()
         .filter(minutes -> tooFast(distance, minutes))
-        .ifPresent(
-            minutes ->
-                flags.add(flag(trip, "Drive min", "too fast for the distance", plain(minutes))));
+        .ifPresent(minutes -> flags.add(flag(trip, "Drive min", TOO_FAST, plain(minutes))));
   }
 
   private static Optional<BigDecimal> odometerDistance(Trip trip) {
@@ -92,7 +94,7 @@ public final class MileageChecks {
       BigDecimal after = before.add(driven);
       days.put(trip.date(), after);
       if (isFar(after) && !isFar(before)) {
-        flags.add(flag(trip, "Distance", "further in one day than is likely", plain(driven)));
+        flags.add(flag(trip, "Distance", FAR, plain(driven)));
       }
     }
   }
@@ -124,15 +126,26 @@ public final class MileageChecks {
     if (unit.miles(step).abs().compareTo(tolerance) <= 0) {
       return;
     }
-    String what =
+    Wording what =
         step.signum() > 0
-            ? "a gap of " + plain(step) + " since the trip before"
-            : "an overlap of " + plain(step.negate()) + " with the trip before";
+            ? Wording.of(
+                "a gap of " + plain(step) + " since the trip before",
+                "tax.odd.gap",
+                step.stripTrailingZeros())
+            : Wording.of(
+                "an overlap of " + plain(step.negate()) + " with the trip before",
+                "tax.odd.overlap",
+                step.negate().stripTrailingZeros());
     flags.add(flag(trip, "Odometer start", what, plain(start)));
   }
 
-  private static MileageLog.Flag flag(Trip trip, String heading, String what, String value) {
+  private static MileageLog.Flag flag(Trip trip, String heading, Wording what, String value) {
     return new MileageLog.Flag(trip.source(), heading, what, value);
+  }
+
+  private static Wording odometerSays(BigDecimal driven) {
+    return Wording.of(
+        "the odometer says " + plain(driven), "tax.odd.odometerSays", driven.stripTrailingZeros());
   }
 
   private static String text(Optional<BigDecimal> value) {

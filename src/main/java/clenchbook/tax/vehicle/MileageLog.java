@@ -3,6 +3,7 @@ package clenchbook.tax.vehicle;
 import clenchbook.book.Names;
 import clenchbook.book.SourceRow;
 import clenchbook.book.Trip;
+import clenchbook.tax.page.Wording;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -37,7 +38,7 @@ public record MileageLog(
    * @param what what is odd
    * @param value the cell's value
    */
-  public record Flag(SourceRow source, String heading, String what, String value) {}
+  public record Flag(SourceRow source, String heading, Wording what, String value) {}
 
   /**
    * The trips of the period, by date and row, with their sums in the book's unit of distance and
@@ -56,7 +57,7 @@ public record MileageLog(
       total = total.add(sum(ofVehicle).max(span.orElse(BigDecimal.ZERO)));
       flags.addAll(checks.chain(ofVehicle));
     }
-    flags.sort(Comparator.comparing(Flag::source).thenComparing(Flag::what));
+    flags.sort(Comparator.comparing(Flag::source).thenComparing(flag -> flag.what().file()));
     return new MileageLog(trips, business, total, read, List.copyOf(flags));
   }
 

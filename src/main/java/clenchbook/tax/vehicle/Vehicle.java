@@ -2,6 +2,7 @@ package clenchbook.tax.vehicle;
 
 import clenchbook.book.Asset;
 import clenchbook.tax.lines.LineItem;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.year.Regime;
 import clenchbook.values.money.LargestRemainder;
 import clenchbook.values.money.MinorUnit;
@@ -25,9 +26,18 @@ public record Vehicle(
     MileageAllowance mileage,
     List<LineItem> actual,
     BigDecimal share,
-    String shareBasis,
+    Wording shareBasis,
     boolean byMileage) {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+  private static final Wording ALL_OF_IT =
+      Wording.of("all of it; a preparer sets the share", "tax.share.all");
+  private static final Wording BY_LOG =
+      Wording.of("business distance over all distance of the log", "tax.share.log");
+  private static final Wording BY_ASSETS =
+      Wording.of("Business use % of the vehicle in Assets", "tax.share.assets");
+  private static final Wording BY_DEFAULT =
+      Wording.of("default: all of it, for want of odometer readings", "tax.share.default");
 
   /** The vehicle both ways, and which one counts. */
   public static Vehicle of(
@@ -40,27 +50,24 @@ public record Vehicle(
     Share share =
         regime.codes().vehicleShared()
             ? Share.of(log, vehicles)
-            : new Share(BigDecimal.ONE, "all of it; a preparer sets the share");
+            : new Share(BigDecimal.ONE, ALL_OF_IT);
     List<LineItem> actual = counted(rows, share.factor(), regime, unit);
     return new Vehicle(mileage, actual, share.factor(), share.basis(), !mileage.items().isEmpty());
   }
 
   /** A business share and where it comes from. */
-  private record Share(BigDecimal factor, String basis) {
+  private record Share(BigDecimal factor, Wording basis) {
     public static Share of(MileageLog log, List<Asset> vehicles) {
       if (log.tellsShare()) {
         BigDecimal factor =
             log.business().divide(log.total(), MathContext.DECIMAL64).min(BigDecimal.ONE);
-        return new Share(factor, "business distance over all distance of the log");
+        return new Share(factor, BY_LOG);
       }
       Optional<BigDecimal> given =
           vehicles.stream().flatMap(asset -> asset.businessUsePercent().stream()).findFirst();
       return given
-          .map(
-              percent ->
-                  new Share(percent.divide(HUNDRED), "Business use % of the vehicle in Assets"))
-          .orElseGet(
-              () -> new Share(BigDecimal.ONE, "default: all of it, for want of odometer readings"));
+          .map(percent -> new Share(percent.divide(HUNDRED), BY_ASSETS))
+          .orElseGet(() -> new Share(BigDecimal.ONE, BY_DEFAULT));
     }
   }
 

@@ -6,7 +6,7 @@ import clenchbook.book.Purchase;
 import clenchbook.book.Trip;
 import clenchbook.jobs.Job;
 import clenchbook.jobs.Jobs;
-import clenchbook.tax.page.Sentence;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -94,30 +94,22 @@ public record Coverage(
   }
 
   /** What to say of it; empty where every month is covered and has a row. */
-  public List<Sentence> sentences() {
+  public List<Message> sentences() {
     if (covered == 0) {
-      return List.of(Sentence.of("The book has no rows from {0}.", period.text()));
+      return List.of(Message.of("tax.coverage.none", period.first(), period.last()));
     }
-    List<Sentence> sentences = new ArrayList<>();
+    List<Message> sentences = new ArrayList<>();
     if (!whole()) {
       sentences.add(
-          Sentence.of(
-              "This covers {0} of {1} months: the book's rows run from {2} to {3}.",
-              String.valueOf(covered),
-              String.valueOf(months),
-              first.orElseThrow().toString(),
-              last.orElseThrow().toString()));
+          Message.of(
+              "tax.coverage.part", covered, months, first.orElseThrow(), last.orElseThrow()));
       sentences.add(
-          Sentence.of(
-              months == 12
-                  ? "It is no whole year: profit, tax and estimates will change."
-                  : "It is no whole quarter: profit, tax and estimates will change."));
+          months == 12
+              ? Message.of("tax.coverage.noWholeYear")
+              : Message.of("tax.coverage.noWholeQuarter"));
     }
     if (!bare.isEmpty()) {
-      sentences.add(
-          Sentence.of(
-              "No row at all stands in the month that begins on {0}.",
-              String.join(", ", bare.stream().map(LocalDate::toString).toList())));
+      sentences.add(Message.of("tax.coverage.bare", bare.size(), bare));
     }
     return List.copyOf(sentences);
   }

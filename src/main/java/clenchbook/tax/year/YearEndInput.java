@@ -3,7 +3,6 @@ package clenchbook.tax.year;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.book.Book;
 import clenchbook.jobs.Jobs;
-import clenchbook.tax.page.Translations;
 import clenchbook.tax.rates.RateTables;
 import clenchbook.values.Period;
 import java.util.List;
@@ -18,7 +17,6 @@ import java.util.Optional;
  * @param quarter only this quarter of it, 1 to 4; empty for the whole year
  * @param rates the rate tables with any overlay
  * @param stock the stock's cost at both ends of the period; counts on the invoiced basis only
- * @param translations the page's sentences in other languages than English
  */
 public record YearEndInput(
     Jobs jobs,
@@ -26,8 +24,7 @@ public record YearEndInput(
     TaxYear taxYear,
     Optional<Integer> quarter,
     RateTables rates,
-    StockValue stock,
-    Translations translations) {
+    StockValue stock) {
   /** Copies its list. */
   public YearEndInput {
     register = List.copyOf(register);
@@ -35,7 +32,7 @@ public record YearEndInput(
 
   /** The same with another stock, for figures over other days. */
   public YearEndInput withStock(StockValue other) {
-    return new YearEndInput(jobs, register, taxYear, quarter, rates, other, translations);
+    return new YearEndInput(jobs, register, taxYear, quarter, rates, other);
   }
 
   /** The farrier's book. */

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import clenchbook.book.Asset;
 import clenchbook.jobs.WrittenBook;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.WrittenRates;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
@@ -148,7 +150,7 @@ class AssetsTest {
         asset("Asset: Van, Cost: 9000, Sold: 2026-06-30, Proceeds: 2000"),
         new BigDecimal("9000.00"),
         "vehicle",
-        new TakenByMileage(new BigDecimal(taken), unknown, ""));
+        new TakenByMileage(new BigDecimal(taken), Wording.literal(unknown), Message.NONE));
   }
 
   @Test
@@ -162,7 +164,8 @@ class AssetsTest {
   void miles_that_are_not_known_leave_both_open() {
     assertEquals(Optional.empty(), byMiles("0", "miles of 2024").remaining());
     assertEquals(Optional.empty(), byMiles("0", "miles of 2024").gain(YEAR));
-    assertEquals(false, new TakenByMileage(BigDecimal.ONE, "miles", "").known());
-    assertEquals(true, new TakenByMileage(BigDecimal.ONE, "", "").known());
+    assertEquals(
+        false, new TakenByMileage(BigDecimal.ONE, Wording.literal("miles"), Message.NONE).known());
+    assertEquals(true, new TakenByMileage(BigDecimal.ONE, Wording.NONE, Message.NONE).known());
   }
 }

@@ -7,6 +7,7 @@ import clenchbook.jobs.WrittenBook;
 import clenchbook.tax.journal.JournalEntry;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
+import clenchbook.tax.page.Bases;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.WrittenRates;
 import clenchbook.tax.year.TaxBasis;
@@ -24,8 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ExpensesTest {
   private static final Period YEAR =
       new Period(LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31));
-  private static final TaxBasis CASH = new TaxBasis(true, true, "cash");
-  private static final TaxBasis INVOICED = new TaxBasis(false, false, "invoiced");
+  private static final TaxBasis CASH = new TaxBasis(true, true, Bases.CASH);
+  private static final TaxBasis INVOICED = new TaxBasis(false, false, Bases.INVOICED);
   private static final RateLookup RATES =
       WrittenRates.lookup(
           "x/categories, insurance, word, insurance",

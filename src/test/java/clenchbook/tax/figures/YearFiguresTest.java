@@ -16,7 +16,8 @@ import clenchbook.tax.income.Income;
 import clenchbook.tax.income.IncomeLines;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
-import clenchbook.tax.page.Translations;
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.rates.WrittenRates;
@@ -93,10 +94,9 @@ class YearFiguresTest {
             new TaxYear(REGIME, 2026, YEAR, false),
             quarter,
             RATES,
-            StockValue.NONE,
-            Translations.NONE);
+            StockValue.NONE);
     RateLookup rates = new RateLookup(RATES);
-    TaxBasis basis = new TaxBasis(false, true, "invoiced");
+    TaxBasis basis = new TaxBasis(false, true, Bases.INVOICED);
     var billed = BilledBook.of(book.jobs(), register);
     Expenses expenses =
         Expenses.of(
@@ -107,7 +107,7 @@ class YearFiguresTest {
                 List.of(trip("2026-03-01", "7.00"), trip("2027-01-01", "1.00")), List.of()),
             List.of(trip("2026-02-02", "80.00")),
             BigDecimal.ONE,
-            "",
+            Wording.NONE,
             byMileage);
     return new YearFigures(
         input,

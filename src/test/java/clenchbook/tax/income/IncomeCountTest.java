@@ -10,7 +10,7 @@ import clenchbook.jobs.WrittenBook;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
-import clenchbook.tax.page.Translations;
+import clenchbook.tax.page.Bases;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.rates.WrittenRates;
@@ -32,8 +32,8 @@ import org.junit.jupiter.api.Test;
 class IncomeCountTest {
   private static final Period YEAR =
       new Period(LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31));
-  private static final TaxBasis CASH = new TaxBasis(true, true, "cash");
-  private static final TaxBasis INVOICED = new TaxBasis(false, false, "invoiced");
+  private static final TaxBasis CASH = new TaxBasis(true, true, Bases.CASH);
+  private static final TaxBasis INVOICED = new TaxBasis(false, false, Bases.INVOICED);
   private static final RateTables RATES =
       WrittenRates.tables(
           "x/lines, work, line, 1, Receipts",
@@ -77,8 +77,7 @@ class IncomeCountTest {
             new TaxYear(regime, 2026, YEAR, false),
             Optional.empty(),
             RATES,
-            StockValue.NONE,
-            Translations.NONE);
+            StockValue.NONE);
     LineScheme lines = new LineScheme(regime, YEAR.last(), new RateLookup(RATES));
     return Income.of(input, List.of(billed), YEAR, basis, lines, ONTO);
   }

@@ -10,7 +10,7 @@ import clenchbook.tax.billed.BilledBook;
 import clenchbook.tax.journal.JournalEntry;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
-import clenchbook.tax.page.Translations;
+import clenchbook.tax.page.Bases;
 import clenchbook.tax.rates.RateTables;
 import clenchbook.tax.rates.WrittenRates;
 import clenchbook.tax.year.Regime;
@@ -32,8 +32,8 @@ import org.junit.jupiter.api.Test;
 class IncomeTest {
   private static final Period YEAR =
       new Period(LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31));
-  private static final TaxBasis CASH = new TaxBasis(true, true, "cash");
-  private static final TaxBasis INVOICED = new TaxBasis(false, false, "invoiced");
+  private static final TaxBasis CASH = new TaxBasis(true, true, Bases.CASH);
+  private static final TaxBasis INVOICED = new TaxBasis(false, false, Bases.INVOICED);
   private static final RateTables RATES =
       WrittenRates.tables(
           "x/lines, work, line, 1, Receipts",
@@ -67,8 +67,7 @@ class IncomeTest {
             new TaxYear(regime, 2026, YEAR, false),
             Optional.empty(),
             RATES,
-            StockValue.NONE,
-            Translations.NONE);
+            StockValue.NONE);
     LineScheme lines =
         new LineScheme(regime, YEAR.last(), new clenchbook.tax.rates.RateLookup(RATES));
     return Income.of(
@@ -115,7 +114,7 @@ class IncomeTest {
     return income.parts().entrySet().stream()
         .map(
             part ->
-                part.getKey()
+                part.getKey().word()
                     + ": "
                     + part.getValue().stream()
                         .map(item -> item.net().toPlainString())

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import clenchbook.tax.lines.SummaryLine.Kind;
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.MissingRate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.WrittenRates;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
@@ -52,7 +55,7 @@ class SummaryBuilderTest {
         line.head().line(),
         line.head().name(),
         line.amount().toPlainString(),
-        line.basis(),
+        line.basis().file(),
         line.kind().toString());
   }
 
@@ -69,7 +72,7 @@ class SummaryBuilderTest {
                     item("vehicle", 6, "17"),
                     item("whatnot", 7, "19"),
                     item("old", 8, "23")),
-                "cash");
+                Bases.CASH);
     assertEquals(
         List.of(
             "gone Old 23.00 cash COST",
@@ -85,16 +88,16 @@ class SummaryBuilderTest {
   @Test
   void a_line_of_rows_stands_though_it_has_none() {
     SummaryBuilder builder = builder();
-    assertEquals("1 Receipts 0.00 cash ROWS", written(builder.rows("work", List.of(), "cash")));
-    assertEquals(List.of(), builder.costs(List.of(), "cash"));
+    assertEquals("1 Receipts 0.00 cash ROWS", written(builder.rows("work", List.of(), Bases.CASH)));
+    assertEquals(List.of(), builder.costs(List.of(), Bases.CASH));
     assertEquals(1, builder.lines().size());
   }
 
   @Test
   void a_total_adds_and_takes_away_whole_lines() {
     SummaryBuilder builder = builder();
-    SummaryLine work = builder.rows("work", List.of(item("work", 2, "100.50")), "cash");
-    List<SummaryLine> costs = builder.costs(List.of(item("insurance", 3, "40.25")), "cash");
+    SummaryLine work = builder.rows("work", List.of(item("work", 2, "100.50")), Bases.CASH);
+    List<SummaryLine> costs = builder.costs(List.of(item("insurance", 3, "40.25")), Bases.CASH);
     SummaryLine net = builder.total("net", List.of(work), costs);
     assertEquals("31 Profit 60.25 computed TOTAL", written(net));
     assertEquals(
@@ -109,11 +112,12 @@ class SummaryBuilderTest {
   @Test
   void an_explained_code_gives_its_line_another_basis_and_more_sources() {
     SummaryBuilder builder = builder();
-    builder.explain("phone", "half of it", "Phone rule");
-    builder.explain("dues", "half of it", "");
+    builder.explain("phone", Wording.literal("half of it"), "Phone rule");
+    builder.explain("dues", Wording.literal("half of it"), "");
     List<SummaryLine> lines =
         builder.costs(
-            List.of(item("dues", 2, "1"), item("phone", 3, "2"), item("meals", 4, "3")), "cash");
+            List.of(item("dues", 2, "1"), item("phone", 3, "2"), item("meals", 4, "3")),
+            Bases.CASH);
     assertEquals("24b Meals 3.00 cash COST", written(lines.get(0)));
     assertEquals("27b Other 3.00 half of it COST", written(lines.get(1)));
     assertEquals("a test (not checked); Phone rule", lines.get(1).head().source());
@@ -131,10 +135,10 @@ class SummaryBuilderTest {
     assertEquals("A Figure 5.00 computed TABLED", written(builder.tabled(head, five, "by rule")));
     assertEquals(
         "A Figure 5.00 cash TABLED",
-        written(builder.tabled(head, List.of(item("x", 2, "5.00")), "cash")));
+        written(builder.tabled(head, List.of(item("x", 2, "5.00")), Bases.CASH)));
     assertEquals(
         "A Figure 5.00 cash BESIDE",
-        written(builder.beside(head, List.of(item("x", 2, "5.00")), "cash")));
+        written(builder.beside(head, List.of(item("x", 2, "5.00")), Bases.CASH)));
     assertEquals("by rule", builder.lines().get(0).items().get(0).who());
     assertEquals(LAST, builder.lines().get(0).items().get(0).date());
   }
@@ -147,7 +151,7 @@ class SummaryBuilderTest {
             new SummaryLine(
                 new LineHead("1", "x", ""),
                 new BigDecimal("5"),
-                "cash",
+                Bases.CASH,
                 List.of(item("x", 2, "4.99")),
                 Kind.ROWS));
   }
@@ -182,7 +186,7 @@ class SummaryBuilderTest {
   @ParameterizedTest
   @CsvSource({"Form (from memory), from memory", "Form 2026, ''"})
   void a_heads_mark_says_how_its_number_was_found(String source, String mark) {
-    assertEquals(mark, new LineHead("1", "x", source).mark());
+    assertEquals(mark, InEnglish.said(new LineHead("1", "x", source).mark()));
   }
 
   @Test

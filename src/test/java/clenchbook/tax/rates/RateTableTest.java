@@ -3,6 +3,7 @@ package clenchbook.tax.rates;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -141,7 +142,11 @@ class RateTableTest {
                 + " given; add them, with their source, to a rates folder beside the workbook",
             "the table rates/x/other.csv has no rows for 2023-01-01: no such figure is given; add"
                 + " them, with their source, to a rates folder beside the workbook"),
-        MissingRate.sentences(lookup.missing()));
+        said(lookup.missing()));
+  }
+
+  private static List<String> said(List<MissingRate> missing) {
+    return MissingRate.said(missing).stream().map(InEnglish::filed).toList();
   }
 
   @Test
@@ -150,7 +155,7 @@ class RateTableTest {
         List.of(
             "the table rates/x/a.csv has no rows for 2023-01-01, 2024-01-01 (p, q): no such figure"
                 + " is given; add them, with their source, to a rates folder beside the workbook"),
-        MissingRate.sentences(
+        said(
             List.of(
                 new MissingRate("x/a", "q", day("2024-01-01")),
                 new MissingRate("x/a", "p", day("2024-01-01")),
@@ -256,7 +261,7 @@ class RateTableTest {
       String source, Standing standing, String word, String mark) {
     assertEquals(standing, Standing.of(source));
     assertEquals(word, standing.word());
-    assertEquals(mark, standing.mark());
+    assertEquals(mark, InEnglish.said(standing.mark()));
   }
 
   @Test

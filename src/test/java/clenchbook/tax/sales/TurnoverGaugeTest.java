@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.reading.rates.RateFiles;
-import clenchbook.tax.page.PageWords;
-import clenchbook.tax.page.Translations;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -20,8 +19,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** How much of a limit is used, and when it will be passed. */
 class TurnoverGaugeTest {
-  private static final PageWords ENGLISH = PageWords.of("en", Translations.NONE);
-
   private static final Period YEAR =
       new Period(LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31));
 
@@ -48,7 +45,7 @@ class TurnoverGaugeTest {
     assertEquals(new BigDecimal("66.7"), gauge.percent());
     assertEquals(Optional.of(YearMonth.of(2026, 10)), gauge.passes());
     assertEquals(Optional.empty(), gauge.passed());
-    assertTrue(gauge.said(ENGLISH).contains("passed in 2026-10"));
+    assertTrue(InEnglish.filed(gauge.said()).contains("passed in 2026-10"));
   }
 
   /** By hand: at 7,500 a month twelve months are 90,000, which is not above 90,000. */
@@ -74,7 +71,8 @@ class TurnoverGaugeTest {
     assertEquals(0, new BigDecimal("60500").compareTo(gauge.tolerated()));
     assertTrue(gauge.turnover().compareTo(gauge.tolerated()) < 0);
     assertEquals(Optional.of(YearMonth.of(2026, 5)), gauge.passed());
-    assertTrue(gauge.said(ENGLISH).contains("up to 60500"), gauge.said(ENGLISH));
+    assertTrue(
+        InEnglish.filed(gauge.said()).contains("up to 60500"), InEnglish.filed(gauge.said()));
   }
 
   /** kvk.nl: the small-business scheme counts the calendar year, so December starts no new one. */
@@ -100,7 +98,9 @@ class TurnoverGaugeTest {
   @Test
   void a_limit_from_memory_says_so() {
     TurnoverGauge gauge = gauges("nz", monthly("2026-01", "2026-06", "1000")).get(0);
-    assertTrue(gauge.said(ENGLISH).contains("60000 (from memory)"), gauge.said(ENGLISH));
+    assertTrue(
+        InEnglish.filed(gauge.said()).contains("60000 (from memory)"),
+        InEnglish.filed(gauge.said()));
   }
 
   @ParameterizedTest

@@ -3,9 +3,9 @@ package clenchbook.tax.sales;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.WrittenRates;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -36,7 +36,7 @@ class TurnoverLimitsTest {
   }
 
   private static String said(TurnoverGauge gauge) {
-    return String.join("|", gauge.sentences().stream().map(Sentence::inEnglish).toList());
+    return InEnglish.filed(gauge.said());
   }
 
   @ParameterizedTest
@@ -61,7 +61,7 @@ class TurnoverLimitsTest {
   void without_a_word_for_its_months_a_limit_counts_over_twelve_of_them() {
     TurnoverGauge gauge = gauge(turnover("2026-08 1"), "x/turnover, limit, money, 1000");
     assertEquals(YearMonth.of(2025, 9), gauge.first());
-    assertEquals("", gauge.then());
+    assertEquals(Optional.empty(), gauge.then());
     assertEquals(0, gauge.tolerated().compareTo(new BigDecimal("1000")));
   }
 
@@ -81,7 +81,13 @@ class TurnoverLimitsTest {
     assertEquals(
         List.of("1000 2026-01 ", "500 2025-01 tax from then"),
         gauges.stream()
-            .map(each -> each.limit().value() + " " + each.first() + " " + each.then())
+            .map(
+                each ->
+                    each.limit().value()
+                        + " "
+                        + each.first()
+                        + " "
+                        + InEnglish.filed(each.changes()))
             .toList());
   }
 
@@ -96,8 +102,8 @@ class TurnoverLimitsTest {
     assertEquals(Optional.of(YearMonth.of(2026, 2)), gauge.passed());
     assertEquals(Optional.empty(), gauge.passes());
     assertEquals(
-        "limit|1002 of 1000 used, 100.2 %, from 2026-01 to 2026-03."
-            + "|It was passed at the end of 2026-02.|Then:|tax is due",
+        "limit: 1002 of 1000 used, 100.2 %, from 2026-01 to 2026-03."
+            + " It was passed at the end of 2026-02. Then: tax is due.",
         said(gauge));
   }
 
@@ -167,10 +173,10 @@ class TurnoverLimitsTest {
             "x/turnover, tolerance, percent, 10",
             "x/turnover, then, word, tax, then, 2000-01-01, 2099-12-31, carried over");
     assertEquals(
-        "The limit|55 of 1000 (from memory) used, 5.5 %, from 2025-02 to 2026-01."
-            + "|At the pace of the last months it is not passed within two years."
-            + "|Tolerated within the year: up to 1100.|Then:|tax"
-            + "|(carried over from the last year seen)",
+        "The limit: 55 of 1000 (from memory) used, 5.5 %, from 2025-02 to 2026-01."
+            + " At the pace of the last months it is not passed within two years."
+            + " Tolerated within the year: up to 1100."
+            + " Then: tax (carried over from the last year seen).",
         said(gauge));
   }
 

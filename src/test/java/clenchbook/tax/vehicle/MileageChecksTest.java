@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import clenchbook.book.SourceRow;
 import clenchbook.book.Trip;
 import clenchbook.reading.rates.RateFiles;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -51,9 +53,15 @@ class MileageChecksTest {
         List.of(trips), YEAR, new MileageChecks(DistanceUnit.MILE, rates, YEAR.last()));
   }
 
+  /** A wording whose English page says what its file says. */
+  private static String alike(Wording what) {
+    assertEquals(what.file(), InEnglish.filed(what.said()));
+    return what.file();
+  }
+
   private static List<String> flags(Trip... trips) {
     return log(trips).flags().stream()
-        .map(flag -> flag.source().row() + " " + flag.what())
+        .map(flag -> flag.source().row() + " " + alike(flag.what()))
         .toList();
   }
 

@@ -61,7 +61,7 @@ class VehicleTest {
     List<LineItem> rows = List.of(row(2, "100.01"), row(3, "50.00"));
     Vehicle found = vehicle(book, rows);
     assertEquals(0, new BigDecimal("0.75").compareTo(found.share()));
-    assertEquals("business distance over all distance of the log", found.shareBasis());
+    assertEquals("business distance over all distance of the log", found.shareBasis().file());
     assertEquals(List.of("vehicle 2 75.01", "vehicle 3 37.50"), written(found.counted()));
     assertEquals(
         List.of("vehicle 2 75.01", "vehicle 3 37.50", "private 2 25.00", "private 3 12.50"),
@@ -75,7 +75,7 @@ class VehicleTest {
         new WrittenBook().asset("Asset: Van, Bought: 2024-01-01, Business use %: 50");
     Vehicle found = vehicle(book, List.of(row(2, "100.01"), row(3, "-50.01")));
     assertEquals(List.of("vehicle 2 50.01", "vehicle 3 -25.01"), written(found.actual()));
-    assertEquals("Business use % of the vehicle in Assets", found.shareBasis());
+    assertEquals("Business use % of the vehicle in Assets", found.shareBasis().file());
   }
 
   @Test
@@ -83,7 +83,7 @@ class VehicleTest {
     WrittenBook book = new WrittenBook().trip("Date: 2026-02-01, Distance: 750");
     Vehicle found = vehicle(book, List.of(row(2, "100.00")));
     assertEquals(List.of("vehicle 2 100.00"), written(found.actual()));
-    assertEquals("default: all of it, for want of odometer readings", found.shareBasis());
+    assertEquals("default: all of it, for want of odometer readings", found.shareBasis().file());
   }
 
   @Test
@@ -100,7 +100,7 @@ class VehicleTest {
             whole,
             CENTS);
     assertEquals(List.of("vehicle 2 100.00"), written(found.counted()));
-    assertEquals("all of it; a preparer sets the share", found.shareBasis());
+    assertEquals("all of it; a preparer sets the share", found.shareBasis().file());
   }
 
   @Test

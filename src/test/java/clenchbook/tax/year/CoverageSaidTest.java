@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.jobs.WrittenBook;
-import clenchbook.tax.page.Sentence;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Period;
 import java.time.LocalDate;
 import java.util.List;
@@ -26,7 +26,7 @@ class CoverageSaidTest {
   }
 
   private static List<String> said(Coverage found) {
-    return found.sentences().stream().map(Sentence::inEnglish).toList();
+    return found.sentences().stream().map(InEnglish::filed).toList();
   }
 
   @Test
@@ -63,7 +63,7 @@ class CoverageSaidTest {
     assertTrue(found.whole());
     assertEquals(List.of(LocalDate.of(2026, 2, 1), LocalDate.of(2026, 3, 1)), found.bare());
     assertEquals(
-        List.of("No row at all stands in the month that begins on 2026-02-01, 2026-03-01."),
+        List.of("No row at all stands in the months that begin on 2026-02-01, 2026-03-01."),
         said(found));
     assertEquals(List.of(), of("2026-01-01", "2026-02-28", "2026-03-31").bare());
   }

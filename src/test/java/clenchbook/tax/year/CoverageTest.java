@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.jobs.WrittenBook;
-import clenchbook.tax.page.Sentence;
+import clenchbook.texts.InEnglish;
 import clenchbook.values.Period;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -88,6 +88,6 @@ class CoverageTest {
   }
 
   private static String said(Coverage found) {
-    return found.sentences().stream().map(Sentence::inEnglish).collect(Collectors.joining(" "));
+    return found.sentences().stream().map(InEnglish::filed).collect(Collectors.joining(" "));
   }
 }

@@ -3,6 +3,7 @@ package clenchbook.tax.jurisdiction.au;
 import clenchbook.reports.blocks.FigureTable;
 import clenchbook.tax.expenses.CategoryMap;
 import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.income.IncomePart;
 import clenchbook.tax.jurisdiction.BusinessDay;
 import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.jurisdiction.TaxTable;
@@ -11,9 +12,11 @@ import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.InputTax;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -74,10 +77,10 @@ final class ActivityStatement {
     return figures.input().taxYear().quarter(quarter);
   }
 
-  private String basis(String code) {
+  private Wording basis(String code) {
     boolean cash =
         code.equals("gst on purchases") ? figures.basis().cashCost() : figures.basis().cashIncome();
-    return cash ? "when received or paid" : "by the day of the invoice";
+    return Wording.literal(cash ? "when received or paid" : "by the day of the invoice");
   }
 
   private List<LineItem> items(String code, int quarter) {
@@ -94,7 +97,7 @@ final class ActivityStatement {
   }
 
   private List<LineItem> sales(Period period) {
-    List<LineItem> tips = figures.income().parts().getOrDefault("tips", List.of());
+    List<LineItem> tips = figures.income().parts().getOrDefault(IncomePart.TIPS, List.of());
     return LineItem.within(period, LineItem.of("turnover", figures.income().items())).stream()
         .filter(item -> !tips.contains(item))
         .toList();
@@ -125,7 +128,7 @@ final class ActivityStatement {
       }
     }
     return TaxTable.byQuarter(
-            "Activity statements",
+            Message.literal("Activity statements"),
             new FigureTable(
                 "activity-statement",
                 List.of("quarter", "from", "to", "due", "label", "name", "amount", "whole_dollars"),

@@ -9,11 +9,12 @@ import clenchbook.tax.jurisdiction.NamedRates;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.texts.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,8 +46,9 @@ public final class AuJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public Optional<String> mileageWay() {
-    return Optional.of("cents per kilometre");
+  public Optional<Wording> mileageWay() {
+    return Optional.of(
+        new Wording("cents per kilometre", Message.literal("Vehicle by cents per kilometre")));
   }
 
   @Override
@@ -88,14 +90,14 @@ public final class AuJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
+  public List<Message> notes(YearFigures figures, RateLookup rates) {
     YearEndInput input = figures.input();
     return new AuNotes(figures, new AuVehicles(input, rates), rates)
         .all(simplified(input, figures.vehicle().byMileage(), rates));
   }
 
   @Override
-  public List<Sentence> notComputed(YearFigures figures) {
+  public List<Message> notComputed(YearFigures figures) {
     return AuNotes.NOT_COMPUTED;
   }
 }

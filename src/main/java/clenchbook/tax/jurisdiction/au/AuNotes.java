@@ -9,6 +9,7 @@ import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,7 +17,7 @@ import java.util.List;
 
 /** What an Australian preparer should look at. */
 final class AuNotes {
-  static final List<Sentence> NOT_COMPUTED =
+  static final List<Message> NOT_COMPUTED =
       List.of(
           Sentence.of(
               "Income tax, Medicare levy, the small business income tax offset and PAYG"
@@ -29,7 +30,7 @@ final class AuNotes {
   private final YearFigures figures;
   private final AuVehicles vehicles;
   private final RateLookup rates;
-  private final List<Sentence> notes = new ArrayList<>();
+  private final List<Message> notes = new ArrayList<>();
 
   AuNotes(YearFigures figures, AuVehicles vehicles, RateLookup rates) {
     this.figures = figures;
@@ -37,7 +38,7 @@ final class AuNotes {
     this.rates = rates;
   }
 
-  List<Sentence> all(AuAssets assets) {
+  List<Message> all(AuAssets assets) {
     gst();
     vehicle();
     assets(assets);

@@ -6,6 +6,8 @@ import clenchbook.tax.jurisdiction.CapitalItems;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.year.StockValue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -37,7 +39,7 @@ final class AuSummary {
   }
 
   private SummaryLine costOfSales() {
-    String basis = figures.basis().costWord();
+    Wording basis = figures.basis().costWord();
     List<LineItem> bought = new ArrayList<>();
     figures.goods().forEach(item -> bought.add(item.on("purchases")));
     bought.addAll(LineItem.of("purchases", figures.expenses().items()));
@@ -64,7 +66,7 @@ final class AuSummary {
             amount,
             figures.unit().zero(),
             amount);
-    return lines.rows(code, amount.signum() == 0 ? List.of() : List.of(item), "moving average");
+    return lines.rows(code, amount.signum() == 0 ? List.of() : List.of(item), Bases.MOVING_AVERAGE);
   }
 
   private List<LineItem> costs() {

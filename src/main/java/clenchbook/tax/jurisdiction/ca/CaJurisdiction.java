@@ -11,11 +11,11 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.InputTax;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.texts.Message;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -98,13 +98,13 @@ public final class CaJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
+  public List<Message> notes(YearFigures figures, RateLookup rates) {
     return new CaNotes(figures, rates)
         .all(new GstByProvince(figures, rates), classes(figures.input(), rates));
   }
 
   @Override
-  public List<Sentence> notComputed(YearFigures figures) {
+  public List<Message> notComputed(YearFigures figures) {
     return CaNotes.NOT_COMPUTED;
   }
 

@@ -6,6 +6,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -13,7 +14,7 @@ import java.util.List;
 
 /** What a Canadian preparer should look at. */
 final class CaNotes {
-  static final List<Sentence> NOT_COMPUTED =
+  static final List<Message> NOT_COMPUTED =
       List.of(
           Sentence.of("Income tax, pension contributions, instalments"),
           Sentence.of(
@@ -24,14 +25,14 @@ final class CaNotes {
 
   private final YearFigures figures;
   private final RateLookup rates;
-  private final List<Sentence> notes = new ArrayList<>();
+  private final List<Message> notes = new ArrayList<>();
 
   CaNotes(YearFigures figures, RateLookup rates) {
     this.figures = figures;
     this.rates = rates;
   }
 
-  List<Sentence> all(GstByProvince provinces, CcaClasses classes) {
+  List<Message> all(GstByProvince provinces, CcaClasses classes) {
     basis();
     gst(provinces);
     vehicle();
@@ -126,7 +127,7 @@ final class CaNotes {
           Sentence.of(
               "The log lacks an odometer reading at the beginning or the end of the year; the share"
                   + " rests on {0}.",
-              figures.vehicle().shareBasis()));
+              figures.vehicle().shareBasis().file()));
     }
   }
 

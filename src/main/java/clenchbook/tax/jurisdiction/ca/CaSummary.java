@@ -6,6 +6,8 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.year.StockValue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -48,7 +50,7 @@ final class CaSummary {
   }
 
   private SummaryLine costOfGoods() {
-    String basis = figures.basis().costWord();
+    Wording basis = figures.basis().costWord();
     List<LineItem> bought = new ArrayList<>();
     figures.goods().forEach(item -> bought.add(item.on("purchases")));
     bought.addAll(LineItem.of("purchases", figures.expenses().items()));
@@ -68,7 +70,7 @@ final class CaSummary {
     return lines.total("cost of goods", plus, minus);
   }
 
-  private void addHired(List<SummaryLine> plus, List<LineItem> hired, String basis) {
+  private void addHired(List<SummaryLine> plus, List<LineItem> hired, Wording basis) {
     if (!hired.isEmpty()) {
       plus.add(lines.rows(CONTRACTED, hired, basis));
     }
@@ -79,7 +81,7 @@ final class CaSummary {
     BigDecimal zero = figures.unit().zero();
     LineItem item =
         new LineItem(code, "tax-summary", 0, figures.period().last(), how, amount, zero, amount);
-    return lines.rows(code, amount.signum() == 0 ? List.of() : List.of(item), "moving average");
+    return lines.rows(code, amount.signum() == 0 ? List.of() : List.of(item), Bases.MOVING_AVERAGE);
   }
 
   private List<LineItem> costs() {

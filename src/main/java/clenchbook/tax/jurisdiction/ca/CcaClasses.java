@@ -9,6 +9,7 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.TaxYear;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
@@ -184,8 +185,9 @@ final class CcaClasses {
               one.year().terminalLoss().toPlainString()));
     }
     return TaxTable.asIs(
-            "Classes of capital cost allowance (estimate: the most, if the most was claimed"
-                + " before)",
+            Message.literal(
+                "Classes of capital cost allowance (estimate: the most, if the most was claimed"
+                    + " before)"),
             new FigureTable(
                 "cca",
                 List.of(

@@ -7,6 +7,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,7 +98,7 @@ final class GstByProvince {
               row.differs() ? "yes" : "no"));
     }
     return TaxTable.asIs(
-            "GST/HST by the province of the work",
+            Message.literal("GST/HST by the province of the work"),
             new FigureTable(
                 "gst-by-province",
                 List.of(

@@ -8,8 +8,10 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.SalesTaxLines;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,7 +86,8 @@ final class GstReturn {
     lines
         .scheme()
         .find(TABLE, code)
-        .ifPresent(head -> lines.tabled(named(head), items, "by the day of the invoice"));
+        .ifPresent(
+            head -> lines.tabled(named(head), items, Wording.literal("by the day of the invoice")));
     return figures.unit().zero().add(LineItem.sum(items));
   }
 
@@ -114,7 +117,7 @@ final class GstReturn {
                                       line.amount().toPlainString()))));
     }
     return TaxTable.asIs(
-            "GST/HST return",
+            Message.literal("GST/HST return"),
             new FigureTable("gst-return", List.of("line", "name", "amount"), rows))
         .placedOnPage();
   }

@@ -12,8 +12,11 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Bases;
 import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -83,7 +86,8 @@ final class AdvanceReturns {
   void addTo(SummaryBuilder lines) {
     for (int quarter : quarters()) {
       AdvanceReturn made = of(quarter);
-      String sold = byReceipts(figures) ? "when received" : "by the day of the invoice";
+      Wording sold =
+          byReceipts(figures) ? Bases.WHEN_RECEIVED : Wording.literal("by the day of the invoice");
       add(lines, quarter, AdvanceReturn.STANDARD, made.base(AdvanceReturn.STANDARD), sold);
       add(lines, quarter, AdvanceReturn.REDUCED, made.base(AdvanceReturn.REDUCED), sold);
       List<LineItem> other = made.base(AdvanceReturn.OTHER);
@@ -94,13 +98,18 @@ final class AdvanceReturns {
       if (!exempt.isEmpty()) {
         add(lines, quarter, AdvanceReturn.EXEMPT, exempt, sold);
       }
-      add(lines, quarter, "input tax", made.inputTax(), "by the day of the purchase");
-      add(lines, quarter, "payable", made.payable(), "computed");
+      add(
+          lines,
+          quarter,
+          "input tax",
+          made.inputTax(),
+          Wording.literal("by the day of the purchase"));
+      add(lines, quarter, "payable", made.payable(), Bases.COMPUTED);
     }
   }
 
   private void add(
-      SummaryBuilder lines, int quarter, String code, List<LineItem> items, String basis) {
+      SummaryBuilder lines, int quarter, String code, List<LineItem> items, Wording basis) {
     lines
         .scheme()
         .find(TABLE, code)
@@ -134,7 +143,7 @@ final class AdvanceReturns {
       }
     }
     return TaxTable.byQuarter(
-            "VAT advance returns",
+            Message.literal("VAT advance returns"),
             new FigureTable(
                 "advance-return",
                 List.of("quarter", "from", "to", "due", "code", "name", "amount", "tax"),

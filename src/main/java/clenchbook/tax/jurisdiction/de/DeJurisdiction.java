@@ -19,7 +19,7 @@ import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.LineScheme;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.InputTax;
 import clenchbook.tax.sales.Turnover;
@@ -27,6 +27,7 @@ import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxBasis;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.texts.Message;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -92,8 +93,9 @@ public final class DeJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public Optional<String> mileageWay() {
-    return Optional.of("money for a kilometre");
+  public Optional<Wording> mileageWay() {
+    return Optional.of(
+        new Wording("money for a kilometre", Message.literal("Vehicle by money for a kilometre")));
   }
 
   @Override
@@ -203,14 +205,14 @@ public final class DeJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
+  public List<Message> notes(YearFigures figures, RateLookup rates) {
     SmallBusiness small = SmallBusiness.of(figures.input().book(), figures.billed(), rates);
     return new DeNotes(figures, new DeVehicles(figures.input(), rates), small, rates)
         .all(returns(figures, rates).elsewhere());
   }
 
   @Override
-  public List<Sentence> notComputed(YearFigures figures) {
+  public List<Message> notComputed(YearFigures figures) {
     return DeNotes.NOT_COMPUTED;
   }
 

@@ -3,11 +3,13 @@ package clenchbook.tax.jurisdiction.de;
 import clenchbook.book.PaymentKind;
 import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.figures.YearFigures;
+import clenchbook.tax.income.IncomePart;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -17,7 +19,7 @@ import java.util.Optional;
 
 /** What a German preparer should look at. */
 final class DeNotes {
-  static final List<Sentence> NOT_COMPUTED =
+  static final List<Message> NOT_COMPUTED =
       List.of(
           Sentence.of("Income tax, trade tax, social insurance"),
           Sentence.of(
@@ -32,7 +34,7 @@ final class DeNotes {
   private final DeVehicles vehicles;
   private final SmallBusiness small;
   private final RateLookup rates;
-  private final List<Sentence> notes = new ArrayList<>();
+  private final List<Message> notes = new ArrayList<>();
 
   DeNotes(YearFigures figures, DeVehicles vehicles, SmallBusiness small, RateLookup rates) {
     this.figures = figures;
@@ -41,7 +43,7 @@ final class DeNotes {
     this.rates = rates;
   }
 
-  List<Sentence> all(BigDecimal elsewhere) {
+  List<Message> all(BigDecimal elsewhere) {
     if (small.inYear(figures.input().taxYear().year())) {
       notes.add(
           Sentence.of(
@@ -106,7 +108,7 @@ final class DeNotes {
                   + " price, and VAT is due within them. Ask the preparer.",
               tips.toPlainString()));
     }
-    List<LineItem> held = figures.income().parts().getOrDefault("matched with no bill", List.of());
+    List<LineItem> held = figures.income().parts().getOrDefault(IncomePart.NO_BILL, List.of());
     if (!held.isEmpty()) {
       notes.add(
           Sentence.of(

@@ -6,6 +6,8 @@ import clenchbook.tax.jurisdiction.CapitalItems;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Bases;
+import clenchbook.tax.page.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -48,17 +50,17 @@ final class DeSummary {
 
   private List<SummaryLine> income(List<LineItem> sold) {
     List<SummaryLine> made = new ArrayList<>();
-    String basis = figures.basis().word();
+    Wording basis = figures.basis().word();
     for (String code : List.of(DeIncomeLines.SMALL, DeIncomeLines.TAXED, DeIncomeLines.UNTAXED)) {
       add(made, code, LineItem.of(code, figures.income().items()), basis);
     }
     add(made, "vat received", vatReceived(), basis);
-    add(made, "vat refunded", refunded(), "when received");
-    add(made, "asset sales", sold, "when sold");
+    add(made, "vat refunded", refunded(), Bases.WHEN_RECEIVED);
+    add(made, "asset sales", sold, Bases.WHEN_SOLD);
     return made;
   }
 
-  private void add(List<SummaryLine> made, String code, List<LineItem> items, String basis) {
+  private void add(List<SummaryLine> made, String code, List<LineItem> items, Wording basis) {
     if (!items.isEmpty()) {
       made.add(lines.rows(code, items, basis));
     }

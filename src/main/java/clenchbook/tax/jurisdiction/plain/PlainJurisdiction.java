@@ -13,6 +13,7 @@ import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.VatPeriod;
 import clenchbook.tax.sales.VatPurchases;
 import clenchbook.tax.year.Regime;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +46,8 @@ public final class PlainJurisdiction implements Jurisdiction {
 
   @Override
   public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
-    return List.of(TaxTable.asIs("Tax on purchases that comes back", inputTax(figures)));
+    return List.of(
+        TaxTable.asIs(Message.literal("Tax on purchases that comes back"), inputTax(figures)));
   }
 
   /** The tax on purchases that comes back, by quarter. */
@@ -69,7 +71,7 @@ public final class PlainJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
+  public List<Message> notes(YearFigures figures, RateLookup rates) {
     return List.of(
         Sentence.of(
             "No country's rules are applied: no depreciation, no private share, no limits. A"
@@ -77,7 +79,7 @@ public final class PlainJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<Sentence> notComputed(YearFigures figures) {
+  public List<Message> notComputed(YearFigures figures) {
     return List.of(
         Sentence.of("Depreciation, private shares and limits of any country"),
         Sentence.of("Every tax"));

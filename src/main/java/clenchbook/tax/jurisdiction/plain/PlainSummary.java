@@ -4,6 +4,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.year.StockValue;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -21,7 +22,7 @@ final class PlainSummary {
   }
 
   void build() {
-    String basis = figures.basis().word();
+    Wording basis = figures.basis().word();
     List<SummaryLine> income = new ArrayList<>();
     for (String code : List.of("turnover", "tips", "refunds")) {
       income.add(lines.rows(code, LineItem.of(code, figures.income().items()), basis));

@@ -3,6 +3,7 @@ package clenchbook.tax.jurisdiction.uk;
 import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.TaxYear;
+import clenchbook.texts.Message;
 import java.util.stream.IntStream;
 
 /** The quarterly updates of Making Tax Digital for Income Tax, and when they are due. */
@@ -21,7 +22,7 @@ final class QuarterlyUpdates {
   static Quarters of(TaxYear year, RateLookup rates) {
     return new Quarters(
         "quarterly-updates",
-        "Quarterly updates, each from the year's first day",
+        Message.literal("Quarterly updates, each from the year's first day"),
         true,
         IntStream.rangeClosed(1, 4).mapToObj(quarter -> due(year, quarter, rates)).toList());
   }

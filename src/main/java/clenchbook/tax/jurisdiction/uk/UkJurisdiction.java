@@ -13,13 +13,14 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.jurisdiction.TextFile;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.util.List;
@@ -62,8 +63,9 @@ public final class UkJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public Optional<String> mileageWay() {
-    return Optional.of("simplified mileage");
+  public Optional<Wording> mileageWay() {
+    return Optional.of(
+        new Wording("simplified mileage", Message.literal("Vehicle by simplified mileage")));
   }
 
   /** Gifts and entertaining never count; both are listed (ITTOIA 2005 s.45). */
@@ -129,12 +131,12 @@ public final class UkJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
+  public List<Message> notes(YearFigures figures, RateLookup rates) {
     return UkNotes.of(figures, rates);
   }
 
   @Override
-  public List<Sentence> notComputed(YearFigures figures) {
+  public List<Message> notComputed(YearFigures figures) {
     return UkNotes.NOT_COMPUTED;
   }
 }

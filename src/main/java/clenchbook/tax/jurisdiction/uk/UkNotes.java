@@ -8,6 +8,7 @@ import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.TaxYear;
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,13 +26,13 @@ final class UkNotes {
     this.rates = rates;
   }
 
-  static final List<Sentence> NOT_COMPUTED =
+  static final List<Message> NOT_COMPUTED =
       List.of(
           Sentence.of("Income tax, student loans, other income; Class 2, which is voluntary"),
           Sentence.of("Capital allowances and the trading allowance: named in the annex"),
           Sentence.of("Use of the home, and which flat rate of VAT applies"));
 
-  static List<Sentence> of(YearFigures figures, RateLookup rates) {
+  static List<Message> of(YearFigures figures, RateLookup rates) {
     UkNotes notes = new UkNotes(figures, rates);
     notes.vehicle();
     notes.gifts();

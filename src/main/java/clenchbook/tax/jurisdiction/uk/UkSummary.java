@@ -7,6 +7,7 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.StockValue;
 import java.math.BigDecimal;
@@ -28,7 +29,7 @@ final class UkSummary {
   }
 
   void build() {
-    String basis = figures.basis().word();
+    Wording basis = figures.basis().word();
     SummaryLine turnover =
         lines.rows("turnover", LineItem.of("turnover", figures.income().items()), basis);
     SummaryLine other = lines.rows("other income", proceeds(), figures.basis().costWord());

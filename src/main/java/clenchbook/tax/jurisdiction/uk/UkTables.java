@@ -9,6 +9,7 @@ import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.TaxYear;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -29,12 +30,14 @@ final class UkTables {
   List<TaxTable> all(List<SummaryLine> summary) {
     return List.of(
         TaxTable.byPeriod(
-                "VAT by period",
+                Message.literal("VAT by period"),
                 new VatTable(figures, rates).table(),
                 List.of("1", "4", "5", "6", "7"))
             .placedOnPage(),
-        TaxTable.asIs("Twelve months' turnover and the registration threshold", turnover()),
-        TaxTable.asIs("The same in the boxes of the short form", shortForm(summary)),
+        TaxTable.asIs(
+            Message.literal("Twelve months' turnover and the registration threshold"), turnover()),
+        TaxTable.asIs(
+            Message.literal("The same in the boxes of the short form"), shortForm(summary)),
         paymentsOnAccount(),
         NamedRates.of(figures, rates, "uk/allowances", "uk/national-insurance"));
   }
@@ -49,7 +52,7 @@ final class UkTables {
     addPayment(rows, "second payment", year.year(), "half of the bill of the year before");
     addPayment(rows, "balance", year.year() + 1, "what is left of this year's bill");
     return TaxTable.asIs(
-            "Payments on account of this tax year",
+            Message.literal("Payments on account of this tax year"),
             new FigureTable(
                 "payments-on-account", List.of("payment", "due", "how_much", "source"), rows))
         .placedOnPage()

@@ -5,6 +5,7 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.sales.SalesTaxLines;
 import clenchbook.tax.sales.VatPurchases;
 import clenchbook.values.Period;
@@ -15,8 +16,9 @@ import java.util.List;
  * The boxes of the VAT return on the standard method, period by period, each opening to its rows.
  */
 final class VatLines {
-  private static final String SALES = "invoices of the period, by their date";
-  private static final String PURCHASES = "purchases of the period, by their date";
+  private static final Wording SALES = Wording.literal("invoices of the period, by their date");
+  private static final Wording PURCHASES =
+      Wording.literal("purchases of the period, by their date");
 
   private final YearFigures figures;
   private final SummaryBuilder lines;
@@ -52,7 +54,7 @@ final class VatLines {
   }
 
   private SummaryLine box(
-      Period period, String box, String name, List<LineItem> items, String basis) {
+      Period period, String box, String name, List<LineItem> items, Wording basis) {
     return lines.tabled(head(period, box, name), items, basis);
   }
 

@@ -4,10 +4,12 @@ import clenchbook.book.Asset;
 import clenchbook.book.Names;
 import clenchbook.book.Trip;
 import clenchbook.tax.assets.TakenByMileage;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
+import clenchbook.texts.Message;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -136,7 +138,7 @@ final class MileageBasis {
         miles.entrySet().stream()
             .map(entry -> money.round(entry.getValue().multiply(entry.getKey().amount())))
             .reduce(money.zero(), BigDecimal::add);
-    return new TakenByMileage(amount, "", remark(vehicle, own));
+    return new TakenByMileage(amount, Wording.NONE, Message.literal(remark(vehicle, own)));
   }
 
   private static String remark(Asset vehicle, List<Trip> own) {
@@ -156,6 +158,6 @@ final class MileageBasis {
   }
 
   private TakenByMileage unknown(String why) {
-    return new TakenByMileage(money.zero(), why, "");
+    return new TakenByMileage(money.zero(), Wording.literal(why), Message.NONE);
   }
 }

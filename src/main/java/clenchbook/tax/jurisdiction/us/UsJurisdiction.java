@@ -11,13 +11,14 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.Sentence;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearEndInput;
+import clenchbook.texts.Message;
 import clenchbook.values.money.MinorUnit;
 import java.util.List;
 import java.util.Map;
@@ -65,8 +66,9 @@ public final class UsJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public Optional<String> mileageWay() {
-    return Optional.of("standard mileage");
+  public Optional<Wording> mileageWay() {
+    return Optional.of(
+        new Wording("standard mileage", Message.literal("Vehicle by standard mileage")));
   }
 
   @Override
@@ -115,7 +117,7 @@ public final class UsJurisdiction implements Jurisdiction {
   public void explain(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
     lines.explain(
         DepreciatedAsset.DEPRECIATION,
-        "percentage tables",
+        Wording.literal("percentage tables"),
         joined(
             rates.used().stream()
                 .filter(
@@ -124,7 +126,7 @@ public final class UsJurisdiction implements Jurisdiction {
                             && rate.section().startsWith("Table"))));
     lines.explain(
         "meals",
-        figures.basis().costWord() + ", the allowed share",
+        Wording.literal(figures.basis().costWord().file() + ", the allowed share"),
         joined(rates.used().stream().filter(rate -> rate.table().equals("us/meals"))));
   }
 
@@ -158,7 +160,7 @@ public final class UsJurisdiction implements Jurisdiction {
   public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
     return List.of(
         TaxTable.asIs(
-                "Instalments of estimated tax: due days",
+                Message.literal("Instalments of estimated tax: due days"),
                 new Instalments(figures, rates).table(summary))
             .placedOnPage(),
         NamedRates.of(
@@ -166,12 +168,12 @@ public final class UsJurisdiction implements Jurisdiction {
   }
 
   @Override
-  public List<Sentence> notes(YearFigures figures, RateLookup rates) {
+  public List<Message> notes(YearFigures figures, RateLookup rates) {
     return UsNotes.of(figures, rates);
   }
 
   @Override
-  public List<Sentence> notComputed(YearFigures figures) {
+  public List<Message> notComputed(YearFigures figures) {
     return UsNotes.NOT_COMPUTED;
   }
 }

@@ -6,6 +6,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,7 @@ final class UsNotes {
     this.rates = rates;
   }
 
-  static final List<Sentence> NOT_COMPUTED =
+  static final List<Message> NOT_COMPUTED =
       List.of(
           Sentence.of("Income tax; the limit of the deduction for qualified business income"),
           Sentence.of(
@@ -30,7 +31,7 @@ final class UsNotes {
           Sentence.of("Business use of the home, state taxes, health insurance"),
           Sentence.of("The additional Medicare tax and reports to payees"));
 
-  static List<Sentence> of(YearFigures figures, RateLookup rates) {
+  static List<Message> of(YearFigures figures, RateLookup rates) {
     UsNotes notes = new UsNotes(figures, rates);
     notes.gifts();
     notes.vehicle();
@@ -73,7 +74,7 @@ final class UsNotes {
       notes.add(
           name
               + " was sold and its gain is not computed: "
-              + taken.unknown()
+              + taken.unknown().file()
               + ". Its basis fell by the depreciation part of every business mile since it was"
               + " bought. Ask the preparer, with the business miles of each year.");
     } else {
@@ -84,7 +85,7 @@ final class UsNotes {
               + ", the depreciation part of each year's rate, to "
               + vehicle.remaining().map(BigDecimal::toPlainString).orElse("")
               + "; no percentage table is used for it."
-              + (taken.remark().isEmpty() ? "" : " But " + taken.remark() + "."));
+              + (taken.remark().isEmpty() ? "" : " But " + taken.remark().gaps().get(0) + "."));
     }
   }
 

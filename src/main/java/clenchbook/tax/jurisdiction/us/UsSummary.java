@@ -5,6 +5,7 @@ import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.StockValue;
@@ -32,7 +33,7 @@ final class UsSummary {
   }
 
   void build() {
-    String income = figures.basis().word();
+    Wording income = figures.basis().word();
     SummaryLine receipts =
         lines.rows(
             "gross receipts", LineItem.of("gross receipts", figures.income().items()), income);
@@ -48,10 +49,11 @@ final class UsSummary {
   }
 
   private SummaryLine goods() {
-    String basis = figures.basis().costWord();
+    Wording basis = figures.basis().costWord();
     List<LineItem> bought = figures.goods().stream().map(item -> item.on("purchases")).toList();
     if (figures.basis().cashCost()) {
-      SummaryLine purchases = lines.rows("purchases", bought, basis + ": when paid");
+      SummaryLine purchases =
+          lines.rows("purchases", bought, Wording.literal(basis.file() + ": when paid"));
       return lines.total("cost of goods sold", List.of(purchases), List.of());
     }
     StockValue stock = figures.input().stock();

@@ -8,10 +8,10 @@ import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
 import clenchbook.reading.rates.RateFiles;
 import clenchbook.tax.Jurisdictions;
+import clenchbook.tax.YearBook;
 import clenchbook.tax.YearEnd;
 import clenchbook.tax.YearEndFindings;
 import clenchbook.tax.jurisdiction.TextFile;
-import clenchbook.tax.page.Translations;
 import clenchbook.tax.year.StockValue;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.tax.year.YearEndInput;
@@ -68,13 +68,7 @@ class UpdateBodyTest {
     TaxYear taxYear = calendar ? standard.withCalendarQuarters() : standard;
     return YearEnd.of(
         new YearEndInput(
-            book.jobs(),
-            List.of(),
-            taxYear,
-            quarter,
-            RateFiles.bundled(),
-            StockValue.NONE,
-            Translations.NONE));
+            book.jobs(), List.of(), taxYear, quarter, RateFiles.bundled(), StockValue.NONE));
   }
 
   private static JsonNode update(int quarter, boolean calendar) throws IOException {
@@ -171,13 +165,14 @@ class UpdateBodyTest {
     assertEquals(List.of(), end(book(), 2024, Optional.of(1), false).files());
     YearEndFindings beyond = end(book(), 2030, Optional.of(1), false);
     assertEquals(List.of(), beyond.files());
-    assertTrue(beyond.errors().stream().anyMatch(error -> error.contains("uk/update-fields")));
+    assertTrue(
+        YearBook.errors(beyond).stream().anyMatch(error -> error.contains("uk/update-fields")));
   }
 
   @Test
   void what_the_file_leaves_out_is_said() {
     assertTrue(
-        end(book(), 2026, Optional.of(1), false).notes().stream()
+        YearBook.notes(end(book(), 2026, Optional.of(1), false)).stream()
             .anyMatch(note -> note.startsWith("Costs of an unknown category stand in none")));
   }
 }

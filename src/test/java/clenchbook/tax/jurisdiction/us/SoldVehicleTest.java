@@ -105,7 +105,8 @@ class SoldVehicleTest {
     YearEndFindings findings = YearBook.end(book, List.of(), 2026);
     assertEquals("", asset(findings, "gain"));
     assertEquals("", asset(findings, "remaining"));
-    assertTrue(says(findings, "does not reach back to 2022-03-01"), findings.notes().toString());
+    assertTrue(
+        says(findings, "does not reach back to 2022-03-01"), YearBook.notes(findings).toString());
   }
 
   @Test
