@@ -19,11 +19,14 @@ public record Typed(int exit, String out, String err) {
   /** The day on which all of them are typed. */
   private static final String TODAY = "2027-01-02";
 
-  /** All words of a command; restore alone knows no day. */
+  /** Commands that know no day. */
+  private static final List<String> WITHOUT_DAY = List.of("new", "restore");
+
+  /** All words of a command. */
   static List<String> words(String command, Path book, String... options) {
     List<String> words = new ArrayList<>(List.of(command, book.toString()));
     words.addAll(List.of(options));
-    if (!command.equals("restore")) {
+    if (!WITHOUT_DAY.contains(command)) {
       words.addAll(List.of("--today", TODAY));
     }
     return words;
