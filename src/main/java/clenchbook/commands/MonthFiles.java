@@ -32,7 +32,7 @@ final class MonthFiles {
 
   /** What was made of each sheet and column. */
   static Map<String, OutputFile> understood(OpenBook open) {
-    FigureTable table = BookFigures.understood(open.understood());
+    FigureTable table = BookFigures.understood(open.understood(), open.book().settings().texts());
     return Map.of("figures/" + table.name() + ".csv", csv(table));
   }
 

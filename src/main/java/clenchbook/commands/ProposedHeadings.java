@@ -84,7 +84,7 @@ final class ProposedHeadings {
           new ReadOptions(machine.password(), machine.locale(), machine.headings(), unused -> {});
       return BookReader.propose(book, options);
     } catch (UnreadableWorkbook e) {
-      throw new RunFault(book.getFileName() + ": " + e.getMessage(), e);
+      throw OpenBook.refused(book, e);
     } catch (IOException e) {
       throw new RunFault(
           Message.of("commands.cantRead", String.valueOf(book.getFileName()), DiskTrouble.why(e)),
@@ -93,8 +93,7 @@ final class ProposedHeadings {
   }
 
   private void write(List<Proposal> rows) {
-    FigureTable table =
-        new FigureTable(name(), COLUMNS, rows.stream().map(ProposedHeadings::cells).toList());
+    FigureTable table = new FigureTable(name(), COLUMNS, rows.stream().map(this::cells).toList());
     try (OutputStream out =
         Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       out.write(CsvText.of(table));
@@ -105,8 +104,9 @@ final class ProposedHeadings {
     }
   }
 
-  private static List<String> cells(Proposal row) {
-    return List.of(row.sheet(), row.mine(), row.means(), Integer.toString(row.sure()), row.why());
+  private List<String> cells(Proposal row) {
+    String why = terminal.texts().say(row.why());
+    return List.of(row.sheet(), row.mine(), row.means(), Integer.toString(row.sure()), why);
   }
 
   private void tell(List<Proposal> rows, boolean sheetInBook) {

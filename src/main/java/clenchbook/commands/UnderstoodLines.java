@@ -108,6 +108,8 @@ final class UnderstoodLines {
   }
 
   private static Message noted(UnderstoodColumn column) {
-    return Message.literal(column.note().isEmpty() ? "" : " (" + column.note() + ")");
+    return column.note().isEmpty()
+        ? Message.NONE
+        : Message.joined("", List.of(Message.literal(" ("), column.note(), Message.literal(")")));
   }
 }

@@ -1,6 +1,7 @@
 package clenchbook.reading;
 
 import clenchbook.book.Book;
+import clenchbook.book.Settings;
 import clenchbook.book.SheetKind;
 import clenchbook.reading.SheetReading.Target;
 import clenchbook.reading.cells.Measure;
@@ -24,6 +25,7 @@ import clenchbook.reading.rows.SettingsRows;
 import clenchbook.reading.rows.SheetRows;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.Vocabulary;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -77,7 +79,7 @@ public final class BookReader {
       String sum = FileSum.sha256(file);
       return new BookReader(source, file, options).read(sum);
     } catch (OutOfMemoryError tooLarge) {
-      throw new UnreadableWorkbook("the workbook needs more memory than the program has");
+      throw new UnreadableWorkbook(Message.of("formats.tooLarge"));
     }
   }
 
@@ -100,7 +102,7 @@ public final class BookReader {
       return BookGuess.of(
           new TableGathering(source, recognizer, own).tables(heads, layouts), reader.vocabulary);
     } catch (OutOfMemoryError tooLarge) {
-      throw new UnreadableWorkbook("the workbook needs more memory than the program has");
+      throw new UnreadableWorkbook(Message.of("formats.tooLarge"));
     }
   }
 
@@ -116,6 +118,9 @@ public final class BookReader {
                 bySheet.computeIfAbsent(layout.index(), unused -> new ArrayList<>()).add(layout));
     TableFinder finder = new TableFinder(recognizer);
     SettingsOutcome settings = settings(heads, bySheet, plan, finder, own);
+    List<SheetLayout> layouts = bySheet.values().stream().flatMap(List::stream).toList();
+    Settings inForce = settings.settings(NamesOfBook.of(layouts, settings));
+    options.language().accept(inForce.texts());
     ReadingRules rules = settings.rules(source.countsFrom1904());
     UnderstoodBook understood =
         new UnderstoodBook(draft::say, UnderstoodBook.named(draft.problems()));
@@ -133,8 +138,7 @@ public final class BookReader {
       }
     }
     draft.sayExamples();
-    List<SheetLayout> layouts = bySheet.values().stream().flatMap(List::stream).toList();
-    Book book = draft.book(settings.settings(NamesOfBook.of(layouts, settings)));
+    Book book = draft.book(inForce);
     HeadingTax.say(layouts, book, draft::say);
     Optional<String> fromFile =
         headingsFromFile ? headingsFile.map(HeadingsFile::name) : Optional.empty();

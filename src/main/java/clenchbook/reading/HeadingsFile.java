@@ -6,6 +6,7 @@ import clenchbook.problem.Problem;
 import clenchbook.reading.cells.ReadingRules;
 import clenchbook.reading.cells.TableSense;
 import clenchbook.reading.formats.TableFile;
+import clenchbook.reading.formats.cells.DamagedSheet;
 import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
@@ -15,6 +16,7 @@ import clenchbook.reading.recognise.SheetRecognizer;
 import clenchbook.reading.rows.HeadingsRows;
 import clenchbook.reading.rows.SheetRows;
 import clenchbook.reading.rows.SheetTables;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,7 +66,8 @@ public final class HeadingsFile {
       SheetLayout layout =
           plain
               .layout(head, SheetKind.HEADINGS)
-              .orElseThrow(() -> new UnreadableWorkbook("it has no headings Sheet, Mine, Means"));
+              .orElseThrow(
+                  () -> new UnreadableWorkbook(Message.of("formats.headingsFile.noHeadings")));
       SheetTables tables =
           new SheetTables(
               List.of(layout),
@@ -80,9 +83,15 @@ public final class HeadingsFile {
           });
       tables.finish();
     } catch (UnreadableWorkbook unreadable) {
-      throw new UnreadableWorkbook(
-          "the headings in " + file.getFileName() + " can't be read: " + unreadable.getMessage());
+      throw unreadable(file, unreadable.message(), unreadable);
+    } catch (DamagedSheet damaged) {
+      throw unreadable(file, Message.of("formats.headingsFile.breaksOff"), damaged);
     }
+  }
+
+  private static UnreadableWorkbook unreadable(Path file, Message why, IOException cause) {
+    return new UnreadableWorkbook(
+        Message.of("formats.headingsFile.unreadable", name(file), why), cause);
   }
 
   /** The name under which a run tells of the file; see {@link Understood#headingsFile}. */

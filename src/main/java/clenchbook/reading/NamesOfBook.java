@@ -85,7 +85,9 @@ final class NamesOfBook implements UnaryOperator<String> {
     if (found != null && !several.contains(name)) {
       return found;
     }
-    return 2 * canonical >= own.size() ? BookName.PLAIN.apply(name) : starter().word(name);
+    return canonical > 0 && 2 * canonical >= own.size()
+        ? BookName.PLAIN.apply(name)
+        : starter().word(name);
   }
 
   private StarterWords starter() {

@@ -2,9 +2,11 @@ package clenchbook.reading;
 
 import clenchbook.reading.texts.TextFiles;
 import clenchbook.texts.TextSource;
+import clenchbook.texts.Texts;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 
 /**
@@ -14,6 +16,7 @@ import java.util.function.IntConsumer;
  * @param machine the machine's locale, for what the book leaves blank
  * @param headings the file that serves as the sheet Headings; empty for the one beside the book
  * @param texts where the texts of the farrier's language come from
+ * @param language is told the farrier's language once, as soon as the settings are read
  * @param progress is told, now and then, how many rows have been read
  */
 public record ReadOptions(
@@ -21,11 +24,12 @@ public record ReadOptions(
     Locale machine,
     Optional<Path> headings,
     TextSource texts,
+    Consumer<Texts> language,
     IntConsumer progress) {
   /** Options with the program's own texts. */
   public ReadOptions(
       Optional<String> password, Locale machine, Optional<Path> headings, IntConsumer progress) {
-    this(password, machine, headings, TextFiles.OWN, progress);
+    this(password, machine, headings, TextFiles.OWN, unused -> {}, progress);
   }
 
   /** Options without a file of headings. */

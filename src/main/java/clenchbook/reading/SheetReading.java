@@ -20,6 +20,8 @@ import clenchbook.reading.recognise.TableFinder;
 import clenchbook.reading.rows.BookDraft;
 import clenchbook.reading.rows.SheetRows;
 import clenchbook.reading.rows.SheetTables;
+import clenchbook.texts.BookName;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -145,14 +147,13 @@ final class SheetReading {
     List<SheetLayout> found = sheet.finder().further(sheet.head(), row, titles, running);
     for (SheetLayout layout : found) {
       if (isHeldElsewhere(sheet, layout)) {
+        BookName kind = new BookName(layout.kind().title());
         draft.say(
             Problem.note(
                 ProblemKind.SHEET_IGNORED,
                 new CellRef(layout.name(), layout.headingRow(), ""),
-                "the headings of "
-                    + layout.kind().title()
-                    + " stand here, and that is read from another place; these rows are not",
-                "one list of " + layout.kind().title()));
+                Message.of("sheets.heldElsewhere", kind),
+                Message.of("sheets.oneList", kind)));
       } else {
         plan.sayHeadings(layout);
       }
@@ -181,8 +182,8 @@ final class SheetReading {
           Problem.note(
               ProblemKind.PART_DAMAGED,
               CellRef.ofSheet(sheet.head().name()),
-              "the sheet is damaged; what follows its last sound row is not read",
-              "a sound copy of the workbook"));
+              Message.of("sheets.damaged"),
+              Message.of("sheets.soundCopy")));
       return List.of();
     }
   }

@@ -15,8 +15,11 @@ import clenchbook.reading.recognise.Headings;
 import clenchbook.reading.recognise.SheetHead;
 import clenchbook.reading.recognise.SheetLayout;
 import clenchbook.reading.rows.ColumnContents;
+import clenchbook.reading.rows.ColumnContents.Holds;
 import clenchbook.reading.rows.SheetRows;
 import clenchbook.reading.words.LeftOut;
+import clenchbook.texts.BookName;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -27,6 +30,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Tells what was made of every sheet and column, and warns of columns of money or minutes beside
@@ -76,15 +80,18 @@ final class UnderstoodBook {
       Note note =
           heading.heading().isEmpty()
               ? unread(layout, heading, Optional.ofNullable(contents))
-              : Note.of(read(table, heading.heading()));
-      found.put(column, column(layout, heading, hidden ? note.before("hidden sheet") : note));
+              : read(table, heading.heading());
+      found.put(
+          column,
+          column(layout, heading, hidden ? note.before(Message.of("sheets.column.hidden")) : note));
     }
     unread.forEach(
         (column, contents) -> {
           Cell blank = new Cell.Text(column, false, "", false);
           HeadingCell heading = new HeadingCell(blank, "", How.NOT_READ, false);
           Note note = unread(layout, heading, Optional.of(contents));
-          found.put(column, column(layout, heading, note.behind("no heading")));
+          found.put(
+              column, column(layout, heading, note.behind(Message.of("sheets.column.noHeading"))));
         });
     List<UnderstoodColumn> all = new ArrayList<>(found.values());
     layout
@@ -100,7 +107,8 @@ final class UnderstoodBook {
                         "(sheet name)",
                         heading,
                         How.HEADINGS,
-                        "",
+                        Message.NONE,
+                        false,
                         false)));
     return all;
   }
@@ -114,65 +122,76 @@ final class UnderstoodBook {
         heading.heading(),
         heading.how(),
         note.words(),
+        note.settlesOrder(),
         note.holdsMoney());
   }
 
-  private static String read(SheetRows table, String heading) {
+  private static Note read(SheetRows table, String heading) {
     boolean carried = table.layout().headings().carried().contains(heading);
-    return join(carried ? "carried down" : "", table.sense().why(heading));
+    Message order = table.sense().why(heading);
+    Note note = new Note(order, !order.isEmpty(), false);
+    return carried ? note.behind(Message.of("sheets.column.carried")) : note;
   }
 
   /**
    * What else is to be known of a column.
    *
    * @param words in words; may be empty
+   * @param settlesOrder whether its own days settle the order of day and month
    * @param holdsMoney whether money or minutes stand in it although it is not read
    */
-  private record Note(String words, boolean holdsMoney) {
-    static Note of(String words) {
-      return new Note(words, false);
+  private record Note(Message words, boolean settlesOrder, boolean holdsMoney) {
+    static final Note NONE = of(Message.NONE);
+
+    static Note of(Message words) {
+      return new Note(words, false, false);
     }
 
-    Note before(String more) {
-      return new Note(join(words, more), holdsMoney);
+    Note before(Message more) {
+      return new Note(join(words, more), settlesOrder, holdsMoney);
     }
 
-    Note behind(String more) {
-      return new Note(join(more, words), holdsMoney);
+    Note behind(Message more) {
+      return new Note(join(more, words), settlesOrder, holdsMoney);
     }
-  }
 
-  private static String join(String one, String other) {
-    return one.isEmpty() || other.isEmpty() ? one + other : one + "; " + other;
+    private static Message join(Message one, Message other) {
+      return Message.joined("; ", Stream.of(one, other).filter(words -> !words.isEmpty()).toList());
+    }
   }
 
   /** Why a column is not read; one that money or minutes may hang on warns. */
   private Note unread(SheetLayout layout, HeadingCell heading, Optional<ColumnContents> contents) {
     if (heading.told()) {
-      return Note.of("left out, as Headings says");
+      return Note.of(Message.of("sheets.column.leftOut"));
     }
     Optional<Headings.Twice> twice =
         layout.headings().twice().stream()
             .filter(each -> each.later().column() == heading.cell().column())
             .findFirst();
     if (twice.isPresent()) {
-      return Note.of(
-          "means "
-              + twice.get().heading()
-              + ", as "
-              + CellRef.letters(twice.get().left().column())
-              + " does, which counts");
+      BookName means = BookName.of(layout.kind().title(), twice.get().heading());
+      String left = CellRef.letters(twice.get().left().column());
+      return Note.of(Message.of("sheets.column.twice", means, left));
     }
-    Optional<String> holds = contents.flatMap(ColumnContents::moneyOrMinutes);
+    Optional<Holds> holds = contents.flatMap(ColumnContents::moneyOrMinutes);
     boolean harmless =
         isHarmless(layout, heading, contents.map(ColumnContents::marked).orElse(false));
     if (holds.isEmpty() || harmless || layout.kind() != SheetKind.VISITS) {
-      return Note.of("");
+      return Note.NONE;
     }
     if (!said.contains(at(layout, heading))) {
       warn(layout, heading, holds.get());
     }
-    return new Note("holds " + holds.get(), true);
+    return new Note(holds(holds.get()), false, true);
+  }
+
+  private static Message holds(Holds holds) {
+    return switch (holds) {
+      case MONEY -> Message.of("sheets.column.holdsMoney");
+      case MINUTES -> Message.of("sheets.column.holdsMinutes");
+      case NUMBERS -> Message.of("sheets.column.holdsNumbers");
+    };
   }
 
   private static boolean isHarmless(SheetLayout layout, HeadingCell heading, boolean marked) {
@@ -186,18 +205,31 @@ final class UnderstoodBook {
         layout.name(), layout.headingRow(), CellRef.letters(heading.cell().column()));
   }
 
-  private void warn(SheetLayout layout, HeadingCell heading, String holds) {
-    String shown = SoundCells.brief(heading.cell().shown()).replaceAll("\\R", " ");
-    String column =
-        shown.isEmpty() ? "this column without a heading" : "the column '" + shown + "'";
+  private void warn(SheetLayout layout, HeadingCell heading, Holds holds) {
+    String shown = SoundCells.oneLine(heading.cell());
     problems.accept(
         Problem.warning(
             ProblemKind.COLUMN_NOT_READ,
             at(layout, heading),
-            column + " holds " + holds + " and is not read",
-            "a heading of the guide, or a row in Headings (also 'not read'); check --propose can"
-                + " guess",
+            shown.isEmpty() ? unnamedNotRead(holds) : notRead(holds, shown),
+            Message.of("sheets.column.meaning"),
             shown));
+  }
+
+  private static Message notRead(Holds holds, String shown) {
+    return switch (holds) {
+      case MONEY -> Message.of("sheets.column.moneyNotRead", shown);
+      case MINUTES -> Message.of("sheets.column.minutesNotRead", shown);
+      case NUMBERS -> Message.of("sheets.column.numbersNotRead", shown);
+    };
+  }
+
+  private static Message unnamedNotRead(Holds holds) {
+    return switch (holds) {
+      case MONEY -> Message.of("sheets.column.unnamedMoneyNotRead");
+      case MINUTES -> Message.of("sheets.column.unnamedMinutesNotRead");
+      case NUMBERS -> Message.of("sheets.column.unnamedNumbersNotRead");
+    };
   }
 
   /** Adds a sheet that is not read, with the words that look most like its headings. */
@@ -205,15 +237,18 @@ final class UnderstoodBook {
     Optional<Row> headings =
         head.rows().stream().filter(UnderstoodBook::looksLikeHeadings).findFirst();
     if (headings.isEmpty()) {
-      columns.add(new UnderstoodColumn(head.name(), "", "", "", "", How.NOT_READ, "", false));
+      columns.add(unread(head, "", ""));
       return;
     }
     for (Cell cell : headings.get().cells()) {
-      String letters = CellRef.letters(cell.column());
       String shown = SoundCells.brief(cell.shown());
-      columns.add(
-          new UnderstoodColumn(head.name(), "", letters, shown, "", How.NOT_READ, "", false));
+      columns.add(unread(head, CellRef.letters(cell.column()), shown));
     }
+  }
+
+  private static UnderstoodColumn unread(SheetHead head, String letters, String shown) {
+    return new UnderstoodColumn(
+        head.name(), "", letters, shown, "", How.NOT_READ, Message.NONE, false, false);
   }
 
   /** Columns that nobody reads stand first, then whole sheets, then what is read. */

@@ -91,6 +91,20 @@ public record Message(String key, List<Object> gaps) implements Comparable<Messa
             .orElseThrow();
   }
 
+  /**
+   * Several things in turn, each put to those before it by a text such as {@code {0} or {1}}.
+   *
+   * @param key the text that joins two
+   * @param parts what fills a gap, in order
+   * @return all of them; {@link #NONE} of none
+   */
+  public static Message inTurn(String key, List<?> parts) {
+    return parts.stream()
+        .map(part -> part instanceof Message message ? message : new Message("", List.of(part)))
+        .reduce((before, next) -> of(key, before, next))
+        .orElse(NONE);
+  }
+
   /** Whether there is nothing to say. */
   public boolean isEmpty() {
     return equals(NONE);

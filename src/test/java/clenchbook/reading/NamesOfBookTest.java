@@ -23,7 +23,12 @@ class NamesOfBookTest {
   private List<String> said(SmallBook book, String... names) throws IOException {
     ReadOptions options =
         new ReadOptions(
-            Optional.empty(), new Locale("nl", "NL"), Optional.empty(), ALL, rows -> {});
+            Optional.empty(),
+            new Locale("nl", "NL"),
+            Optional.empty(),
+            ALL,
+            language -> {},
+            rows -> {});
     Texts texts = BookReader.read(book.write(folder), options).book().settings().texts();
     return Stream.of(names).map(name -> texts.say("any", new BookName(name))).toList();
   }
@@ -69,5 +74,11 @@ class NamesOfBookTest {
             .sheet("Februari", "Datum|Paard|Werk|Klant|Prijs")
             .row("Februari", "2026-02-05", "Bles", "Bekappen", "Anna", 40);
     assertEquals(List.of("Bezoeken", "Klant"), said(book, "Visits", "Visits/Owner"));
+  }
+
+  @Test
+  void a_book_of_which_nothing_is_known_is_told_the_words_of_its_language() throws IOException {
+    SmallBook book = new SmallBook().sheet("Blad1", "Iets|Anders").row("Blad1", "a", "b");
+    assertEquals(List.of("Bezoeken", "Paard"), said(book, "Visits", "Visits/Horse"));
   }
 }

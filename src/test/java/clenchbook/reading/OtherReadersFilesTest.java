@@ -10,6 +10,7 @@ import clenchbook.reading.formats.cells.CellFormat;
 import clenchbook.reading.formats.cells.DamagedSheet;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -93,8 +94,9 @@ class OtherReadersFilesTest {
       BookReader.read(file, ReadOptions.of(Locale.UK));
       return "a workbook";
     } catch (UnreadableWorkbook refusal) {
-      assertEquals(1, refusal.getMessage().lines().count(), refusal.getMessage());
-      return refusal.getMessage().replaceAll("'.*'", "'…'");
+      assertEquals(
+          1, InEnglish.said(refusal.message()).lines().count(), InEnglish.said(refusal.message()));
+      return InEnglish.said(refusal.message()).replaceAll("'.*'", "'…'");
     }
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.book.SheetControl;
 import clenchbook.book.Visit;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -336,7 +337,9 @@ class WaysOfKeepingTest {
     assertEquals(LocalDate.of(2026, 4, 3), settled.book().visits().get(0).date());
     assertTrue(
         settled.understood().columns().stream()
-            .anyMatch(column -> column.note().startsWith("day first, by 3 of its own days")));
+            .anyMatch(
+                column ->
+                    InEnglish.said(column.note()).startsWith("day first, by 3 of its own days")));
     ReadResult mixed = book.visit("4/25/2026", "Ann", "Bramble", "Trim", 45).read(folder);
     assertEquals("held DATE_AMBIGUOUS Visits!A2\n", told(mixed));
   }

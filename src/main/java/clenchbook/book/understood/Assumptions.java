@@ -58,13 +58,18 @@ public final class Assumptions {
 
   /** The columns that settle it themselves; elsewhere only a day with one meaning is read. */
   private static Message dateOrder(Understood understood) {
-    List<String> settled =
+    List<Message> settled =
         understood.columns().stream()
-            .filter(column -> column.note().contains(" first, by "))
-            .map(column -> column.sheet() + "!" + column.column() + ": " + column.note())
+            .filter(UnderstoodColumn::settlesOrder)
+            .map(Assumptions::placed)
             .toList();
     return settled.isEmpty()
         ? Message.of("book.assumed.noDateOrder")
-        : Message.literal(String.join(", ", settled));
+        : Message.joined(", ", settled);
+  }
+
+  private static Message placed(UnderstoodColumn column) {
+    String place = column.sheet() + "!" + column.column() + ": ";
+    return Message.joined("", List.of(Message.literal(place), column.note()));
   }
 }

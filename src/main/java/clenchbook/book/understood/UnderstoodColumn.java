@@ -1,5 +1,7 @@
 package clenchbook.book.understood;
 
+import clenchbook.texts.Message;
+
 /**
  * One column of a sheet, or a sheet that is not read.
  *
@@ -10,6 +12,7 @@ package clenchbook.book.understood;
  * @param meaning the program's heading; empty for a column that is not read
  * @param how how the meaning was found
  * @param note what else is to be known, such as the order of its dates; may be empty
+ * @param settlesOrder whether its own days settle the order of day and month
  * @param holdsMoney whether money or minutes stand in it although it is not read
  */
 public record UnderstoodColumn(
@@ -19,7 +22,8 @@ public record UnderstoodColumn(
     String heading,
     String meaning,
     How how,
-    String note,
+    Message note,
+    boolean settlesOrder,
     boolean holdsMoney) {
 
   /**

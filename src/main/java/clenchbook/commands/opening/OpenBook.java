@@ -72,6 +72,7 @@ public record OpenBook(
               machine.locale(),
               machine.headings(),
               machine.texts(),
+              terminal::speak,
               rows -> terminal.progress(Message.of("commands.progress.rows", rows)));
       ReadResult result = BookReader.read(file, options);
       terminal.progress(Message.of("commands.progress.workingOut"));
@@ -81,13 +82,18 @@ public record OpenBook(
       problems.addAll(SettingFaults.of(jobs, folder(file)));
       problems.addAll(NameFaults.of(result.book()));
       problems.addAll(EInvoiceRules.problems(jobs));
-      terminal.speak(result.book().settings().texts());
       return new OpenBook(file, result.sha256(), jobs, problems, result.understood());
     } catch (UnreadableWorkbook e) {
-      throw new RunFault(Message.literal(name(file) + ": " + e.getMessage()), e);
+      throw refused(file, e);
     } catch (IOException e) {
       throw new RunFault(Message.of("commands.cantRead", name(file), DiskTrouble.why(e)), e);
     }
+  }
+
+  /** A run that stops since a book, or its file of headings, can't be used at all. */
+  public static RunFault refused(Path file, UnreadableWorkbook why) {
+    Message place = Message.literal(name(file) + ": ");
+    return new RunFault(Message.joined("", List.of(place, why.message())), why);
   }
 
   /**

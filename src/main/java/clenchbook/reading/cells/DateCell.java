@@ -3,6 +3,7 @@ package clenchbook.reading.cells;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -10,14 +11,14 @@ import java.util.Optional;
 
 /** A day in a cell: a true date, a bare day number, or a text in one of many orders. */
 final class DateCell {
-  private static final String EXPECTED = "a day such as 2026-03-14";
+  private static final Message EXPECTED = Message.of("cells.date.some");
 
   private DateCell() {}
 
   /** A day without which the row can't count. */
   static Optional<LocalDate> required(SoundCells row, String heading) {
     if (!row.has(heading)) {
-      String problem = heading + " is missing";
+      Message problem = Message.of("cells.missing", row.called(heading));
       row.say(Severity.HELD, ProblemKind.DATE_MISSING, heading, problem, EXPECTED);
       return Optional.empty();
     }
@@ -64,26 +65,25 @@ final class DateCell {
   private static Optional<LocalDate> ofText(
       SoundCells row, String heading, Severity severity, Cell cell, DateText.Reading reading) {
     if (reading.days().isEmpty()) {
-      String problem = SoundCells.quoted(cell) + " is not a date";
+      Message problem = Message.of("cells.date.none", SoundCells.oneLine(cell));
       row.say(severity, ProblemKind.DATE_UNREADABLE, heading, problem, EXPECTED);
       return Optional.empty();
     }
     if (reading.days().size() > 1) {
-      String problem =
-          SoundCells.quoted(cell)
-              + " may mean "
-              + reading.days().get(0)
-              + " or "
-              + reading.days().get(1);
-      String expected = "a true date, or the setting Date order (dmy or mdy)";
+      Message problem =
+          Message.of(
+              "cells.date.ambiguous",
+              SoundCells.oneLine(cell),
+              reading.days().get(0),
+              reading.days().get(1));
+      Message expected = Message.of("cells.date.trueDate");
       row.say(severity, ProblemKind.DATE_AMBIGUOUS, heading, problem, expected);
       return Optional.empty();
     }
     LocalDate day = reading.days().get(0);
     if (reading.otherOrder()) {
-      String problem =
-          SoundCells.quoted(cell) + " is not in the order of the setting; read as " + day;
-      row.warn(ProblemKind.DATE_OTHER_ORDER, heading, problem, "the order that Date order sets");
+      Message problem = Message.of("cells.date.otherOrder", SoundCells.oneLine(cell), day);
+      row.warn(ProblemKind.DATE_OTHER_ORDER, heading, problem, Message.of("cells.date.inOrder"));
     }
     return Optional.of(day);
   }
@@ -94,8 +94,9 @@ final class DateCell {
     Optional<BigDecimal> value = number.decimal();
     if (value.isPresent() && DayNumber.plausible(value.get())) {
       LocalDate day = DayNumber.day(value.get(), row.rules().from1904());
-      String problem = SoundCells.quoted(number) + " is a bare number; read as day " + day;
-      row.warn(ProblemKind.DATE_WITHOUT_FORMAT, heading, problem, "a cell formatted as a date");
+      Message problem = Message.of("cells.date.bareNumber", SoundCells.oneLine(number), day);
+      Message expected = Message.of("cells.date.formatted");
+      row.warn(ProblemKind.DATE_WITHOUT_FORMAT, heading, problem, expected);
       return Optional.of(day);
     }
     Optional<LocalDate> ofMonth = dayOfMonth(row, number.shown());

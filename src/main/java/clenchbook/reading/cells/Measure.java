@@ -1,5 +1,6 @@
 package clenchbook.reading.cells;
 
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -20,22 +21,22 @@ public enum Measure {
   INCH(Kind.LENGTH, "in"),
   FOOT(Kind.LENGTH, "ft"),
   KM(Kind.DISTANCE, "km"),
-  MILE(Kind.DISTANCE, "miles"),
+  MILE(Kind.DISTANCE, "miles", Message.of("cells.number.ofMiles")),
   SECOND(Kind.TIME, "s"),
   MINUTE(Kind.TIME, "min"),
   HOUR(Kind.TIME, "h"),
-  DAY(Kind.PERIOD, "days"),
-  WEEK(Kind.PERIOD, "weeks"),
+  DAY(Kind.PERIOD, "days", Message.of("cells.number.ofDays")),
+  WEEK(Kind.PERIOD, "weeks", Message.of("cells.number.ofWeeks")),
   KG(Kind.MASS, "kg"),
   LB(Kind.MASS, "lb"),
   /** Kilograms of propane, which is sold by the gallon too. */
   KG_OF_PROPANE(Kind.PROPANE, "kg"),
   LB_OF_PROPANE(Kind.PROPANE, "lb"),
-  GALLON_OF_PROPANE(Kind.PROPANE, "gallons"),
-  PIECE(Kind.COUNT, "pieces"),
-  PAIR(Kind.COUNT, "pairs"),
-  PACK(Kind.PACKS, "packs"),
-  BAR(Kind.BARS, "bars"),
+  GALLON_OF_PROPANE(Kind.PROPANE, "gallons", Message.of("cells.number.ofGallons")),
+  PIECE(Kind.COUNT, "pieces", Message.of("cells.number.some")),
+  PAIR(Kind.COUNT, "pairs", Message.of("cells.number.ofPairs")),
+  PACK(Kind.PACKS, "packs", Message.of("cells.number.ofPacks")),
+  BAR(Kind.BARS, "bars", Message.of("cells.number.ofBars")),
   DEGREE(Kind.ANGLE, "deg"),
   METRES_PER_SECOND_SQUARED(Kind.ACCELERATION, "m/s2"),
   DECIBEL(Kind.NOISE, "dba");
@@ -102,13 +103,24 @@ public enum Measure {
 
   private final Kind kind;
   private final String word;
+  private final Message expected;
 
   Measure(Kind kind, String word) {
-    this.kind = kind;
-    this.word = word;
+    this(kind, word, Message.of("cells.number.inUnit", word));
   }
 
-  /** The unit's own word, for a message. */
+  Measure(Kind kind, String word, Message expected) {
+    this.kind = kind;
+    this.word = word;
+    this.expected = expected;
+  }
+
+  /** What is expected of a cell whose numbers have this unit. */
+  Message expected() {
+    return expected;
+  }
+
+  /** The unit's own word, in English. */
   public String word() {
     return word;
   }

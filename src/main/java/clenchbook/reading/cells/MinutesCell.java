@@ -3,13 +3,14 @@ package clenchbook.reading.cells;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.Optional;
 
 /** Minutes in a cell: a number, a time, or a text such as 0:45. */
 final class MinutesCell {
   private static final BigDecimal MOST = new BigDecimal(1_000_000);
-  private static final String EXPECTED = "minutes such as 45 or 0:45";
+  private static final Message EXPECTED = Message.of("cells.minutes.some");
 
   private MinutesCell() {}
 
@@ -34,7 +35,7 @@ final class MinutesCell {
     if (minutes.compareTo(MOST) <= 0) {
       return true;
     }
-    String problem = heading + " is " + minutes.toPlainString();
+    Message problem = Message.of("cells.number.is", row.called(heading), minutes);
     row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, heading, problem, EXPECTED);
     return false;
   }

@@ -4,6 +4,7 @@ import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.NumberWords;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.Set;
@@ -17,27 +18,31 @@ final class NumberCell {
   /** Costs of single pieces, which are known to more than the minor unit. */
   private static final Set<String> IN_THOUSANDTHS = Set.of("Unit cost", "Pack cost");
 
+  private static final Message AMOUNT = Message.of("cells.money.amount");
+  private static final Message ZERO_OR_MORE = Message.of("cells.number.zeroOrMore");
+
   private NumberCell() {}
 
   /** What a cell should hold, and how it is said when it does not. */
-  record Wanted(String heading, Severity severity, ProblemKind kind, String expected) {
-    static Wanted number(String heading, String expected) {
+  record Wanted(String heading, Severity severity, ProblemKind kind, Message expected) {
+    static Wanted number(String heading, Message expected) {
       return new Wanted(heading, Severity.WARNING, ProblemKind.NUMBER_UNREADABLE, expected);
     }
 
-    private String unreadable(Cell cell) {
-      String what =
-          kind == ProblemKind.MONEY_UNREADABLE
-              ? "no amount of money that can be read"
-              : kind == ProblemKind.MINUTES_UNREADABLE ? "no length of time" : "no number";
-      return heading + " " + SoundCells.quoted(cell) + " is " + what;
+    private Message unreadable(SoundCells row, Cell cell) {
+      String shown = SoundCells.oneLine(cell);
+      return switch (kind) {
+        case MONEY_UNREADABLE -> Message.of("cells.money.unreadable", row.called(heading), shown);
+        case MINUTES_UNREADABLE ->
+            Message.of("cells.minutes.unreadable", row.called(heading), shown);
+        default -> Message.of("cells.number.unreadable", row.called(heading), shown);
+      };
     }
   }
 
   /** An amount of money; empty, and said, where it can't be read. */
   static Optional<BigDecimal> money(SoundCells row, String heading, Severity severity) {
-    String expected = "an amount of money such as 85.00";
-    Wanted wanted = new Wanted(heading, severity, ProblemKind.MONEY_UNREADABLE, expected);
+    Wanted wanted = new Wanted(heading, severity, ProblemKind.MONEY_UNREADABLE, AMOUNT);
     Optional<BigDecimal> amount = read(row, wanted, row.rules().money()::read);
     amount.ifPresent(read -> sayForeign(row, heading, read));
     return amount.filter(read -> isPlain(row, wanted));
@@ -50,9 +55,8 @@ final class NumberCell {
             || !(row.cell(wanted.heading()).orElseThrow() instanceof Cell.Text text)
             || !row.rules().money().isOneOrThousand(text.text());
     if (!plain) {
-      String problem =
-          SoundCells.quoted(row.cell(wanted.heading()).orElseThrow())
-              + " may have decimals or thousands";
+      String shown = SoundCells.oneLine(row.cell(wanted.heading()).orElseThrow());
+      Message problem = Message.of("cells.money.decimalsOrThousands", shown);
       row.say(wanted.severity(), wanted.kind(), wanted.heading(), problem, wanted.expected());
     }
     return plain;
@@ -69,35 +73,28 @@ final class NumberCell {
                 : Optional.empty();
     if (sign.isPresent()) {
       String own = row.rules().money().currency().orElse("");
-      String problem =
-          heading
-              + " bears "
-              + sign.get()
-              + ", but the book is in "
-              + own
-              + "; read as "
-              + amount.toPlainString()
-              + " "
-              + own;
-      row.warn(ProblemKind.CURRENCY_OTHER, heading, problem, "an amount in " + own);
+      Message problem =
+          Message.of("cells.money.foreign", row.called(heading), sign.get(), own, amount);
+      Message expected = Message.of("cells.money.inOwn", own);
+      row.warn(ProblemKind.CURRENCY_OTHER, heading, problem, expected);
     }
   }
 
   /** A number of at least nothing, in the column's own unit. */
   static Optional<BigDecimal> number(SoundCells row, String heading, Measure own) {
     return signed(row, heading, own)
-        .filter(number -> notNegative(row, heading, number, "a number of 0 or more"));
+        .filter(number -> notNegative(row, heading, number, ZERO_OR_MORE));
   }
 
   /** A number of any sign, in the column's own unit. */
   static Optional<BigDecimal> signed(SoundCells row, String heading, Measure own) {
-    boolean counted = own == Measure.PIECE;
-    Wanted wanted = Wanted.number(heading, counted ? "a number" : "a number of " + own.word());
+    Wanted wanted = Wanted.number(heading, own.expected());
     Optional<BigDecimal> inWords = row.cell(heading).flatMap(cell -> inWords(cell, own));
     if (inWords.isPresent()) {
-      String read = inWords.get().toPlainString();
-      String problem = SoundCells.quoted(row.cell(heading).orElseThrow()) + " is read as " + read;
-      row.warn(ProblemKind.NUMBER_IN_WORDS, heading, problem, "the number in digits");
+      String shown = SoundCells.oneLine(row.cell(heading).orElseThrow());
+      Message problem = Message.of("cells.number.readAs", shown, inWords.get());
+      Message expected = Message.of("cells.number.inDigits");
+      row.warn(ProblemKind.NUMBER_IN_WORDS, heading, problem, expected);
       return inWords;
     }
     Optional<BigDecimal> read = read(row, wanted, text -> row.rules().measures().read(text, own));
@@ -135,13 +132,14 @@ final class NumberCell {
       return Optional.empty();
     }
     if (number.get().stripTrailingZeros().scale() > 0) {
-      String problem = heading + " is " + number.get().toPlainString();
-      row.warn(ProblemKind.NUMBER_UNREADABLE, heading, problem, "a whole number");
+      Message problem = Message.of("cells.number.is", row.called(heading), number.get());
+      Message expected = Message.of("cells.number.whole");
+      row.warn(ProblemKind.NUMBER_UNREADABLE, heading, problem, expected);
       return Optional.empty();
     }
     if (number.get().compareTo(BigDecimal.valueOf(MOST_PIECES)) > 0) {
-      String problem = heading + " is " + number.get().toPlainString();
-      String expected = "a number that a day's work holds";
+      Message problem = Message.of("cells.number.is", row.called(heading), number.get());
+      Message expected = Message.of("cells.number.ofOneDay");
       row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, heading, problem, expected);
       return Optional.empty();
     }
@@ -149,11 +147,11 @@ final class NumberCell {
   }
 
   /** Whether a number is at least nothing; one below is said. */
-  static boolean notNegative(SoundCells row, String heading, BigDecimal number, String expected) {
+  static boolean notNegative(SoundCells row, String heading, BigDecimal number, Message expected) {
     if (number.signum() >= 0) {
       return true;
     }
-    String problem = heading + " is below nothing: " + number.toPlainString();
+    Message problem = Message.of("cells.number.belowNothing", row.called(heading), number);
     row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, heading, problem, expected);
     return false;
   }
@@ -174,8 +172,8 @@ final class NumberCell {
     }
     BigDecimal value = reading.get().value();
     if (reading.get().otherMark()) {
-      String problem = SoundCells.quoted(cell) + " is read as " + value.toPlainString();
-      String expected = "the decimal mark of the book's country";
+      Message problem = Message.of("cells.number.readAs", SoundCells.oneLine(cell), value);
+      Message expected = Message.of("cells.number.decimalMark");
       row.warn(ProblemKind.NUMBER_OTHER_MARK, wanted.heading(), problem, expected);
     }
     return Optional.of(value);
@@ -187,11 +185,12 @@ final class NumberCell {
             && cell instanceof Cell.Text text
             && row.rules().measures().isWithUnit(text.text());
     if (otherUnit) {
-      String problem =
-          wanted.heading() + " " + SoundCells.quoted(cell) + " has a unit that can't be converted";
+      Message problem =
+          Message.of(
+              "cells.number.otherUnit", row.called(wanted.heading()), SoundCells.oneLine(cell));
       row.warn(ProblemKind.UNIT_OTHER, wanted.heading(), problem, wanted.expected());
     } else {
-      String problem = wanted.unreadable(cell);
+      Message problem = wanted.unreadable(row, cell);
       row.say(wanted.severity(), wanted.kind(), wanted.heading(), problem, wanted.expected());
     }
   }

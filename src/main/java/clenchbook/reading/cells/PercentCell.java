@@ -3,6 +3,7 @@ package clenchbook.reading.cells;
 import clenchbook.problem.ProblemKind;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.formats.cells.CellFormat;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -12,11 +13,13 @@ final class PercentCell {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final Pattern SIGN = Pattern.compile("\\s*%$");
 
+  private static final Message EXPECTED = Message.of("cells.percent.some");
+
   private PercentCell() {}
 
   /** The percentage; empty, and said, where it can't be read or lies outside 0 to 100. */
   static Optional<BigDecimal> read(SoundCells row, String heading) {
-    NumberCell.Wanted wanted = NumberCell.Wanted.number(heading, "a percentage such as 30");
+    NumberCell.Wanted wanted = NumberCell.Wanted.number(heading, EXPECTED);
     Optional<BigDecimal> read = NumberCell.read(row, wanted, text -> ofText(row, text));
     boolean asShare = row.cell(heading).filter(PercentCell::isShownAsPercent).isPresent();
     return (asShare ? read.map(PercentCell::ofShare) : read)
@@ -40,8 +43,9 @@ final class PercentCell {
     if (percent.signum() >= 0 && percent.compareTo(HUNDRED) <= 0) {
       return true;
     }
-    String problem = heading + " is " + percent.toPlainString();
-    row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, heading, problem, "a percentage from 0 to 100");
+    Message problem = Message.of("cells.number.is", row.called(heading), percent);
+    Message expected = Message.of("cells.percent.toHundred");
+    row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, heading, problem, expected);
     return false;
   }
 }

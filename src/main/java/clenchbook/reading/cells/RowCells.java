@@ -1,12 +1,14 @@
 package clenchbook.reading.cells;
 
 import clenchbook.book.Counted;
+import clenchbook.book.SheetKind;
 import clenchbook.book.SourceRow;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.YesNo;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,13 +21,16 @@ import java.util.function.Consumer;
  * holds something that is no answer, a problem says so.
  */
 public final class RowCells extends SoundCells {
+  private static final Message SOME_MONEY = Message.of("cells.money.some");
+
   public RowCells(
       SourceRow source,
+      SheetKind kind,
       Map<String, Cell> cells,
       ReadingRules rules,
       TableSense sense,
       Consumer<Problem> problems) {
-    super(source, cells, rules, sense, problems);
+    super(source, kind, cells, rules, sense, problems);
   }
 
   // dates
@@ -50,7 +55,7 @@ public final class RowCells extends SoundCells {
   /** Money of a list: one that can't be read warns and counts as blank. */
   public Optional<BigDecimal> listMoney(String heading) {
     return signedListMoney(heading)
-        .filter(amount -> NumberCell.notNegative(this, heading, amount, "an amount of money"));
+        .filter(amount -> NumberCell.notNegative(this, heading, amount, SOME_MONEY));
   }
 
   /** Money of a list that may be below nothing. */
@@ -124,8 +129,8 @@ public final class RowCells extends SoundCells {
             warn(
                 ProblemKind.NUMBER_IN_WORDS,
                 heading,
-                quoted(cell) + " is read as 0",
-                "0 or blank"));
+                Message.of("cells.number.readAs", oneLine(cell), 0),
+                Message.of("cells.number.zeroOrBlank")));
     return free.map(cell -> BigDecimal.ZERO);
   }
 
@@ -152,7 +157,7 @@ public final class RowCells extends SoundCells {
   }
 
   /** One of few words. */
-  public <T> Optional<T> choice(String heading, Map<String, T> words, String expected) {
+  public <T> Optional<T> choice(String heading, Map<String, T> words, Message expected) {
     return WordCell.choice(this, heading, words, expected);
   }
 

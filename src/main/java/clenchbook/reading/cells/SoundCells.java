@@ -1,11 +1,13 @@
 package clenchbook.reading.cells;
 
+import clenchbook.book.SheetKind;
 import clenchbook.book.SourceRow;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
+import clenchbook.texts.BookName;
 import clenchbook.texts.Message;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +21,7 @@ public abstract class SoundCells {
   private static final int LONGEST_SHOWN = 200;
 
   private final SourceRow source;
+  private final SheetKind kind;
   private final Map<String, Cell> cells;
   private final ReadingRules rules;
   private final TableSense sense;
@@ -27,11 +30,13 @@ public abstract class SoundCells {
 
   SoundCells(
       SourceRow source,
+      SheetKind kind,
       Map<String, Cell> cells,
       ReadingRules rules,
       TableSense sense,
       Consumer<Problem> problems) {
     this.source = source;
+    this.kind = kind;
     this.cells = cells;
     this.rules = rules;
     this.sense = sense;
@@ -68,6 +73,11 @@ public abstract class SoundCells {
     return source.at(heading);
   }
 
+  /** The heading as sentences name it: as the farrier's own book does. */
+  public BookName called(String heading) {
+    return BookName.of(kind.title(), heading);
+  }
+
   /** Says what is wrong under a heading; a problem that holds keeps the row back. */
   public void say(
       Severity severity, ProblemKind kind, String heading, Message problem, Message expected) {
@@ -80,39 +90,29 @@ public abstract class SoundCells {
     say(Severity.WARNING, kind, heading, problem, expected);
   }
 
-  /** Sentences that are English still; goes when all are moved into the texts. */
-  public void say(
-      Severity severity, ProblemKind kind, String heading, String problem, String expected) {
-    say(severity, kind, heading, Message.literal(problem), Message.literal(expected));
-  }
-
-  /** Sentences that are English still; goes when all are moved into the texts. */
-  public void warn(ProblemKind kind, String heading, String problem, String expected) {
-    say(Severity.WARNING, kind, heading, problem, expected);
-  }
-
   public static String brief(String value) {
     return value.length() <= LONGEST_SHOWN ? value : value.substring(0, LONGEST_SHOWN) + "…";
   }
 
-  static String quoted(Cell cell) {
-    return "'" + brief(cell.shown()).replaceAll("\\R", " ") + "'";
+  /** What stands in a cell, on one line and not too long. */
+  public static String oneLine(Cell cell) {
+    return brief(cell.shown()).replaceAll("\\R", " ");
   }
 
   /** The cell, unless it is an error or a formula without a result: that is said, never blank. */
-  Optional<Cell> sound(String heading, Severity severity, String expected) {
+  Optional<Cell> sound(String heading, Severity severity, Message expected) {
     Optional<Cell> found = cell(heading);
     if (found.isEmpty()) {
       return found;
     }
     Cell cell = found.get();
     if (cell instanceof Cell.NoValue) {
-      String problem = heading + " is a formula without a stored result";
+      Message problem = Message.of("cells.formula", called(heading));
       say(severity, ProblemKind.FORMULA_WITHOUT_VALUE, heading, problem, expected);
       return Optional.empty();
     }
     if (cell instanceof Cell.Fault || isErrorText(cell)) {
-      String problem = heading + " holds the error " + cell.shown().strip();
+      Message problem = Message.of("cells.error", called(heading), cell.shown().strip());
       say(severity, ProblemKind.ERROR_CELL, heading, problem, expected);
       return Optional.empty();
     }

@@ -1,5 +1,6 @@
 package clenchbook.reading.cells;
 
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.EnumMap;
@@ -107,14 +108,15 @@ public final class TableSense {
     return settled;
   }
 
-  /** What settled the order of a column, in words; empty where nothing did. */
-  public String why(String heading) {
+  /** What settled the order of a column; empty where nothing did. */
+  public Message why(String heading) {
     DateText.Order order = settled.get(heading);
     if (order == null) {
-      return "";
+      return Message.NONE;
     }
     int days = Optional.ofNullable(witnesses.get(heading)).map(own -> own.count(order)).orElse(0);
-    String first = order == DateText.Order.DMY ? "day first" : "month first";
-    return first + ", by " + days + " of its own days that can be read in no other order";
+    return order == DateText.Order.DMY
+        ? Message.of("cells.order.dayFirst", days)
+        : Message.of("cells.order.monthFirst", days);
   }
 }

@@ -5,11 +5,16 @@ import clenchbook.problem.Severity;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.SameWords;
 import clenchbook.reading.words.YesNo;
+import clenchbook.texts.Message;
 import java.util.Map;
 import java.util.Optional;
 
 /** Words in a cell: a text, one of few words, yes or no, a size. */
 public final class WordCell {
+  private static final Message SOME_TEXT = Message.of("cells.text.some");
+  private static final Message YES_OR_NO = Message.of("cells.yesNo.expected");
+  private static final Message SOME_SIZE = Message.of("cells.size.some");
+
   private WordCell() {}
 
   /** A text of one line, trimmed; empty when blank or not sound. */
@@ -26,13 +31,13 @@ public final class WordCell {
 
   /** A text as it stands, trimmed; one that was cut is said. */
   static String text(SoundCells row, String heading, Severity severity) {
-    Optional<Cell> found = row.sound(heading, severity, "a text");
+    Optional<Cell> found = row.sound(heading, severity, SOME_TEXT);
     if (found.isEmpty()) {
       return "";
     }
     if (found.get() instanceof Cell.Text text && text.cut()) {
-      String problem = heading + " is longer than 32,767 characters and was cut";
-      row.warn(ProblemKind.TEXT_CUT, heading, problem, "a text that a cell can hold");
+      Message problem = Message.of("cells.text.tooLong", row.called(heading));
+      row.warn(ProblemKind.TEXT_CUT, heading, problem, Message.of("cells.text.short"));
     }
     return trimmed(found.get().shown());
   }
@@ -67,14 +72,15 @@ public final class WordCell {
 
   /** One of few words; another one is said. */
   static <T> Optional<T> choice(
-      SoundCells row, String heading, Map<String, T> words, String expected) {
+      SoundCells row, String heading, Map<String, T> words, Message expected) {
     String written = oneLine(row, heading, Severity.WARNING);
     if (written.isEmpty()) {
       return Optional.empty();
     }
     Optional<T> found = Optional.ofNullable(words.get(SameWords.bare(written)));
     if (found.isEmpty()) {
-      String problem = heading + " '" + SoundCells.brief(written) + "' is not known";
+      Message problem =
+          Message.of("cells.choice.unknown", row.called(heading), SoundCells.brief(written));
       row.warn(ProblemKind.CHOICE_UNKNOWN, heading, problem, expected);
     }
     return found;
@@ -82,18 +88,19 @@ public final class WordCell {
 
   /** Yes or no. */
   static Optional<Boolean> yesNo(SoundCells row, String heading) {
-    Optional<Cell> found = row.sound(heading, Severity.WARNING, "yes or no");
+    Optional<Cell> found = row.sound(heading, Severity.WARNING, YES_OR_NO);
     Optional<Boolean> answer = found.flatMap(YesNo::read);
     if (found.isPresent() && answer.isEmpty()) {
-      String problem = heading + " " + SoundCells.quoted(found.get()) + " is neither yes nor no";
-      row.warn(ProblemKind.YES_NO_UNREADABLE, heading, problem, "yes or no");
+      Message problem =
+          Message.of("cells.yesNo.neither", row.called(heading), SoundCells.oneLine(found.get()));
+      row.warn(ProblemKind.YES_NO_UNREADABLE, heading, problem, YES_OR_NO);
     }
     return answer;
   }
 
   /** One size, recovered where a spreadsheet changed it. */
   static String size(SoundCells row, String heading) {
-    Optional<Cell> found = row.sound(heading, Severity.WARNING, "a size such as 00 or 5/16");
+    Optional<Cell> found = row.sound(heading, Severity.WARNING, SOME_SIZE);
     if (found.isEmpty()) {
       return "";
     }
@@ -106,13 +113,13 @@ public final class WordCell {
 
   private static void saySizeChanged(
       SoundCells row, String heading, Cell cell, SizeCell.Reading reading) {
-    String quoted = SoundCells.quoted(cell);
-    String expected = "a cell formatted as text";
+    String shown = SoundCells.oneLine(cell);
+    Message expected = Message.of("cells.size.asText");
     if (reading.text().isEmpty()) {
-      String problem = heading + " " + quoted + " is no size, and what it was is lost";
+      Message problem = Message.of("cells.size.lost", row.called(heading), shown);
       row.warn(ProblemKind.SIZE_LOST, heading, problem, expected);
     } else {
-      String problem = "the spreadsheet made " + quoted + " of the size; read as " + reading.text();
+      Message problem = Message.of("cells.size.recovered", shown, reading.text());
       row.warn(ProblemKind.SIZE_RECOVERED, heading, problem, expected);
     }
   }

@@ -8,6 +8,7 @@ import clenchbook.reading.formats.parts.Parts;
 import clenchbook.reading.formats.parts.ZipParts;
 import clenchbook.reading.formats.xls.OleFile;
 import clenchbook.reading.formats.xlsx.XlsxSource;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -36,10 +37,10 @@ public final class TableFile {
    */
   public static TableSource open(Path file, Optional<String> password) throws IOException {
     if (!Files.exists(file)) {
-      throw new UnreadableWorkbook("the file is not there");
+      throw new UnreadableWorkbook(Message.of("formats.notThere"));
     }
     if (!Files.isRegularFile(file) && !Files.isDirectory(file)) {
-      throw new UnreadableWorkbook("this is no workbook");
+      throw new UnreadableWorkbook(Message.of("formats.noFile"));
     }
     return Files.isDirectory(file) ? new CsvSource(file) : byContent(file, password);
   }
@@ -53,16 +54,12 @@ public final class TableFile {
       return OleFile.open(file, password);
     }
     if (OLD_SHEETS.contains(first)) {
-      throw new UnreadableWorkbook(
-          "the file was saved by Excel 4 or an older program; open it in a spreadsheet program and"
-              + " save it again as .xlsx");
+      throw new UnreadableWorkbook(Message.of("formats.excel4"));
     }
     if (CsvSource.isOne(file)) {
       return CsvSource.one(file);
     }
-    throw new UnreadableWorkbook(
-        "the file is no workbook, whatever its name; expected .xlsx, .xlsm, .xls, .ods, .csv or a"
-            + " folder of .csv");
+    throw new UnreadableWorkbook(Message.of("formats.noWorkbook"));
   }
 
   private static int firstFourBytes(Path file) throws IOException {
@@ -70,7 +67,7 @@ public final class TableFile {
     try (InputStream stream = Files.newInputStream(file)) {
       int got = stream.readNBytes(start, 0, 4);
       if (got == 0) {
-        throw new UnreadableWorkbook("the file is empty");
+        throw new UnreadableWorkbook(Message.of("formats.empty"));
       }
     }
     return ByteBuffer.wrap(start).getInt();
@@ -83,7 +80,7 @@ public final class TableFile {
     } catch (UnreadableWorkbook refusal) {
       throw refusal;
     } catch (IOException | IllegalArgumentException damaged) {
-      throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
+      throw new UnreadableWorkbook(Message.of("formats.damaged"), damaged);
     }
     return OdsSource.is(parts) ? new OdsSource(parts) : new XlsxSource(parts);
   }

@@ -1,5 +1,7 @@
 package clenchbook.reading.proposal;
 
+import clenchbook.texts.Message;
+
 /**
  * What a heading most likely means.
  *
@@ -8,7 +10,7 @@ package clenchbook.reading.proposal;
  * @param sure in per cent
  * @param why what speaks for it
  */
-record HeadingGuess(Column column, String meaning, int sure, String why) {
+record HeadingGuess(Column column, String meaning, int sure, Message why) {
   /** The same, no surer than the sheet. */
   HeadingGuess within(int most) {
     return new HeadingGuess(column, meaning, Math.min(most, sure), why);

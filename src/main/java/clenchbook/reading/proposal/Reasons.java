@@ -1,43 +1,79 @@
 package clenchbook.reading.proposal;
 
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Says in words what speaks for a meaning. */
+/** Says what speaks for a meaning. */
 final class Reasons {
   private Reasons() {}
 
-  static String of(Pair pair) {
-    List<String> reasons = new ArrayList<>();
+  static Message of(Pair pair) {
+    List<Message> reasons = new ArrayList<>();
     if (pair.name() >= Pair.LIKE) {
-      pair.word().ifPresent(word -> reasons.add("the heading is like '" + word + "'"));
+      pair.word().ifPresent(word -> reasons.add(Message.of("proposal.headingLike", word)));
     }
     if (pair.fit() > 0) {
-      reasons.add("its cells look like " + words(pair.contents()));
+      reasons.add(cellsLike(pair.contents()));
     } else if (pair.fit() < 0) {
-      reasons.add("its cells do not speak for it");
+      reasons.add(Message.of("proposal.cells.against"));
     }
-    return reasons.isEmpty()
-        ? "what is left when the others have theirs"
-        : String.join("; ", reasons);
+    return reasons.isEmpty() ? Message.of("proposal.left") : Message.joined("; ", reasons);
   }
 
-  private static String words(Contents contents) {
+  private static Message cellsLike(Contents contents) {
     return switch (contents) {
-      case DAY -> "days";
-      case MONEY, PAID -> "money";
-      case MINUTES -> "minutes";
-      case SHOES -> "numbers of shoes";
-      case NAILS -> "numbers of nails";
-      case SIZE -> "sizes of shoes";
-      case SHAPING -> "hot and cold";
-      case HORSE -> "horses";
-      case OWNER -> "owners";
-      case PLACE -> "places";
-      case WORK -> "work";
-      case ITEM, SHOE, NAIL, EXTRAS -> "materials";
-      case YES -> "yes and no";
-      default -> contents.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+      case DAY -> Message.of("proposal.cells.days");
+      case MONEY, PAID -> Message.of("proposal.cells.money");
+      case MINUTES -> Message.of("proposal.cells.minutes");
+      case SHOES -> Message.of("proposal.cells.shoes");
+      case NAILS -> Message.of("proposal.cells.nails");
+      case FEW -> Message.of("proposal.cells.smallNumbers");
+      case NUMBER, NUMBER_CODE -> Message.of("proposal.cells.numbers");
+      case PERCENT -> Message.of("proposal.cells.percentages");
+      case DISTANCE -> Message.of("proposal.cells.distances");
+      case ODOMETER -> Message.of("proposal.cells.odometer");
+      case WEEKS -> Message.of("proposal.cells.weeks");
+      case QUANTITY -> Message.of("proposal.cells.quantities");
+      case SIZE -> Message.of("proposal.cells.sizes");
+      case SECTION -> Message.of("proposal.cells.sections");
+      default -> wordsLike(contents);
+    };
+  }
+
+  private static Message wordsLike(Contents contents) {
+    return switch (contents) {
+      case HORSE -> Message.of("proposal.cells.horses");
+      case OWNER -> Message.of("proposal.cells.owners");
+      case PLACE -> Message.of("proposal.cells.places");
+      case WORK -> Message.of("proposal.cells.work");
+      case ITEM, SHOE, NAIL, EXTRAS -> Message.of("proposal.cells.materials");
+      case SUPPLIER -> Message.of("proposal.cells.suppliers");
+      case EMAIL -> Message.of("proposal.cells.mailAddresses");
+      case POSTCODE -> Message.of("proposal.cells.postcodes");
+      case ADDRESS -> Message.of("proposal.cells.addresses");
+      case COUNTRY -> Message.of("proposal.cells.countries");
+      case LANGUAGE -> Message.of("proposal.cells.languages");
+      case SETTING -> Message.of("proposal.cells.settings");
+      default -> choicesLike(contents);
+    };
+  }
+
+  private static Message choicesLike(Contents contents) {
+    return switch (contents) {
+      case SHAPING -> Message.of("proposal.cells.shaping");
+      case YES -> Message.of("proposal.cells.yesAndNo");
+      case REASON -> Message.of("proposal.cells.reasons");
+      case METHOD -> Message.of("proposal.cells.waysOfPaying");
+      case UNIT -> Message.of("proposal.cells.units");
+      case MATERIAL -> Message.of("proposal.cells.kindsOfMaterial");
+      case TAX -> Message.of("proposal.cells.kindsOfTax");
+      case PAYMENT -> Message.of("proposal.cells.kindsOfPayment");
+      case FEE -> Message.of("proposal.cells.jobAndFee");
+      case CODE -> Message.of("proposal.cells.taxCodes");
+      case E_INVOICE -> Message.of("proposal.cells.eInvoices");
+      case NOTES -> Message.of("proposal.cells.notes");
+      default -> Message.of("proposal.cells.words");
     };
   }
 }

@@ -3,6 +3,7 @@ package clenchbook.reading.proposal;
 import clenchbook.book.SheetKind;
 import clenchbook.reading.words.SheetWords;
 import clenchbook.reading.words.WordForms;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -26,7 +27,7 @@ record SheetGuess(
     TableContents of,
     Optional<SheetKind> kind,
     int sure,
-    String why,
+    Message why,
     List<Column> columns,
     List<HeadingGuess> guess) {
   private static final int KNOWN = 100;
@@ -60,7 +61,7 @@ record SheetGuess(
       List<HeadingGuess> headings =
           judge == null ? List.of() : TableGuess.of(read(judge, pool), evidence, judge).headings();
       List<Column> own = judge == null ? table.columns() : read(judge, table);
-      return new SheetGuess(table, table.kind(), KNOWN, "", own, headings);
+      return new SheetGuess(table, table.kind(), KNOWN, Message.NONE, own, headings);
     }
     return ofKinds(table, pool, evidence, judges, there);
   }
@@ -95,16 +96,16 @@ record SheetGuess(
       }
     }
     if (best == null || judge == null || guess == null) {
-      String extra = "it seems to be a sheet of your own";
+      Message extra = Message.of("proposal.ownSheet");
       return new SheetGuess(table, Optional.empty(), 0, extra, List.of(), List.of());
     }
     boolean asRead = Optional.of(best).equals(table.kind());
     boolean named = called(table.sheet(), judge.words()) == EXACTLY;
     int limit = named ? MOST_NAMED : MOST_UNNAMED;
     int sure = asRead ? KNOWN : Math.min(limit, Sureness.of((most - second) / 3));
-    String why = "its headings and what stands beneath them are most like " + best.title();
+    Message why = asRead ? Message.NONE : Message.of("proposal.sheetLike", best.title());
     List<Column> own = columns(table, table, best, judge);
-    return new SheetGuess(table, Optional.of(best), sure, asRead ? "" : why, own, guess.headings());
+    return new SheetGuess(table, Optional.of(best), sure, why, own, guess.headings());
   }
 
   private static List<Column> columns(

@@ -2,6 +2,7 @@ package clenchbook.reading.proposal;
 
 import clenchbook.book.SheetKind;
 import clenchbook.reading.words.SameWords;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -60,14 +61,18 @@ final class SheetRowsOf {
 
   private static Proposal heading(SheetGuess guess, HeadingGuess found, boolean alone) {
     boolean likely = alone && found.sure() >= Proposal.LEAST && !found.meaning().isEmpty();
-    String why = alone ? found.why() : "several columns are called so";
-    String open =
-        likely || found.meaning().isEmpty() || !alone ? "" : "most like " + found.meaning() + ": ";
     return new Proposal(
         guess.of().sheet(),
         found.column().heading().replaceAll("\\s+", " "),
         likely ? found.meaning() : "",
         alone ? found.sure() : 0,
-        open + why);
+        alone ? why(found, likely) : Message.of("proposal.severalSo"));
+  }
+
+  /** A meaning that is not likely enough for its own cell stands here. */
+  private static Message why(HeadingGuess found, boolean likely) {
+    return likely || found.meaning().isEmpty()
+        ? found.why()
+        : Message.of("proposal.mostLike", found.meaning(), found.why());
   }
 }

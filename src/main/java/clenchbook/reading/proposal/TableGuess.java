@@ -1,12 +1,12 @@
 package clenchbook.reading.proposal;
 
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What the open headings of a table mean if the table is of one kind: one meaning each, the most
@@ -119,9 +119,10 @@ final class TableGuess {
     Pair pair = pairs.get(row).get(best[row]);
     int margin = OneToOne.total(points, best) - without(row, best[row]);
     int sure = Math.min(pair.most(), Sureness.of(margin));
-    String others = others(row, pair.meaning());
+    Message others = others(row, pair.meaning());
     boolean open = sure < Proposal.LEAST && !others.isEmpty();
-    String why = Reasons.of(pair) + (open ? "; may also be " + others : "");
+    Message reasons = Reasons.of(pair);
+    Message why = open ? Message.of("proposal.mayAlsoBe", reasons, others) : reasons;
     return new HeadingGuess(this.open.get(row), pair.meaning(), sure, why);
   }
 
@@ -134,17 +135,19 @@ final class TableGuess {
   }
 
   private HeadingGuess unknown(int row) {
-    String others = others(row, "");
-    String none =
-        PairJudge.isOwn(open.get(row))
-            ? "a column of your own, which the program does not need"
-            : "nothing speaks for a meaning";
-    String why = others.isEmpty() ? none : "may be " + others;
+    Message others = others(row, "");
+    Message why = others.isEmpty() ? none(row) : Message.of("proposal.mayBe", others);
     return new HeadingGuess(open.get(row), "", 0, why);
   }
 
+  private Message none(int row) {
+    return PairJudge.isOwn(open.get(row))
+        ? Message.of("proposal.ownColumn")
+        : Message.of("proposal.nothing");
+  }
+
   /** The next likeliest meanings. */
-  private String others(int row, String meaning) {
+  private Message others(int row, String meaning) {
     List<Integer> likely = new ArrayList<>();
     for (int at = 0; at < points[row].length; at++) {
       if (points[row][at] > 0 && !pairs.get(row).get(at).meaning().equals(meaning)) {
@@ -152,9 +155,8 @@ final class TableGuess {
       }
     }
     likely.sort(Comparator.comparingInt((Integer at) -> -points[row][at]));
-    return likely.stream()
-        .limit(MOST_NAMED)
-        .map(at -> pairs.get(row).get(at).meaning())
-        .collect(Collectors.joining(" or "));
+    List<String> meanings =
+        likely.stream().limit(MOST_NAMED).map(at -> pairs.get(row).get(at).meaning()).toList();
+    return Message.inTurn("sheets.or", meanings);
   }
 }

@@ -5,6 +5,7 @@ import clenchbook.reading.proposal.KnownValues.Of;
 import clenchbook.reading.words.DateWords;
 import clenchbook.reading.words.GuessWords;
 import clenchbook.reading.words.Vocabulary;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -127,7 +128,7 @@ final class WaysOfKeeping {
             heading,
             meaning + ", carried down",
             Math.min(sure, guess.sure()),
-            "it is written once over several horses");
+            Message.of("proposal.writtenOnce"));
     before.ifPresentOrElse(row -> rows.set(rows.indexOf(row), carried), () -> rows.add(carried));
   }
 
@@ -143,7 +144,8 @@ final class WaysOfKeeping {
     if (!listed && !likeName) {
       return Optional.empty();
     }
-    String why = listed ? "the book names an owner so" : "several sheets of visits bear names";
+    Message why =
+        listed ? Message.of("proposal.ownerCalledSo") : Message.of("proposal.sheetsBearNames");
     int sure = Math.min(guess.sure(), listed ? NAMED_ELSEWHERE : LIKE_A_NAME);
     return Optional.of(new Proposal(sheet, "(sheet name)", "Owner", sure, why));
   }

@@ -1,12 +1,13 @@
 package clenchbook.reading.recognise;
 
-import clenchbook.problem.CellRef;
 import clenchbook.problem.NearestName;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.SheetWords;
+import clenchbook.texts.BookName;
+import clenchbook.texts.Message;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -45,23 +46,16 @@ final class HeadingRules {
   }
 
   private Problem twice(Headings.Twice twice) {
-    String problem =
-        "'"
-            + SoundCells.brief(twice.later().shown())
-            + "' and '"
-            + SoundCells.brief(twice.left().shown())
-            + "' in "
-            + CellRef.letters(twice.left().column())
-            + layout.headingRow()
-            + " both mean "
-            + twice.heading()
-            + "; the left one counts";
+    String later = SoundCells.brief(twice.later().shown());
+    String left = SoundCells.brief(twice.left().shown());
+    BookName means = BookName.of(layout.kind().title(), twice.heading());
+    String at = layout.heading(twice.left().column()).cell();
     return Problem.warning(
         ProblemKind.HEADING_TWICE,
         layout.heading(twice.later().column()),
-        problem,
-        "one column for " + twice.heading(),
-        SoundCells.brief(twice.later().shown()));
+        Message.of("sheets.heading.twice", later, left, at, means),
+        Message.of("sheets.heading.oneColumn", means),
+        later);
   }
 
   /**
@@ -83,8 +77,8 @@ final class HeadingRules {
     return Problem.warning(
         ProblemKind.HEADING_UNKNOWN,
         layout.heading(cell.column()),
-        "the heading '" + cell.shown() + "' is not known, so its column is not read",
-        meant + ", if that is meant",
+        Message.of("sheets.heading.unknown", cell.shown()),
+        Message.of("sheets.heading.ifMeant", meant),
         cell.shown());
   }
 }

@@ -5,6 +5,7 @@ import clenchbook.problem.NearestName;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.reading.words.SheetWords;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,13 +52,13 @@ record Misspelt(CellRef at, String written, String meant) {
     return Problem.warning(
         ProblemKind.HEADING_UNKNOWN,
         at,
-        "the heading '" + written + "' is not known, so its sheet is not read",
-        meant + ", if that is meant",
+        Message.of("sheets.heading.misspelt", written),
+        Message.of("sheets.heading.ifMeant", meant),
         written);
   }
 
   /** The question, for who reads one line alone. */
-  String question() {
-    return "did you mean " + meant + " in " + at.cell() + "?";
+  Message question() {
+    return Message.of("sheets.heading.didYouMean", meant, at.cell());
   }
 }

@@ -4,6 +4,8 @@ import clenchbook.book.SheetKind;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.BookName;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -12,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * Decides which tables of which sheets are read as what. Sheets of dated rows may be several and
@@ -112,22 +113,13 @@ public final class SheetPlan {
   }
 
   private void sayOther(SheetLayout counts, SheetLayout other, boolean byName) {
-    String problem =
-        "the sheets '"
-            + counts.name()
-            + "' and '"
-            + other.name()
-            + "' both hold "
-            + other.kind().title()
-            + "; '"
-            + counts.name()
-            + "' counts";
+    BookName kind = new BookName(other.kind().title());
     problems.accept(
         Problem.note(
             byName ? ProblemKind.SHEET_IGNORED : ProblemKind.SHEET_AMBIGUOUS,
             CellRef.ofSheet(other.name()),
-            problem,
-            "one sheet of " + other.kind().title()));
+            Message.of("sheets.both", counts.name(), other.name(), kind),
+            Message.of("sheets.oneSheet", kind)));
   }
 
   private void sayUnread(SheetHead head, List<SheetRecognizer.Candidate> candidates) {
@@ -135,17 +127,15 @@ public final class SheetPlan {
       sayMissing(head);
       return;
     }
-    List<String> titles = candidates.stream().map(c -> c.layout().kind().title()).toList();
-    String problem =
-        "the sheet '"
-            + head.name()
-            + "' may be "
-            + String.join(" or ", titles)
-            + "; it is not read";
-    String expected =
-        "one of these names, or a row in the sheet Headings; check --propose can guess";
+    List<BookName> titles =
+        candidates.stream().map(c -> new BookName(c.layout().kind().title())).toList();
+    Message several = Message.inTurn("sheets.or", titles);
     problems.accept(
-        Problem.note(ProblemKind.SHEET_AMBIGUOUS, CellRef.ofSheet(head.name()), problem, expected));
+        Problem.note(
+            ProblemKind.SHEET_AMBIGUOUS,
+            CellRef.ofSheet(head.name()),
+            Message.of("sheets.mayBe", head.name(), several),
+            Message.of("sheets.oneOfNames")));
   }
 
   /**
@@ -172,20 +162,21 @@ public final class SheetPlan {
 
   private void sayMiss(SheetRecognizer.NearMiss miss) {
     miss.misspelt().forEach(misspelt -> problems.accept(misspelt.problem()));
-    String questions =
-        miss.misspelt().stream()
-            .map(misspelt -> "; " + misspelt.question())
-            .collect(Collectors.joining());
+    List<Message> questions = miss.misspelt().stream().map(Misspelt::question).toList();
+    Message missing = Message.inTurn("sheets.and", miss.missing());
+    List<Object> found = List.copyOf(miss.found());
     problems.accept(
         Problem.note(
             ProblemKind.HEADING_MISSING,
             CellRef.ofSheet(miss.sheet()),
-            "no row holds the heading "
-                + String.join(" and ", miss.missing())
-                + "; the sheet is not read; found "
-                + String.join(", ", miss.found())
-                + questions,
-            "a heading for each, or your own words in Headings; check --propose can guess"));
+            questions.isEmpty()
+                ? Message.of("sheets.heading.missing", missing, found)
+                : Message.of(
+                    "sheets.heading.missingMisspelt",
+                    missing,
+                    found,
+                    Message.joined("; ", questions)),
+            Message.of("sheets.heading.oneForEach")));
   }
 
   private void sayNoVisits(List<SheetHead> heads) {
@@ -201,8 +192,7 @@ public final class SheetPlan {
         Problem.note(
             ProblemKind.SHEET_MISSING,
             CellRef.ofSheet(""),
-            "no sheet holds visits",
-            "a sheet with the headings Date, Horse, Work and Owner; your own words go into the"
-                + " sheet Headings, and check --propose can guess them"));
+            Message.of("sheets.noVisits"),
+            Message.of("sheets.oneOfVisits")));
   }
 }

@@ -7,6 +7,8 @@ import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.SheetWords;
 import clenchbook.reading.words.Vocabulary;
+import clenchbook.texts.BookName;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -166,18 +168,23 @@ public final class SheetRecognizer {
               return new NearMiss(
                   head.name(),
                   headings.found(),
-                  missing.stream().map(need -> String.join(" or ", need)).toList(),
+                  missing.stream().map(need -> anyOf(kind, need)).toList(),
                   written(row),
                   Misspelt.of(head.name(), row.number(), words, headings, missing));
             })
         .max(Comparator.comparingInt(miss -> miss.known().size()));
   }
 
+  private static Message anyOf(SheetKind kind, List<String> headings) {
+    return Message.inTurn(
+        "sheets.or", headings.stream().map(heading -> BookName.of(kind.title(), heading)).toList());
+  }
+
   private static List<String> written(Row row) {
     return row.cells().stream()
         .filter(cell -> cell instanceof Cell.Text)
         .limit(30)
-        .map(cell -> SoundCells.brief(cell.shown()).replaceAll("\\R", " "))
+        .map(SoundCells::oneLine)
         .toList();
   }
 
@@ -192,7 +199,7 @@ public final class SheetRecognizer {
   record NearMiss(
       String sheet,
       Set<String> known,
-      List<String> missing,
+      List<Message> missing,
       List<String> found,
       List<Misspelt> misspelt) {}
 }

@@ -21,6 +21,7 @@ import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
 import clenchbook.reading.cells.RowCells;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -32,7 +33,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** The book while it is read. */
 public final class BookDraft {
@@ -48,7 +48,7 @@ public final class BookDraft {
   private final List<String> sheets;
   private final List<Problem> problems = new ArrayList<>();
   private final TreeMap<Integer, SheetControl> controls = new TreeMap<>();
-  private final List<String> examples = new ArrayList<>();
+  private final List<Message> examples = new ArrayList<>();
   private final Set<SheetKind> present = EnumSet.noneOf(SheetKind.class);
   private final List<Visit> visits = new ArrayList<>();
   private final List<WorkItem> work = new ArrayList<>();
@@ -81,13 +81,14 @@ public final class BookDraft {
         .filter(table -> !(LISTS.contains(table.layout().kind()) && table.holdsExamplesAlone()))
         .forEach(table -> present.add(table.layout().kind()));
     controls.put(index, control);
-    String rows =
-        tables.stream()
-            .flatMap(table -> table.examples().stream())
-            .map(String::valueOf)
-            .collect(Collectors.joining(" and "));
+    List<String> rows =
+        tables.stream().flatMap(table -> table.examples().stream()).map(String::valueOf).toList();
     if (!rows.isEmpty()) {
-      examples.add(control.sheet() + " " + (rows.contains(" ") ? "rows " : "row ") + rows);
+      Message all = Message.inTurn("sheets.and", rows);
+      examples.add(
+          rows.size() == 1
+              ? Message.of("rows.examples.row", control.sheet(), all)
+              : Message.of("rows.examples.rows", control.sheet(), all));
     }
   }
 
@@ -98,9 +99,8 @@ public final class BookDraft {
           Problem.note(
               ProblemKind.EXAMPLE_ROWS,
               CellRef.ofSheet(""),
-              "the starter's examples stand as they were written and count for nothing: "
-                  + String.join("; ", examples),
-              "your own rows; a row counts as soon as one of its cells is changed"));
+              Message.of("rows.examples.stand", Message.joined("; ", examples)),
+              Message.of("rows.examples.ownRows")));
     }
   }
 

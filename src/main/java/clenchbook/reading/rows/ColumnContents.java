@@ -8,6 +8,16 @@ import java.util.regex.Pattern;
 
 /** Counts what the cells of a column look like: money, minutes, or neither. */
 public final class ColumnContents {
+  /** What a bill or an hour may hang on. */
+  public enum Holds {
+    /** Money. */
+    MONEY,
+    /** Minutes. */
+    MINUTES,
+    /** Numbers that may be money or minutes. */
+    NUMBERS
+  }
+
   private static final BigDecimal LEAST = BigDecimal.valueOf(5);
   private static final BigDecimal MOST = BigDecimal.valueOf(5_000);
   private static final BigDecimal FIRST_YEAR = BigDecimal.valueOf(1_900);
@@ -71,23 +81,21 @@ public final class ColumnContents {
   /**
    * What the column seems to hold that a bill or an hour hangs on.
    *
-   * @return in words; empty where it holds something else
+   * @return empty where it holds something else
    */
-  public Optional<String> moneyOrMinutes() {
+  public Optional<Holds> moneyOrMinutes() {
     if (cells == 0) {
       return Optional.empty();
     }
     if (money * 2 >= cells) {
-      return Optional.of("money");
+      return Optional.of(Holds.MONEY);
     }
     if (minutes * 2 >= cells) {
-      return Optional.of("minutes");
+      return Optional.of(Holds.MINUTES);
     }
     boolean counted = numbers > 2 && inTurn * 10 >= (numbers - 1) * 8;
     boolean mostly = numbers * 10 >= cells * 6 && likely * 10 >= numbers * 6;
-    return mostly && !counted && years < numbers
-        ? Optional.of("numbers that may be money or minutes")
-        : Optional.empty();
+    return mostly && !counted && years < numbers ? Optional.of(Holds.NUMBERS) : Optional.empty();
   }
 
   /** Whether what it holds is marked as money or minutes, and not only numbers. */

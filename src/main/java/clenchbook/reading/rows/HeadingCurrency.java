@@ -7,6 +7,7 @@ import clenchbook.reading.cells.ReadingRules;
 import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.recognise.HeadingCell;
 import clenchbook.reading.recognise.SheetLayout;
+import clenchbook.texts.Message;
 import java.util.function.Consumer;
 
 /** Warns of columns whose headings name another currency than the book's. */
@@ -26,20 +27,13 @@ final class HeadingCurrency {
   private static Problem problem(
       SheetLayout layout, ReadingRules rules, HeadingCell heading, String sign) {
     String letters = CellRef.letters(heading.cell().column());
-    String shown = SoundCells.brief(heading.cell().shown()).replaceAll("\\R", " ");
+    String shown = SoundCells.oneLine(heading.cell());
     String own = rules.currency();
     return Problem.warning(
         ProblemKind.CURRENCY_OTHER,
         new CellRef(layout.name(), layout.headingRow(), letters),
-        "the heading '"
-            + shown
-            + "' names "
-            + sign
-            + ", but the book is in "
-            + own
-            + "; its amounts are read as "
-            + own,
-        "amounts in " + own + ", or the Currency in Settings",
+        Message.of("rows.currency.otherInHeading", shown, sign, own),
+        Message.of("rows.currency.inOwn", own),
         shown);
   }
 }

@@ -13,6 +13,7 @@ import clenchbook.reading.recognise.HeadingCell;
 import clenchbook.reading.recognise.SheetLayout;
 import clenchbook.reading.words.HeadingEnds;
 import clenchbook.reading.words.HeadingEnds.End;
+import clenchbook.texts.BookName;
 import clenchbook.texts.Message;
 import java.util.Collection;
 import java.util.Map;
@@ -65,7 +66,7 @@ public final class HeadingTax {
   }
 
   private Optional<Problem> problem(SheetLayout layout, HeadingCell heading) {
-    String shown = SoundCells.brief(heading.cell().shown()).replaceAll("\\R", " ");
+    String shown = SoundCells.oneLine(heading.cell());
     String letters = CellRef.letters(heading.cell().column());
     CellRef at = new CellRef(layout.name(), layout.headingRow(), letters);
     return HeadingEnds.tax(heading.cell().shown())
@@ -91,7 +92,10 @@ public final class HeadingTax {
   }
 
   private static Message setting(String answer) {
-    return Message.of("reading.headingTax.setting", Setting.PRICES_INCLUDE_TAX.title(), answer);
+    return Message.of(
+        "reading.headingTax.setting",
+        BookName.of(SheetKind.SETTINGS.title(), Setting.PRICES_INCLUDE_TAX.title()),
+        answer);
   }
 
   private static Optional<Problem> warning(

@@ -8,6 +8,7 @@ import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.words.OwnMeaning;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.Vocabulary;
+import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -44,8 +45,8 @@ public final class HeadingsRows {
     if (says) {
       rows.add(row);
     } else if (!proposed) {
-      row.warn(
-          ProblemKind.NAME_MISSING, "Means", "Means is missing", "one of the guide's headings");
+      Message problem = Message.of("cells.missing", row.called("Means"));
+      row.warn(ProblemKind.NAME_MISSING, "Means", problem, Message.of("rows.headings.some"));
     }
     return says;
   }
@@ -74,7 +75,7 @@ public final class HeadingsRows {
       for (SheetKind each : SheetKind.values()) {
         titles.add(vocabulary.of(each).title());
       }
-      String problem = "'" + SoundCells.brief(means) + "' is none of the program's sheets";
+      Message problem = Message.of("rows.headings.noSheet", SoundCells.brief(means));
       row.warn(ProblemKind.HEADING_UNKNOWN, "Means", problem, offer(means, titles));
     }
   }
@@ -103,14 +104,14 @@ public final class HeadingsRows {
     if (!understood) {
       Set<String> known = new HashSet<>();
       kinds.forEach(each -> known.addAll(vocabulary.of(each).canonicalHeadings()));
-      String problem = "'" + SoundCells.brief(means) + "' is none of the program's headings";
+      Message problem = Message.of("rows.headings.noHeading", SoundCells.brief(means));
       row.warn(ProblemKind.HEADING_UNKNOWN, "Means", problem, offer(means, List.copyOf(known)));
     }
   }
 
-  private static String offer(String means, List<String> known) {
+  private static Message offer(String means, List<String> known) {
     return NearestName.find(means, known)
-        .map(near -> near + ", if that is meant")
-        .orElse("a name of the guide");
+        .map(near -> Message.of("sheets.heading.ifMeant", near))
+        .orElseGet(() -> Message.of("rows.headings.aName"));
   }
 }

@@ -12,12 +12,15 @@ import clenchbook.problem.Severity;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.words.Choices;
 import clenchbook.reading.words.PrivateUse;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 
 /** Rows of Trips, Purchases, Payments, Assets and Counts: each needs its day. */
 final class LedgerRows {
+  private static final Message PAYMENT_KINDS = Message.of("rows.choice.payment");
+
   private LedgerRows() {}
 
   private static <T> Optional<T> unlessHeld(RowCells row, T record) {
@@ -63,8 +66,9 @@ final class LedgerRows {
             row.text("Receipt"));
     if (!row.has("Net") && !row.has("Gross")) {
       String heading = row.source().has("Net") ? "Net" : "Gross";
-      String problem = "neither Net nor Gross is given; it counts as nothing";
-      row.warn(ProblemKind.MONEY_UNREADABLE, heading, problem, "an amount of money such as 85.00");
+      Message problem = Message.of("rows.purchase.noAmount");
+      Message expected = Message.of("cells.money.amount");
+      row.warn(ProblemKind.MONEY_UNREADABLE, heading, problem, expected);
     }
     return unlessHeld(row, purchase);
   }
@@ -72,7 +76,6 @@ final class LedgerRows {
   /** The payment; empty when the row is held back. */
   static Optional<Payment> payment(RowCells row) {
     LocalDate date = row.requiredDate("Date").orElse(LocalDate.EPOCH);
-    String expected = "payment, deposit, refund, written off or tip";
     Payment payment =
         new Payment(
             row.source(),
@@ -80,7 +83,7 @@ final class LedgerRows {
             row.payer("Owner"),
             amount(row),
             row.text("Invoice"),
-            row.choice("Kind", Choices.PAYMENT, expected).orElse(PaymentKind.PAYMENT),
+            row.choice("Kind", Choices.PAYMENT, PAYMENT_KINDS).orElse(PaymentKind.PAYMENT),
             row.name("How"),
             row.text("Reference"));
     return unlessHeld(row, payment);
@@ -89,8 +92,9 @@ final class LedgerRows {
   private static BigDecimal amount(RowCells row) {
     Optional<BigDecimal> amount = row.money("Amount");
     if (!row.has("Amount")) {
-      String expected = "an amount of money such as 85.00";
-      row.say(Severity.HELD, ProblemKind.MONEY_UNREADABLE, "Amount", "Amount is missing", expected);
+      Message problem = Message.of("cells.missing", row.called("Amount"));
+      Message expected = Message.of("cells.money.amount");
+      row.say(Severity.HELD, ProblemKind.MONEY_UNREADABLE, "Amount", problem, expected);
     }
     amount.filter(typed -> typed.signum() < 0).ifPresent(typed -> minus(row, typed));
     return amount.orElse(BigDecimal.ZERO);
@@ -100,8 +104,8 @@ final class LedgerRows {
     row.warn(
         ProblemKind.SIGN_IGNORED,
         "Amount",
-        "Amount has a minus; it counts as " + typed.abs().toPlainString() + " of its Kind",
-        "an amount without a sign; Kind refund is money paid back");
+        Message.of("rows.payment.minus", typed.abs()),
+        Message.of("rows.payment.withoutSign"));
   }
 
   /** The asset; empty when the row is held back. */
@@ -127,8 +131,9 @@ final class LedgerRows {
     String size = row.size("Size");
     Optional<BigDecimal> quantity = QuantityCell.counted(row);
     if (!row.has("Quantity")) {
-      String problem = "Quantity is missing";
-      row.warn(ProblemKind.NUMBER_UNREADABLE, "Quantity", problem, "the pieces counted, 0 if none");
+      Message problem = Message.of("cells.missing", row.called("Quantity"));
+      Message expected = Message.of("rows.count.pieces");
+      row.warn(ProblemKind.NUMBER_UNREADABLE, "Quantity", problem, expected);
     }
     boolean counts = PriceRows.named(row, "Item", item) && quantity.isPresent();
     StockCount count =

@@ -12,12 +12,16 @@ import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.words.Choices;
 import clenchbook.reading.words.CountryNames;
 import clenchbook.reading.words.LanguageNames;
+import clenchbook.texts.Message;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Rows of Owners, Horses, Places and Strain. */
 final class PeopleRows {
+  private static final Message E_INVOICES = Message.of("rows.choice.eInvoice");
+  private static final Message TASKS = Message.of("rows.choice.task");
+
   private PeopleRows() {}
 
   /** The owner; empty when the name is missing. */
@@ -45,9 +49,8 @@ final class PeopleRows {
   }
 
   private static EInvoiceWish eInvoice(RowCells row) {
-    String expected = "no, factur-x or xrechnung";
     return new EInvoiceWish(
-        row.choice("E-invoice", Choices.E_INVOICE, expected),
+        row.choice("E-invoice", Choices.E_INVOICE, E_INVOICES),
         row.text("Buyer reference"),
         row.text("E-invoice address"));
   }
@@ -67,8 +70,8 @@ final class PeopleRows {
       row.warn(
           ProblemKind.CHOICE_UNKNOWN,
           "Country",
-          "not a country that is known; the book's is used",
-          "a country of two letters such as GB, or its English name");
+          Message.of("rows.owner.unknownCountry"),
+          Message.of("rows.setting.country"));
     }
     return code.orElse("");
   }
@@ -80,8 +83,8 @@ final class PeopleRows {
       row.warn(
           ProblemKind.CHOICE_UNKNOWN,
           "Language",
-          "not a language that is known; the book's is used",
-          "a language of two letters such as en, or its English name");
+          Message.of("rows.owner.unknownLanguage"),
+          Message.of("rows.setting.language"));
     }
     return code.orElse("");
   }
@@ -117,10 +120,10 @@ final class PeopleRows {
 
   /** The rating; empty when its task is not known. */
   static Optional<StrainRating> strain(RowCells row) {
-    String expected = "trim, shape hot, shape cold, nail, make, grind or drive";
-    Optional<Task> task = row.choice("Task", Choices.TASK, expected);
+    Optional<Task> task = row.choice("Task", Choices.TASK, TASKS);
     if (!row.has("Task")) {
-      row.warn(ProblemKind.NAME_MISSING, "Task", "Task is missing", expected);
+      row.warn(
+          ProblemKind.NAME_MISSING, "Task", Message.of("cells.missing", row.called("Task")), TASKS);
     }
     StrainRating rating =
         new StrainRating(

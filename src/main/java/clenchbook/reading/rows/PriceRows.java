@@ -11,6 +11,7 @@ import clenchbook.reading.cells.Measure;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.cells.SoundCells;
 import clenchbook.reading.words.Choices;
+import clenchbook.texts.Message;
 import clenchbook.values.Section;
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -22,6 +23,12 @@ final class PriceRows {
   private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
   private static final BigDecimal MM_PER_FOOT = new BigDecimal("304.8");
 
+  private static final Message JOB_OR_FEE = Message.of("rows.choice.jobOrFee");
+  private static final Message SHAPINGS = Message.of("rows.choice.shaping");
+  private static final Message UNITS = Message.of("rows.choice.unit");
+  private static final Message MATERIALS = Message.of("rows.choice.material");
+  private static final Message TAX_KINDS = Message.of("rows.choice.taxKind");
+
   private PriceRows() {}
 
   /** The Work; empty when its name is missing. */
@@ -30,12 +37,12 @@ final class PriceRows {
         new WorkItem(
             row.source(),
             row.name("Work"),
-            row.choice("Kind", Choices.FEE, "job or fee").orElse(false),
+            row.choice("Kind", Choices.FEE, JOB_OR_FEE).orElse(false),
             row.listMoney("Price"),
             row.name("Tax"),
             row.shoes("Shoe"),
             row.whole("Shoes"),
-            row.choice("Shaping", Choices.SHAPING, "hot, cold or none"),
+            row.choice("Shaping", Choices.SHAPING, SHAPINGS),
             row.name("Nail"),
             row.number("Nails per shoe"),
             row.minutes("Trim min"),
@@ -52,7 +59,8 @@ final class PriceRows {
   /** Says that a row of a list lacks its name. */
   static boolean named(RowCells row, String heading, String name) {
     if (name.isEmpty() && !row.has(heading)) {
-      row.warn(ProblemKind.NAME_MISSING, heading, heading + " is missing", "a name");
+      Message problem = Message.of("cells.missing", row.called(heading));
+      row.warn(ProblemKind.NAME_MISSING, heading, problem, Message.of("rows.aName"));
     }
     return !name.isEmpty();
   }
@@ -86,19 +94,21 @@ final class PriceRows {
   }
 
   static Unit unit(RowCells row) {
-    return row.choice("Unit", Choices.UNIT, "piece, pair, pack, kg or bar").orElse(Unit.PIECE);
+    return row.choice("Unit", Choices.UNIT, UNITS).orElse(Unit.PIECE);
   }
 
   private static MaterialKind materialKind(RowCells row, String item) {
-    String expected =
-        "keg, handmade, aluminium, bar, nail, pad, stud, adhesive, packing, gas or sundry";
-    Optional<MaterialKind> kind = row.choice("Kind", Choices.MATERIAL, expected);
+    Optional<MaterialKind> kind = row.choice("Kind", Choices.MATERIAL, MATERIALS);
     if (kind.isPresent() || item.isEmpty()) {
       return kind.orElse(MaterialKind.SUNDRY);
     }
     Optional<MaterialKind> guessed = kindByName(row, item);
     if (guessed.isEmpty() && !row.has("Kind")) {
-      row.warn(ProblemKind.CHOICE_UNKNOWN, "Kind", "Kind is missing", expected);
+      row.warn(
+          ProblemKind.CHOICE_UNKNOWN,
+          "Kind",
+          Message.of("cells.missing", row.called("Kind")),
+          MATERIALS);
     }
     return guessed.orElse(MaterialKind.SUNDRY);
   }
@@ -129,8 +139,8 @@ final class PriceRows {
     }
     Optional<Section> section = Section.parse(written);
     if (section.isEmpty()) {
-      String problem = "Section '" + SoundCells.brief(written) + "' is no section of bar";
-      String expected = "a section such as 3/4 x 5/16 in or 20 x 8 mm";
+      Message problem = Message.of("rows.section.unreadable", SoundCells.brief(written));
+      Message expected = Message.of("rows.section.some");
       row.warn(ProblemKind.SECTION_UNREADABLE, "Section", problem, expected);
     }
     return section;
@@ -153,12 +163,12 @@ final class PriceRows {
   /** The rate; empty when its code or rate is missing. */
   static Optional<TaxRate> taxRate(RowCells row) {
     String code = row.name("Code");
-    String expected = "standard, reduced, zero, exempt, outside scope or reverse charge";
-    Optional<TaxKind> kind = row.choice("Kind", Choices.TAX, expected);
+    Optional<TaxKind> kind = row.choice("Kind", Choices.TAX, TAX_KINDS);
     Optional<BigDecimal> rate = row.percent("Rate %");
     boolean untaxed = kind.isPresent() && !kind.get().charged();
     if (rate.isEmpty() && !untaxed && !row.has("Rate %")) {
-      row.warn(ProblemKind.NUMBER_UNREADABLE, "Rate %", "Rate % is missing", "a rate such as 20");
+      Message problem = Message.of("cells.missing", row.called("Rate %"));
+      row.warn(ProblemKind.NUMBER_UNREADABLE, "Rate %", problem, Message.of("rows.tax.aRate"));
     }
     if (!named(row, "Code", code) || (rate.isEmpty() && !untaxed)) {
       return Optional.empty();
@@ -168,8 +178,8 @@ final class PriceRows {
       row.warn(
           ProblemKind.TAX_RATE_UNUSED,
           "Rate %",
-          "no tax is charged under Kind " + kind.get().word() + "; the rate counts for nothing",
-          "0, or the Kind standard or reduced");
+          Message.of("rows.tax.rateUnused", kind.get().word()),
+          Message.of("rows.tax.zeroOrOtherKind"));
     }
     TaxKind byRate = percent.signum() == 0 ? TaxKind.ZERO : TaxKind.STANDARD;
     return Optional.of(

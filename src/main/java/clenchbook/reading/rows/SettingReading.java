@@ -14,6 +14,7 @@ import clenchbook.reading.words.CountryNames;
 import clenchbook.reading.words.LanguageNames;
 import clenchbook.reading.words.SettingWords;
 import clenchbook.reading.words.YesNo;
+import clenchbook.texts.Message;
 import clenchbook.values.Iban;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -75,19 +76,22 @@ final class SettingReading {
     return value;
   }
 
-  /** What a setting may hold, in words. */
-  String expected(Setting setting) {
+  /** What a setting may hold. */
+  Message expected(Setting setting) {
     return switch (setting.type()) {
-      case TEXT -> "a text";
-      case DECIMAL -> "a number of 0 or more";
-      case WHOLE -> setting == Setting.YEAR_STARTS ? "a month from 1 to 12" : "a whole number";
-      case YES_NO -> "yes or no";
-      case CHOICE -> String.join(" or ", setting.choices());
-      case DATE -> "a day such as 2026-01-01";
-      case COUNTRY -> "a country of two letters such as GB, or its English name";
-      case CURRENCY -> "a currency of three letters such as EUR";
-      case IBAN -> "an account number with its country's length and right check digits";
-      case LANGUAGE -> "a language of two letters such as en, or its English name";
+      case TEXT -> Message.of("cells.text.some");
+      case DECIMAL -> Message.of("cells.number.zeroOrMore");
+      case WHOLE ->
+          setting == Setting.YEAR_STARTS
+              ? Message.of("rows.setting.month")
+              : Message.of("cells.number.whole");
+      case YES_NO -> Message.of("cells.yesNo.expected");
+      case CHOICE -> Message.inTurn("sheets.or", setting.choices());
+      case DATE -> Message.of("rows.setting.day");
+      case COUNTRY -> Message.of("rows.setting.country");
+      case CURRENCY -> Message.of("rows.setting.currency");
+      case IBAN -> Message.of("rows.setting.iban");
+      case LANGUAGE -> Message.of("rows.setting.language");
     };
   }
 

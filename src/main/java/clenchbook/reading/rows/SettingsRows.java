@@ -1,6 +1,7 @@
 package clenchbook.reading.rows;
 
 import clenchbook.book.Setting;
+import clenchbook.book.SheetKind;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.NearestName;
 import clenchbook.problem.Problem;
@@ -12,6 +13,8 @@ import clenchbook.reading.formats.cells.Cell;
 import clenchbook.reading.words.OwnMeaning;
 import clenchbook.reading.words.OwnWords;
 import clenchbook.reading.words.SettingWords;
+import clenchbook.texts.BookName;
+import clenchbook.texts.Message;
 import clenchbook.texts.TextSource;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -51,7 +54,8 @@ public final class SettingsRows {
     String name = row.text("Setting");
     if (name.isEmpty()) {
       if (row.has("Value")) {
-        row.warn(ProblemKind.NAME_MISSING, "Setting", "Setting is missing", "the setting's name");
+        Message problem = Message.of("cells.missing", row.called("Setting"));
+        row.warn(ProblemKind.NAME_MISSING, "Setting", problem, Message.of("rows.setting.aName"));
       }
       return false;
     }
@@ -70,13 +74,12 @@ public final class SettingsRows {
   private void put(Setting setting, Entry entry) {
     Entry earlier = entries.put(setting, entry);
     if (earlier != null) {
-      String problem = setting.title() + " stands in " + earlier.nameAt().cell() + " too";
       problems.accept(
           Problem.warning(
               ProblemKind.NAME_TWICE,
               entry.nameAt(),
-              problem + "; the lower row counts",
-              "each setting once",
+              Message.of("rows.setting.twice", called(setting), earlier.nameAt().cell()),
+              Message.of("rows.setting.once"),
               entry.name()));
     }
   }
@@ -124,32 +127,35 @@ public final class SettingsRows {
     return WordCell.trimmed(cell.shown()).isEmpty();
   }
 
+  private static BookName called(Setting setting) {
+    return BookName.of(SheetKind.SETTINGS.title(), setting.title());
+  }
+
   private void sayUnknown(Entry entry) {
     List<String> titles = new ArrayList<>();
     for (Setting setting : Setting.values()) {
       titles.add(setting.title());
     }
-    String problem = "the setting '" + SoundCells.brief(entry.name()) + "' is not known";
-    String offer =
+    String shown = SoundCells.brief(entry.name());
+    Message problem =
         NearestName.find(entry.name(), titles)
-            .map(near -> "; did you mean " + near + "?")
-            .orElse("");
+            .map(near -> Message.of("rows.setting.misspelt", shown, near))
+            .orElseGet(() -> Message.of("rows.setting.unknown", shown));
     problems.accept(
         Problem.warning(
             ProblemKind.SETTING_UNKNOWN,
             entry.nameAt(),
-            problem + offer,
-            "a setting of the guide",
-            SoundCells.brief(entry.name())));
+            problem,
+            Message.of("rows.setting.ofGuide"),
+            shown));
   }
 
-  private void sayUnusable(Setting setting, Entry entry, String expected) {
+  private void sayUnusable(Setting setting, Entry entry, Message expected) {
     String shown = SoundCells.brief(entry.value().map(Cell::shown).orElse(""));
-    String instead =
+    Message problem =
         setting == Setting.TAX_REGIME
-            ? "; no year's end is made until it can"
-            : "; its default stands";
-    String problem = setting.title() + " '" + shown + "' can't be used" + instead;
+            ? Message.of("rows.setting.unusableRegime", called(setting), shown)
+            : Message.of("rows.setting.unusable", called(setting), shown);
     problems.accept(
         Problem.warning(ProblemKind.SETTING_UNUSABLE, entry.valueAt(), problem, expected, shown));
   }

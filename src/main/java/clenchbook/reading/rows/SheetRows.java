@@ -219,7 +219,7 @@ public final class SheetRows {
     data++;
     carried.fill(known);
     SourceRow source = new SourceRow(layout.name(), layout.index(), number, layout.letters());
-    RowCells row = new RowCells(source, known, rules, sense, problems);
+    RowCells row = new RowCells(source, layout.kind(), known, rules, sense, problems);
     boolean taken = reader.test(row);
     if (row.held()) {
       tally.end(number, RowTally.End.HELD);

@@ -6,12 +6,16 @@ import clenchbook.problem.ProblemKind;
 import clenchbook.problem.Severity;
 import clenchbook.reading.cells.RowCells;
 import clenchbook.reading.words.Choices;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 
 /** Rows of Visits. */
 final class VisitRows {
+  private static final Message SHAPINGS = Message.of("rows.choice.shaping");
+  private static final Message REASONS = Message.of("rows.choice.reason");
+
   private VisitRows() {}
 
   /** The visit; empty when the row is held back. */
@@ -31,7 +35,7 @@ final class VisitRows {
             row.sizes("Size"),
             row.whole("Shoes"),
             row.whole("New shoes"),
-            row.choice("Shaping", Choices.SHAPING, "hot, cold or none"),
+            row.choice("Shaping", Choices.SHAPING, SHAPINGS),
             row.name("Nail"),
             row.whole("Nails"),
             row.extras("Extras"),
@@ -54,15 +58,14 @@ final class VisitRows {
   }
 
   private static Reason reason(RowCells row) {
-    String expected = "routine, lost shoe, lameness, new horse or cancelled";
-    return row.choice("Reason", Choices.REASON, expected).orElse(Reason.ROUTINE);
+    return row.choice("Reason", Choices.REASON, REASONS).orElse(Reason.ROUTINE);
   }
 
   private static Optional<BigDecimal> charge(RowCells row) {
     Optional<BigDecimal> charge = row.freeInWords("Charge").or(() -> row.money("Charge"));
     if (charge.filter(amount -> amount.signum() < 0).isPresent()) {
-      String problem = "Charge is below nothing: " + charge.get().toPlainString();
-      String expected = "a charge of 0 or more";
+      Message problem = Message.of("cells.number.belowNothing", row.called("Charge"), charge.get());
+      Message expected = Message.of("rows.visit.aCharge");
       row.say(Severity.HELD, ProblemKind.MONEY_NEGATIVE, "Charge", problem, expected);
     }
     return charge;
@@ -71,8 +74,9 @@ final class VisitRows {
   private static Optional<BigDecimal> paid(RowCells row) {
     Optional<BigDecimal> paid = row.money("Paid");
     if (paid.filter(amount -> amount.signum() < 0).isPresent()) {
-      String problem = "Paid is below nothing: " + paid.get().toPlainString();
-      row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, "Paid", problem, "an amount of 0 or more");
+      Message problem = Message.of("cells.number.belowNothing", row.called("Paid"), paid.get());
+      Message expected = Message.of("rows.visit.anAmount");
+      row.warn(ProblemKind.NUMBER_OUT_OF_RANGE, "Paid", problem, expected);
       return Optional.empty();
     }
     return paid;

@@ -94,9 +94,10 @@ public final class BookFigures {
    * The table {@code understood}.
    *
    * @param understood what was made of each sheet and column
+   * @param texts the farrier's language, for what else is to be known
    * @return one row for each column, and one for each sheet that is not read
    */
-  public static FigureTable understood(Understood understood) {
+  public static FigureTable understood(Understood understood, Texts texts) {
     return FiguresOf.rows(understood.columns())
         .column("sheet", UnderstoodColumn::sheet)
         .column("taken_as", UnderstoodColumn::takenAs)
@@ -104,7 +105,7 @@ public final class BookFigures {
         .column("heading", UnderstoodColumn::heading)
         .column("meaning", UnderstoodColumn::meaning)
         .column("how", column -> column.how().word())
-        .column("note", UnderstoodColumn::note)
+        .column("note", column -> texts.say(column.note()))
         .named("understood");
   }
 

@@ -10,6 +10,7 @@ import clenchbook.reading.formats.cells.DamagedSheet;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import clenchbook.reading.formats.xlsx.XlsxRelations;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -40,8 +41,11 @@ class HostileInputTest {
                       source.rows(0, row -> true);
                     }
                   });
-          assertEquals(1, refusal.getMessage().lines().count(), refusal.getMessage());
-          return refusal.getMessage();
+          assertEquals(
+              1,
+              InEnglish.said(refusal.message()).lines().count(),
+              InEnglish.said(refusal.message()));
+          return InEnglish.said(refusal.message());
         });
   }
 

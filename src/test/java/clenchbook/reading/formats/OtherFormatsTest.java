@@ -8,6 +8,7 @@ import clenchbook.reading.formats.cells.MergedCells;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import clenchbook.reading.formats.csv.CsvForm;
+import clenchbook.texts.InEnglish;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -201,10 +202,14 @@ class OtherFormatsTest {
   private static void assertEncrypted(Path file) {
     UnreadableWorkbook none =
         assertThrows(UnreadableWorkbook.class, () -> TableFile.open(file, Optional.empty()));
-    assertTrue(none.getMessage().contains("CLENCHBOOK_WORKBOOK_PASSWORD"), none.getMessage());
+    assertTrue(
+        InEnglish.said(none.message()).contains("CLENCHBOOK_WORKBOOK_PASSWORD"),
+        InEnglish.said(none.message()));
     UnreadableWorkbook wrong =
         assertThrows(UnreadableWorkbook.class, () -> TableFile.open(file, Optional.of("paw")));
-    assertTrue(wrong.getMessage().contains("does not open it"), wrong.getMessage());
+    assertTrue(
+        InEnglish.said(wrong.message()).contains("does not open it"),
+        InEnglish.said(wrong.message()));
   }
 
   // OpenDocument
@@ -273,8 +278,12 @@ class OtherFormatsTest {
     Path file = book.write(folder);
     UnreadableWorkbook refusal =
         assertThrows(UnreadableWorkbook.class, () -> TableFile.open(file, Optional.empty()));
-    assertTrue(refusal.getMessage().contains("protected by a password"), refusal.getMessage());
-    assertTrue(refusal.getMessage().contains("save a copy"), refusal.getMessage());
+    assertTrue(
+        InEnglish.said(refusal.message()).contains("protected by a password"),
+        InEnglish.said(refusal.message()));
+    assertTrue(
+        InEnglish.said(refusal.message()).contains("save a copy"),
+        InEnglish.said(refusal.message()));
   }
 
   /** As OpenDocument 1.4 has it: the whole book is one locked part. From memory. */
@@ -292,6 +301,8 @@ class OtherFormatsTest {
     Path file = book.write(folder);
     UnreadableWorkbook refusal =
         assertThrows(UnreadableWorkbook.class, () -> TableFile.open(file, Optional.empty()));
-    assertTrue(refusal.getMessage().contains("protected by a password"), refusal.getMessage());
+    assertTrue(
+        InEnglish.said(refusal.message()).contains("protected by a password"),
+        InEnglish.said(refusal.message()));
   }
 }

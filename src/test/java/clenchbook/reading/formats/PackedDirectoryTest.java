@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.reading.formats.cells.DamagedSheet;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -60,8 +61,9 @@ class PackedDirectoryTest {
     UnreadableWorkbook refusal =
         assertThrows(
             UnreadableWorkbook.class, () -> TableFile.open(file, Optional.empty()).close());
-    assertEquals(1, refusal.getMessage().lines().count(), refusal.getMessage());
-    return refusal.getMessage();
+    assertEquals(
+        1, InEnglish.said(refusal.message()).lines().count(), InEnglish.said(refusal.message()));
+    return InEnglish.said(refusal.message());
   }
 
   private Path book() throws IOException {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.reading.BookReader;
 import clenchbook.reading.ReadOptions;
 import clenchbook.reading.SmallBook;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -167,6 +168,6 @@ class TemptingColumnsTest {
     List<Proposal> rows =
         visits("Quid|QUID", row -> money(price(row) + ""), row -> money(price(row) + ""));
     assertEquals("", means(rows));
-    assertEquals("several columns are called so", rows.get(0).why());
+    assertEquals("several columns are called so", InEnglish.said(rows.get(0).why()));
   }
 }

@@ -1,32 +1,47 @@
 package clenchbook.reading.formats.cells;
 
+import clenchbook.texts.Message;
+import clenchbook.texts.Told;
 import java.io.IOException;
 
 /**
  * Says in one line why a file can't be used as a workbook at all. Bad rows and cells are never a
  * reason; they are problems beside the sound ones.
  */
-public final class UnreadableWorkbook extends IOException {
+public final class UnreadableWorkbook extends IOException implements Told {
   private static final long serialVersionUID = 1L;
+
+  private final transient Message message;
 
   /**
    * Makes the refusal.
    *
    * @param message one line for the farrier, with what to do about it
    */
-  public UnreadableWorkbook(String message) {
-    super(message);
+  public UnreadableWorkbook(Message message) {
+    super(message.toString());
+    this.message = message;
   }
 
-  public UnreadableWorkbook(String message, Throwable cause) {
-    super(message, cause);
+  /**
+   * Makes the refusal with what led to it.
+   *
+   * @param message one line for the farrier, with what to do about it
+   * @param cause what led to it
+   */
+  public UnreadableWorkbook(Message message, Throwable cause) {
+    super(message.toString(), cause);
+    this.message = message;
+  }
+
+  @Override
+  public Message message() {
+    return message;
   }
 
   /** Says that a sheet is listed whose part is missing: what else is missing nobody knows. */
   public static UnreadableWorkbook withoutSheet(String name) {
-    String oneLine = name.replaceAll("\\s+", " ");
-    return new UnreadableWorkbook(
-        "the file is damaged: it lists the sheet '" + oneLine + "', which is not in it");
+    return new UnreadableWorkbook(Message.of("formats.sheetMissing", name.replaceAll("\\s+", " ")));
   }
 
   /** The refusal inside a library's exception, else the fallback. */

@@ -7,6 +7,7 @@ import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.formats.cells.RowSink;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.Message;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -43,7 +44,7 @@ public final class CsvSource implements TableSource {
               .toList();
     }
     if (files.isEmpty()) {
-      throw new UnreadableWorkbook("the folder holds no .csv file");
+      throw new UnreadableWorkbook(Message.of("formats.noCsv"));
     }
   }
 

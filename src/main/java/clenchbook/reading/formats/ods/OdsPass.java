@@ -11,6 +11,7 @@ import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import clenchbook.reading.formats.cells.WrittenNumber;
 import clenchbook.reading.formats.parts.Xml;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -96,7 +97,7 @@ final class OdsPass {
       return row < TableSource.MOST_ROWS;
     }
     if (equal > MOST_EQUAL_ROWS) {
-      throw new UnreadableWorkbook("a row of the file is repeated over 65,536 times");
+      throw new UnreadableWorkbook(Message.of("formats.rowRepeated"));
     }
     for (int i = 0; i < equal; i++) {
       row++;

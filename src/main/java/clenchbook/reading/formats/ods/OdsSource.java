@@ -7,6 +7,7 @@ import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import clenchbook.reading.formats.parts.Parts;
 import clenchbook.reading.formats.parts.Xml;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -35,8 +36,7 @@ public final class OdsSource implements TableSource {
     } catch (IOException unreadable) {
       parts.close();
       throw UnreadableWorkbook.within(
-          unreadable,
-          new UnreadableWorkbook("the file is damaged: its sheets can't be read", unreadable));
+          unreadable, new UnreadableWorkbook(Message.of("formats.damagedSheets"), unreadable));
     }
   }
 
@@ -53,9 +53,7 @@ public final class OdsSource implements TableSource {
     try (Xml xml = Xml.open(factory, parts.open(manifest))) {
       while (xml.next()) {
         if (xml.starts("encryption-data")) {
-          throw new UnreadableWorkbook(
-              "the file is protected by a password, and an .ods with one can't be read; save a copy"
-                  + " without a password, or one as .xlsx");
+          throw new UnreadableWorkbook(Message.of("formats.odsPassword"));
         }
       }
     }
@@ -83,7 +81,7 @@ public final class OdsSource implements TableSource {
       }
     }
     if (names.isEmpty()) {
-      throw new UnreadableWorkbook("the workbook has no sheet");
+      throw new UnreadableWorkbook(Message.of("formats.noSheet"));
     }
   }
 

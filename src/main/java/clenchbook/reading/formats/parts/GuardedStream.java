@@ -1,6 +1,7 @@
 package clenchbook.reading.formats.parts;
 
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.zip.CRC32;
@@ -52,8 +53,7 @@ final class GuardedStream extends InputStream {
   }
 
   static UnreadableWorkbook tooMuch() {
-    return new UnreadableWorkbook(
-        "a part of the file unpacks to more than 2 GB or 200 times its size; no workbook does");
+    return new UnreadableWorkbook(Message.of("formats.tooMuch"));
   }
 
   @Override
@@ -93,7 +93,7 @@ final class GuardedStream extends InputStream {
     }
     run += length;
     if (run > LONGEST_RUN) {
-      throw new UnreadableWorkbook("the file holds a single text or tag of over 16 MB");
+      throw new UnreadableWorkbook(Message.of("formats.longText"));
     }
   }
 

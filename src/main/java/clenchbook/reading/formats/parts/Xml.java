@@ -1,6 +1,7 @@
 package clenchbook.reading.formats.parts;
 
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.Message;
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.IOException;
 import java.io.InputStream;
@@ -57,8 +58,7 @@ public final class Xml implements AutoCloseable {
       while (reader.hasNext()) {
         int event = reader.next();
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
-          throw new UnreadableWorkbook(
-              "the file holds a document type or an entity; no workbook does, so it is refused");
+          throw new UnreadableWorkbook(Message.of("formats.documentType"));
         }
         if (event <= XMLStreamConstants.END_ELEMENT
             || event == XMLStreamConstants.CHARACTERS

@@ -1,6 +1,7 @@
 package clenchbook.reading.formats.parts;
 
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.Message;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -27,7 +28,7 @@ public final class ZipParts implements Parts {
     this.zip = new ZipFile(file.toFile());
     if (zip.size() > MOST_PARTS) {
       zip.close();
-      throw new UnreadableWorkbook("the file has more than 20,000 parts; no workbook has");
+      throw new UnreadableWorkbook(Message.of("formats.tooManyParts"));
     }
     Directory directory = new Directory(Files.size(file));
     try {
@@ -45,7 +46,7 @@ public final class ZipParts implements Parts {
   private void add(ZipEntry entry) throws UnreadableWorkbook {
     ZipEntry other = entries.putIfAbsent(key(entry.getName()), entry);
     if (other != null && other.getName().equals(entry.getName())) {
-      throw new UnreadableWorkbook("the file is damaged: it holds two parts of one name");
+      throw new UnreadableWorkbook(Message.of("formats.partTwice"));
     }
   }
 

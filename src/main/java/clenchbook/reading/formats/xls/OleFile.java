@@ -5,6 +5,7 @@ import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import clenchbook.reading.formats.parts.MemoryParts;
 import clenchbook.reading.formats.parts.Parts;
 import clenchbook.reading.formats.xlsx.XlsxSource;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -40,7 +41,7 @@ public final class OleFile {
     try {
       return new MemoryParts(decrypted);
     } catch (IOException | RuntimeException damaged) {
-      throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
+      throw new UnreadableWorkbook(Message.of("formats.damaged"), damaged);
     }
   }
 
@@ -48,7 +49,7 @@ public final class OleFile {
     try {
       return new POIFSFileSystem(file.toFile(), true);
     } catch (IOException | RuntimeException damaged) {
-      throw new UnreadableWorkbook("the file is damaged or cut short", damaged);
+      throw new UnreadableWorkbook(Message.of("formats.damaged"), damaged);
     }
   }
 
@@ -62,14 +63,14 @@ public final class OleFile {
       try (InputStream plain = decryptor.getDataStream(container)) {
         byte[] bytes = plain.readNBytes(MOST_DECRYPTED);
         if (plain.read() >= 0) {
-          throw new UnreadableWorkbook("an encrypted workbook of over 200 MB can't be read");
+          throw new UnreadableWorkbook(Message.of("formats.encryptedTooLarge"));
         }
         return bytes;
       }
     } catch (UnreadableWorkbook refusal) {
       throw refusal;
     } catch (GeneralSecurityException | IOException | RuntimeException unknown) {
-      throw new UnreadableWorkbook("the file is encrypted in a way that can't be read", unknown);
+      throw new UnreadableWorkbook(Message.of("formats.encryptedUnknown"), unknown);
     }
   }
 }

@@ -1,6 +1,7 @@
 package clenchbook.reading.formats.xls;
 
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.Message;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -70,9 +71,7 @@ final class XlsRecords implements Closeable {
   private void unlock() {
     if (version < VERSION_8) {
       throw new EncryptedDocumentException(
-          new UnreadableWorkbook(
-              "the file was saved by Excel 5 or 95 under a password; save it again as .xlsx,"
-                  + " without one"));
+          new UnreadableWorkbook(Message.of("formats.excel95Password")));
     }
     EncryptionInfo lock = new FilePassRecord(in).getEncryptionInfo();
     pass();

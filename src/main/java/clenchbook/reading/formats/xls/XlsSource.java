@@ -6,6 +6,7 @@ import clenchbook.reading.formats.cells.Row;
 import clenchbook.reading.formats.cells.RowSink;
 import clenchbook.reading.formats.cells.TableSource;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -33,12 +34,12 @@ final class XlsSource implements TableSource {
     this.stream = STREAMS.stream().filter(file.getRoot()::hasEntry).findFirst().orElse("");
     try {
       if (stream.isEmpty()) {
-        throw new UnreadableWorkbook("the file is an office document, but no workbook");
+        throw new UnreadableWorkbook(Message.of("formats.officeDocument"));
       }
       this.book = readBook();
       this.sheets = book.sheets();
       if (sheets.isEmpty()) {
-        throw new UnreadableWorkbook("the workbook has no sheet");
+        throw new UnreadableWorkbook(Message.of("formats.noSheet"));
       }
     } catch (IOException unreadable) {
       file.close();
@@ -50,8 +51,7 @@ final class XlsSource implements TableSource {
     try (XlsRecords records = records()) {
       return sound(() -> XlsBook.read(records));
     } catch (DamagedSheet damaged) {
-      throw new UnreadableWorkbook(
-          "the file is damaged: its list of sheets can't be read", damaged);
+      throw new UnreadableWorkbook(Message.of("formats.damagedList"), damaged);
     }
   }
 
@@ -76,10 +76,7 @@ final class XlsSource implements TableSource {
 
   static UnreadableWorkbook encrypted(Optional<String> password, Throwable cause) {
     return new UnreadableWorkbook(
-        password.isPresent()
-            ? "the file is protected by a password, and the one given does not open it"
-            : "the file is protected by a password; save a copy without one, or give it in the"
-                + " environment variable CLENCHBOOK_WORKBOOK_PASSWORD",
+        password.isPresent() ? Message.of("formats.wrongPassword") : Message.of("formats.password"),
         cause);
   }
 

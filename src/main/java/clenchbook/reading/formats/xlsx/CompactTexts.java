@@ -1,6 +1,7 @@
 package clenchbook.reading.formats.xlsx;
 
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.Message;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -36,8 +37,7 @@ final class CompactTexts {
   void add(String text, boolean wasCut) throws UnreadableWorkbook {
     byte[] encoded = text.getBytes(StandardCharsets.UTF_8);
     if (bytes + (long) encoded.length > MOST_BYTES) {
-      throw new UnreadableWorkbook(
-          "the file holds more than 192 MB of text; no farrier's book does");
+      throw new UnreadableWorkbook(Message.of("formats.tooMuchText"));
     }
     for (int done = 0; done < encoded.length; ) {
       int inPage = (bytes + done) % PAGE;

@@ -8,6 +8,7 @@ import clenchbook.reading.formats.cells.UnreadableWorkbook;
 import clenchbook.reading.formats.parts.Parts;
 import clenchbook.reading.formats.parts.Xml;
 import clenchbook.reading.formats.parts.XmlText;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -41,17 +42,17 @@ public final class XlsxSource implements TableSource {
   }
 
   private static UnreadableWorkbook damaged(IOException cause) {
-    return new UnreadableWorkbook("the file is damaged: its list of sheets can't be read", cause);
+    return new UnreadableWorkbook(Message.of("formats.damagedList"), cause);
   }
 
   private String bookPart() throws IOException {
     Optional<String> target = XlsxRelations.read(parts, factory, "").target("officeDocument");
     String part = target.filter(parts::has).orElse("xl/workbook.xml");
     if (!parts.has(part)) {
-      throw new UnreadableWorkbook("the file is a zip archive, but no workbook is in it");
+      throw new UnreadableWorkbook(Message.of("formats.zip"));
     }
     if (part.endsWith(".bin")) {
-      throw new UnreadableWorkbook("a binary workbook (.xlsb) can't be read; save it as .xlsx");
+      throw new UnreadableWorkbook(Message.of("formats.xlsb"));
     }
     return part;
   }
@@ -67,7 +68,7 @@ public final class XlsxSource implements TableSource {
       }
     }
     if (names.isEmpty()) {
-      throw new UnreadableWorkbook("the workbook has no sheet");
+      throw new UnreadableWorkbook(Message.of("formats.noSheet"));
     }
   }
 
@@ -139,7 +140,7 @@ public final class XlsxSource implements TableSource {
       return part.isPresent() ? XlsxStyles.read(parts, factory, part.get()) : XlsxStyles.none();
     } catch (IOException broken) {
       throw UnreadableWorkbook.within(
-          broken, new UnreadableWorkbook("the file is damaged: its styles can't be read", broken));
+          broken, new UnreadableWorkbook(Message.of("formats.damagedStyles"), broken));
     }
   }
 
@@ -159,7 +160,7 @@ public final class XlsxSource implements TableSource {
       }
     } catch (IOException broken) {
       throw UnreadableWorkbook.within(
-          broken, new UnreadableWorkbook("the file is damaged: its texts can't be read", broken));
+          broken, new UnreadableWorkbook(Message.of("formats.damagedTexts"), broken));
     }
     return texts;
   }

@@ -12,6 +12,7 @@ import clenchbook.reading.formats.TableFile;
 import clenchbook.reading.formats.Zipped;
 import clenchbook.reading.formats.cells.DamagedSheet;
 import clenchbook.reading.formats.cells.UnreadableWorkbook;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -121,8 +122,8 @@ class XlsSourceTest {
   private String refusal() {
     UnreadableWorkbook refusal =
         assertThrows(UnreadableWorkbook.class, () -> Zipped.rows(file, 0, Optional.empty()));
-    assertEquals(1, refusal.getMessage().lines().count());
-    return refusal.getMessage();
+    assertEquals(1, InEnglish.said(refusal.message()).lines().count());
+    return InEnglish.said(refusal.message());
   }
 
   @ParameterizedTest
@@ -139,7 +140,8 @@ class XlsSourceTest {
     UnreadableWorkbook refusal =
         assertThrows(UnreadableWorkbook.class, () -> Zipped.rows(file, 1, Optional.empty()));
     assertEquals(
-        "the file is damaged: it lists the sheet 'Work', which is not in it", refusal.getMessage());
+        "the file is damaged: it lists the sheet 'Work', which is not in it",
+        InEnglish.said(refusal.message()));
   }
 
   @Test
