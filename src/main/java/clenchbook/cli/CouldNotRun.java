@@ -1,7 +1,6 @@
 package clenchbook.cli;
 
 import clenchbook.commands.opening.DiskTrouble;
-import clenchbook.register.RegisterFault;
 import clenchbook.texts.Message;
 import clenchbook.texts.Texts;
 import clenchbook.texts.Told;
@@ -20,9 +19,6 @@ final class CouldNotRun {
    * @return one line
    */
   static String of(Throwable fault, Texts texts) {
-    if (fault instanceof RegisterFault) {
-      return oneLine(String.valueOf(fault.getMessage()));
-    }
     return oneLine(texts.say(message(fault)));
   }
 

@@ -38,7 +38,7 @@ final class RegisterExport {
           e,
           Message.of("commands.disk.nothingLost"));
     }
-    List<String> faults = RegisterCheck.faults(register.documents());
+    List<Message> faults = RegisterCheck.faults(register.documents());
     faults.forEach(fault -> terminal.warn(Message.of("commands.register.fault", fault)));
     terminal.say(
         faults.isEmpty()

@@ -1,5 +1,6 @@
 package clenchbook.delivery;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.CharacterCodingException;
@@ -80,13 +81,7 @@ public final class CredentialReader {
     SmtpCredential found = fromEnvironment().isPresent() ? fromEnvironment().get() : fromFile();
     if (!found.isFor(host, user)) {
       throw new CredentialFault(
-          "the password is kept for "
-              + found
-              + ", the book asks for "
-              + user
-              + " at "
-              + host
-              + "; it was not given");
+          Message.of("delivery.password.another", found.user(), found.host(), user, host));
     }
     return found;
   }
@@ -101,20 +96,13 @@ public final class CredentialReader {
             environment.getOrDefault(HOST, ""),
             environment.getOrDefault(USER, ""),
             environment.getOrDefault(PASSWORD, ""),
-            "the environment needs all of " + HOST + ", " + USER + " and " + PASSWORD));
+            Message.of("delivery.password.environment", HOST, USER, PASSWORD)));
   }
 
   private SmtpCredential fromFile() throws CredentialFault {
     if (!Files.isRegularFile(file)) {
       throw new CredentialFault(
-          "no password: write host, user and password into "
-              + file
-              + ", or set "
-              + HOST
-              + ", "
-              + USER
-              + " and "
-              + PASSWORD);
+          Message.of("delivery.password.none", file.toString(), HOST, USER, PASSWORD));
     }
     try {
       refuseIfOpenToOthers();
@@ -124,30 +112,29 @@ public final class CredentialReader {
           lines.getProperty("host", ""),
           lines.getProperty("user", ""),
           lines.getProperty("password", ""),
-          file + " needs a line each for host, user and password");
+          Message.of("delivery.password.lines", file.toString()));
     } catch (CharacterCodingException notUtf8) {
-      throw new CredentialFault(file + " is not UTF-8");
+      throw new CredentialFault(Message.of("delivery.password.notUtf8", file.toString()));
     } catch (IOException | IllegalArgumentException unreadable) {
-      throw new CredentialFault(file + " cannot be read");
+      throw new CredentialFault(Message.of("delivery.password.unread", file.toString()));
     }
   }
 
   private void refuseIfOpenToOthers() throws IOException, CredentialFault {
     if (Files.size(file) > LARGEST_FILE) {
-      throw new CredentialFault(file + " is no file of three lines");
+      throw new CredentialFault(Message.of("delivery.password.noFile", file.toString()));
     }
     PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
     if (view == null) {
       return;
     }
     if (view.readAttributes().permissions().stream().anyMatch(OTHERS::contains)) {
-      throw new CredentialFault(
-          file + " can be read by others; make it yours alone (chmod 600) and run again");
+      throw new CredentialFault(Message.of("delivery.password.open", file.toString()));
     }
   }
 
   private static SmtpCredential credential(
-      String host, String user, String password, String otherwise) throws CredentialFault {
+      String host, String user, String password, Message otherwise) throws CredentialFault {
     try {
       return new SmtpCredential(host, user, password);
     } catch (IllegalArgumentException incomplete) {

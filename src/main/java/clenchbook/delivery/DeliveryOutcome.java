@@ -1,15 +1,17 @@
 package clenchbook.delivery;
 
 import clenchbook.billing.mails.MailId;
+import clenchbook.texts.Message;
 
 /**
  * What became of one mail in this run.
  *
  * @param id which mail
  * @param result in one word
- * @param detail the server's words or what was seen; empty where there is nothing to say
+ * @param detail the server's words or what was seen; {@link Message#NONE} where there is nothing to
+ *     say
  */
-public record DeliveryOutcome(MailId id, Result result, String detail) {
+public record DeliveryOutcome(MailId id, Result result, Message detail) {
   /** What became of a mail. */
   public enum Result {
     /** The server took it. */

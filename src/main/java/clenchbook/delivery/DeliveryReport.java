@@ -1,6 +1,7 @@
 package clenchbook.delivery;
 
 import clenchbook.delivery.DeliveryOutcome.Result;
+import clenchbook.texts.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param outcomes one for each mail, in the order they were given
  * @param stopped why the run ended before its last mail, in one line, if it did
  */
-public record DeliveryReport(List<DeliveryOutcome> outcomes, Optional<String> stopped) {
+public record DeliveryReport(List<DeliveryOutcome> outcomes, Optional<Message> stopped) {
   /** Copies the list. */
   public DeliveryReport {
     outcomes = List.copyOf(outcomes);

@@ -3,6 +3,7 @@ package clenchbook.delivery;
 import clenchbook.delivery.message.HeaderText;
 import clenchbook.delivery.message.MailAddress;
 import clenchbook.delivery.message.OutgoingMail;
+import clenchbook.texts.Message;
 import jakarta.mail.Address;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
@@ -28,12 +29,19 @@ import org.jspecify.annotations.Nullable;
  * reset fails.
  */
 final class HandoverTransport extends SMTPTransport {
+  private final ServerWords words;
   private @Nullable Sending current;
   private boolean transactionOpen;
   private boolean askedForTls;
 
-  HandoverTransport(Session session, URLName server, boolean implicitTls) {
+  /**
+   * Not connected yet.
+   *
+   * @param words makes what the server says fit to be told
+   */
+  HandoverTransport(Session session, URLName server, boolean implicitTls, ServerWords words) {
     super(session, server, "smtp", implicitTls);
+    this.words = words;
   }
 
   /** One message on its way. */
@@ -71,7 +79,7 @@ final class HandoverTransport extends SMTPTransport {
       refuse(refused.getReturnCode(), String.valueOf(refused.getMessage()), sending);
     } catch (MessagingException | IllegalStateException lost) {
       rethrowHandoverFault(lost);
-      throw new LineLost(firstLine(lost), sending.handedOver);
+      throw new LineLost(said(firstLine(lost)), sending.handedOver);
     } finally {
       current = null;
     }
@@ -107,7 +115,7 @@ final class HandoverTransport extends SMTPTransport {
   protected void mailFrom() throws MessagingException {
     OutgoingMail mail = sending().mail;
     if (mail.needsUtf8() && !supportsExtension("SMTPUTF8")) {
-      throw new ServerReply(553, "the mail server takes no address outside ASCII");
+      throw new ServerReply(553, Message.of("delivery.asciiOnly"));
     }
     say("MAIL FROM:<" + mail.from().text() + (mail.needsUtf8() ? "> SMTPUTF8" : ">"));
   }
@@ -139,11 +147,16 @@ final class HandoverTransport extends SMTPTransport {
   }
 
   /** What an answer that is no consent means; the library gives -1 for the end of the line. */
-  private static void refuse(int code, String words, Sending sending) throws ServerReply, LineLost {
+  private void refuse(int code, String answer, Sending sending) throws ServerReply, LineLost {
     if (code >= 400 && code <= 599) {
-      throw new ServerReply(code, words);
+      throw new ServerReply(code, said(answer));
     }
-    throw new LineLost("the mail server ended the connection", sending.handedOver);
+    throw new LineLost(Message.of("delivery.lineEnded"), sending.handedOver);
+  }
+
+  /** In the server's language, without the password, should the server have said it. */
+  private Message said(String answer) {
+    return Message.literal(words.clean(answer));
   }
 
   private Sending sending() {

@@ -1,17 +1,21 @@
 package clenchbook.delivery;
 
+import clenchbook.texts.Message;
+import clenchbook.texts.Told;
 import jakarta.mail.MessagingException;
 
 /** The server said no, in so many words, before or after it had the whole message. */
-final class ServerReply extends MessagingException {
+final class ServerReply extends MessagingException implements Told {
   private static final long serialVersionUID = 1L;
   private static final int CLOSING = 421;
 
   private final int code;
+  private final transient Message message;
 
-  ServerReply(int code, String words) {
-    super(words);
+  ServerReply(int code, Message message) {
+    super(message.toString());
     this.code = code;
+    this.message = message;
   }
 
   int code() {
@@ -30,5 +34,10 @@ final class ServerReply extends MessagingException {
 
   boolean closesTheLine() {
     return code == CLOSING;
+  }
+
+  @Override
+  public Message message() {
+    return message;
   }
 }

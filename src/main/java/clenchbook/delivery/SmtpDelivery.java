@@ -6,6 +6,8 @@ import clenchbook.billing.mails.MailState;
 import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.message.MailMessage;
 import clenchbook.delivery.message.OutgoingMail;
+import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -33,21 +35,24 @@ public final class SmtpDelivery {
   private final SmtpLine line;
   private final Pace pace;
   private final Clock clock;
+  private final Texts kept;
   private final Sleeper sleeper;
 
   /**
    * @param server where the mails go
    * @param pace how fast
    * @param clock gives each message its date
+   * @param kept the language in which the ledger keeps why, the same whatever the farrier reads
    */
-  public SmtpDelivery(SmtpServer server, Pace pace, Clock clock) {
-    this(new SmtpLine(server, Optional.empty()), pace, clock, Sleeper.REAL);
+  public SmtpDelivery(SmtpServer server, Pace pace, Clock clock, Texts kept) {
+    this(new SmtpLine(server, Optional.empty()), pace, clock, kept, Sleeper.REAL);
   }
 
-  SmtpDelivery(SmtpLine line, Pace pace, Clock clock, Sleeper sleeper) {
+  SmtpDelivery(SmtpLine line, Pace pace, Clock clock, Texts kept, Sleeper sleeper) {
     this.line = line;
     this.pace = pace;
     this.clock = clock;
+    this.kept = kept;
     this.sleeper = sleeper;
   }
 
@@ -97,9 +102,9 @@ public final class SmtpDelivery {
     private final MailLedger ledger;
     private final DeliveryListener listener;
     private final Map<MailId, DeliveryOutcome> outcomes = new HashMap<>();
-    private Optional<String> stopped = Optional.empty();
+    private Optional<Message> stopped = Optional.empty();
     private int lostInARow;
-    private Optional<String> noLine = Optional.empty();
+    private Optional<Message> noLine = Optional.empty();
 
     Run(List<QueuedMail> mails, MailLedger ledger, DeliveryListener listener) {
       this.mails = mails.stream().map(mail -> mail.knownTo(ledger)).toList();
@@ -140,13 +145,12 @@ public final class SmtpDelivery {
     private DeliveryOutcome notSent(MailId id) {
       MailState state = ledger.find(id).orElse(MailState.INTENDED);
       if (state == MailState.DELIVERED) {
-        return new DeliveryOutcome(id, Result.DELIVERED_BEFORE, "");
+        return new DeliveryOutcome(id, Result.DELIVERED_BEFORE, Message.NONE);
       }
       if (state == MailState.HANDED_OVER) {
-        ledger.unsure(id, "an earlier run was interrupted while the server had the mail");
+        ledger.unsure(id, kept.say("delivery.interrupted"));
       }
-      return new DeliveryOutcome(
-          id, Result.UNSURE, "an earlier run did not learn what became of it");
+      return new DeliveryOutcome(id, Result.UNSURE, Message.of("delivery.unlearned"));
     }
 
     /** One try of each; gives those to try again. */
@@ -170,53 +174,50 @@ public final class SmtpDelivery {
     private void watchForLosses(DeliveryOutcome outcome) {
       lostInARow = outcome.result() == Result.UNSURE ? lostInARow + 1 : 0;
       if (lostInARow == LOST_IN_A_ROW) {
-        stop("the mail server twice lost the line with a mail just handed over");
+        stop(Message.of("delivery.lostTwice"));
       }
     }
 
     private DeliveryOutcome outcomeOf(QueuedMail queued) {
       MailId id = queued.id();
-      Optional<String> hindrance = stopped.or(() -> noLine);
+      Optional<Message> hindrance = stopped.or(() -> noLine);
       if (hindrance.isPresent()) {
         return new DeliveryOutcome(id, Result.PUT_OFF, hindrance.get());
       }
       try {
         line.send(bytesOf(queued.mail()), queued.mail(), () -> ledger.handedOver(id));
         ledger.delivered(id);
-        return new DeliveryOutcome(id, Result.DELIVERED, "");
+        return new DeliveryOutcome(id, Result.DELIVERED, Message.NONE);
       } catch (ServerReply reply) {
         return answered(id, reply);
       } catch (LineLost lost) {
-        return lost.afterHandingOver()
-            ? unsure(id, lost)
-            : putOff(id, line.withoutSecret(String.valueOf(lost.getMessage())));
+        return lost.afterHandingOver() ? unsure(id, lost) : putOff(id, lost.message());
       } catch (NoLine none) {
-        noLine = Optional.of(String.valueOf(none.getMessage()));
+        noLine = Optional.of(none.message());
         stopped = none.mayPass() ? stopped : noLine;
-        return putOff(id, String.valueOf(none.getMessage()));
+        return putOff(id, none.message());
       }
     }
 
     private DeliveryOutcome answered(MailId id, ServerReply reply) {
-      String words = line.withoutSecret(String.valueOf(reply.getMessage()));
+      Message words = reply.message();
       if (reply.asksForLogin()) {
-        stop("the mail server lets nobody send without logging in: " + words);
+        stop(Message.of("delivery.asksForLogin", words));
       } else if (reply.isPermanent()) {
-        ledger.refused(id, words);
+        ledger.refused(id, kept.say(words));
         return new DeliveryOutcome(id, Result.REFUSED, words);
       }
       return putOff(id, words);
     }
 
     private DeliveryOutcome unsure(MailId id, LineLost lost) {
-      String words =
-          "handed over, then no answer: " + line.withoutSecret(String.valueOf(lost.getMessage()));
-      ledger.unsure(id, words);
+      Message words = Message.of("delivery.noAnswer", lost.message());
+      ledger.unsure(id, kept.say(words));
       return new DeliveryOutcome(id, Result.UNSURE, words);
     }
 
-    private DeliveryOutcome putOff(MailId id, String words) {
-      ledger.putOff(id, words);
+    private DeliveryOutcome putOff(MailId id, Message words) {
+      ledger.putOff(id, kept.say(words));
       return new DeliveryOutcome(id, Result.PUT_OFF, words);
     }
 
@@ -225,7 +226,7 @@ public final class SmtpDelivery {
       return MailMessage.of(mail).deliveryBytes(now);
     }
 
-    private void stop(String why) {
+    private void stop(Message why) {
       stopped = Optional.of(why);
     }
 

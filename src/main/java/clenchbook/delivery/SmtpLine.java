@@ -1,6 +1,7 @@
 package clenchbook.delivery;
 
 import clenchbook.delivery.message.OutgoingMail;
+import clenchbook.texts.Message;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
@@ -107,15 +108,10 @@ final class SmtpLine {
     }
   }
 
-  /** The server's words without the password, should the server have said it. */
-  String withoutSecret(String said) {
-    return words.clean(said);
-  }
-
   private HandoverTransport open() throws NoLine {
     URLName name = new URLName("smtp", server.host(), server.port(), null, null, null);
     boolean tls = server.tlsFromFirstByte() && server.protection() != SmtpServer.Protection.NONE;
-    HandoverTransport opening = new HandoverTransport(session, name, tls);
+    HandoverTransport opening = new HandoverTransport(session, name, tls, words);
     String user = server.credential().map(SmtpCredential::user).orElse(null);
     String password = server.credential().map(SmtpCredential::password).orElse(null);
     try {
@@ -131,28 +127,28 @@ final class SmtpLine {
   /** Only a plain no is final: a locked account is worse than a late mail. */
   private NoLine loginRefused(int code, AuthenticationFailedException refused) {
     boolean plainNo = code >= 500 && code <= 599;
-    String what = plainNo ? " does not accept the user and password" : " takes no login just now";
-    return new NoLine(server.name() + what, !plainNo, refused);
+    Message what =
+        plainNo
+            ? Message.of("delivery.loginRefused", server.name())
+            : Message.of("delivery.noLoginNow", server.name());
+    return new NoLine(what, !plainNo, refused);
   }
 
   private NoLine noLine(MessagingException failed, HandoverTransport opening) {
     if (hasCause(failed, CertificateException.class)) {
-      return new NoLine(
-          server.name() + " shows no certificate that is trusted and bears its name",
-          false,
-          failed);
+      return new NoLine(Message.of("delivery.untrusted", server.name()), false, failed);
     }
     if (hasCause(failed, SSLException.class)) {
-      return new NoLine("no protected line to " + server.name() + " came about", true, failed);
+      return new NoLine(Message.of("delivery.noProtectedLine", server.name()), true, failed);
     }
     if (String.valueOf(failed.getMessage()).contains("STARTTLS is required")) {
-      return new NoLine(server.name() + " offers no TLS; nothing was sent to it", false, failed);
+      return new NoLine(Message.of("delivery.noTls", server.name()), false, failed);
     }
     int code = opening.getLastReturnCode();
     if (code >= 400 && code <= 599) {
       return turnedAway(failed, opening, code);
     }
-    return new NoLine(server.name() + " cannot be reached or does not answer", true, failed);
+    return new NoLine(Message.of("delivery.unreachable", server.name()), true, failed);
   }
 
   /**
@@ -160,13 +156,10 @@ final class SmtpLine {
    * not the protection of the line is worth the waits of another try.
    */
   private NoLine turnedAway(MessagingException failed, HandoverTransport opening, int code) {
-    String said = withoutSecret(String.valueOf(opening.getLastServerResponse()));
+    String said = words.clean(String.valueOf(opening.getLastServerResponse()));
     return opening.askedForTls()
-        ? new NoLine(
-            server.name() + " gives no protected line, nothing was sent to it: " + said,
-            false,
-            failed)
-        : new NoLine(server.name() + " takes no mail: " + said, code < 500, failed);
+        ? new NoLine(Message.of("delivery.protectionRefused", server.name(), said), false, failed)
+        : new NoLine(Message.of("delivery.takesNone", server.name(), said), code < 500, failed);
   }
 
   private static boolean hasCause(Throwable fault, Class<? extends Throwable> kind) {

@@ -1,5 +1,6 @@
 package clenchbook.delivery;
 
+import clenchbook.texts.Message;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
@@ -41,16 +42,16 @@ public record SmtpServer(
   }
 
   /**
-   * @throws IllegalArgumentException where the host or port is none, or the credential is bound to
-   *     another host
+   * @throws UnusableServer where the host or port is none
+   * @throws IllegalArgumentException where the credential is bound to another host
    */
   public SmtpServer {
     host = host.strip().toLowerCase(Locale.ROOT);
     if (!host.matches("[a-z0-9.:\\[\\]_-]+")) {
-      throw new IllegalArgumentException("not a host name");
+      throw new UnusableServer(Message.of("delivery.server.noHost"));
     }
     if (port < 1 || port > HIGHEST_PORT) {
-      throw new IllegalArgumentException("not a port: " + port);
+      throw new UnusableServer(Message.of("delivery.server.noPort", Integer.toString(port)));
     }
     String mine = host;
     if (credential.filter(given -> !given.host().equals(mine)).isPresent()) {

@@ -3,6 +3,7 @@ package clenchbook.register;
 import clenchbook.billing.mails.MailId;
 import clenchbook.billing.mails.MailLedger;
 import clenchbook.billing.mails.MailState;
+import clenchbook.texts.Message;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -100,7 +101,7 @@ public final class MailRegister implements MailLedger, AutoCloseable {
       statement.execute("PRAGMA journal_mode = " + mode);
     } catch (SQLException fault) {
       if (!isBusy(fault)) {
-        throw new RegisterFault("the register cannot be written", fault);
+        throw new RegisterFault(Message.of("register.cantWrite"), fault);
       }
     }
   }
@@ -123,7 +124,7 @@ public final class MailRegister implements MailLedger, AutoCloseable {
         connection.setAutoCommit(true);
       }
     } catch (SQLException fault) {
-      throw new RegisterFault("the register cannot be written", fault);
+      throw new RegisterFault(Message.of("register.cantWrite"), fault);
     }
   }
 
@@ -133,7 +134,7 @@ public final class MailRegister implements MailLedger, AutoCloseable {
         ResultSet row = query.executeQuery()) {
       return row.next() ? Optional.of(MailState.of(row.getString(1))) : Optional.empty();
     } catch (SQLException fault) {
-      throw new RegisterFault("the register cannot be read", fault);
+      throw new RegisterFault(Message.of("register.cantRead"), fault);
     }
   }
 
@@ -181,7 +182,7 @@ public final class MailRegister implements MailLedger, AutoCloseable {
         entries.add(new Entry(id, MailState.of(row.getString(4)), row.getString(5)));
       }
     } catch (SQLException fault) {
-      throw new RegisterFault("the register cannot be read", fault);
+      throw new RegisterFault(Message.of("register.cantRead"), fault);
     }
     return entries;
   }
@@ -198,7 +199,7 @@ public final class MailRegister implements MailLedger, AutoCloseable {
     try (PreparedStatement change = prepared(statement, values)) {
       return change.executeUpdate();
     } catch (SQLException fault) {
-      throw new RegisterFault("the register cannot be written", fault);
+      throw new RegisterFault(Message.of("register.cantWrite"), fault);
     }
   }
 

@@ -2,6 +2,7 @@ package clenchbook.register;
 
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,8 +43,7 @@ public final class Register implements AutoCloseable {
    */
   public static Register open(Path file) {
     if (Files.isDirectory(file)) {
-      throw new RegisterFault(
-          file.getFileName() + " is a folder, no register; name the file with --register");
+      throw new RegisterFault(Message.of("register.isFolder", String.valueOf(file.getFileName())));
     }
     try {
       if (!Files.exists(file)) {
@@ -59,11 +59,10 @@ public final class Register implements AutoCloseable {
       throw RegisterTrouble.of(file, e);
     } catch (IOException e) {
       throw new RegisterFault(
-          "the register "
-              + file.getFileName()
-              + " can't be made or read ("
-              + e.getClass().getSimpleName()
-              + "); mend the folder's rights or name another with --register",
+          Message.of(
+              "register.cantMake",
+              String.valueOf(file.getFileName()),
+              e.getClass().getSimpleName()),
           e);
     }
   }
@@ -90,7 +89,7 @@ public final class Register implements AutoCloseable {
   private static List<BilledDocument> checked(Connection connection, Path file)
       throws SQLException {
     List<BilledDocument> documents = new DocumentTable(connection).all();
-    List<String> faults = new ArrayList<>(RegisterCheck.faults(documents));
+    List<Message> faults = new ArrayList<>(RegisterCheck.faults(documents));
     faults.addAll(StoredCheck.faults(connection, documents));
     if (!faults.isEmpty()) {
       throw RegisterTrouble.damaged(file, faults);

@@ -3,6 +3,7 @@ package clenchbook.register;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentLine;
 import clenchbook.billing.documents.TaxTotal;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,26 +23,26 @@ public final class RegisterCheck {
    * @param documents all documents
    * @return what is wrong, one line each; empty when all is well
    */
-  public static List<String> faults(List<BilledDocument> documents) {
-    List<String> faults = new ArrayList<>();
+  public static List<Message> faults(List<BilledDocument> documents) {
+    List<Message> faults = new ArrayList<>();
     numbers(documents, faults);
     Map<String, BilledDocument> byNumber = new HashMap<>();
     documents.forEach(document -> byNumber.put(document.number(), document));
     for (BilledDocument document : documents) {
       sums(document, faults);
       if (!document.invoice() && !byNumber.containsKey(document.corrects())) {
-        faults.add(document.number() + " takes back from an unknown invoice");
+        faults.add(Message.of("register.fault.unknownInvoice", document.number()));
       }
     }
     return faults;
   }
 
-  private static void numbers(List<BilledDocument> documents, List<String> faults) {
+  private static void numbers(List<BilledDocument> documents, List<Message> faults) {
     Set<String> numbers = new HashSet<>();
     Map<String, Map<Integer, String>> series = new TreeMap<>();
     for (BilledDocument document : documents) {
       if (!numbers.add(document.number())) {
-        faults.add(document.number() + " was given twice");
+        faults.add(Message.of("register.fault.twice", document.number()));
       }
       series
           .computeIfAbsent(document.series(), unused -> new TreeMap<>())
@@ -52,7 +53,7 @@ public final class RegisterCheck {
           int expected = sequence.keySet().iterator().next();
           for (Map.Entry<Integer, String> given : sequence.entrySet()) {
             if (!skipped(expected, given, numbers)) {
-              faults.add("series " + name + " has a gap before " + given.getKey());
+              faults.add(Message.of("register.fault.gap", name, Integer.toString(given.getKey())));
             }
             expected = given.getKey() + 1;
           }
@@ -84,19 +85,19 @@ public final class RegisterCheck {
     return number.replaceFirst("0+(?=" + sequence + "(\\D|$))", "");
   }
 
-  private static void sums(BilledDocument document, List<String> faults) {
+  private static void sums(BilledDocument document, List<Message> faults) {
     BigDecimal lines =
         document.lines().stream().map(DocumentLine::net).reduce(BigDecimal.ZERO, BigDecimal::add);
     BigDecimal tax =
         document.taxes().stream().map(TaxTotal::tax).reduce(BigDecimal.ZERO, BigDecimal::add);
     if (lines.compareTo(document.net()) != 0) {
-      faults.add(document.number() + ": its lines do not add to its net");
+      faults.add(Message.of("register.fault.lines", document.number()));
     }
     if (tax.compareTo(document.tax()) != 0) {
-      faults.add(document.number() + ": its taxes do not add to its tax");
+      faults.add(Message.of("register.fault.taxes", document.number()));
     }
     if (document.net().add(document.tax()).compareTo(document.gross()) != 0) {
-      faults.add(document.number() + ": net and tax are not its total");
+      faults.add(Message.of("register.fault.total", document.number()));
     }
   }
 }

@@ -1,6 +1,7 @@
 package clenchbook.register;
 
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -40,7 +41,11 @@ public final class RegisterCopy {
       throw RegisterTrouble.of(file, e);
     } catch (IOException e) {
       throw new RegisterFault(
-          "the register " + file.getFileName() + " can't be copied: " + e.getMessage(), e);
+          Message.of(
+              "register.cantCopy",
+              String.valueOf(file.getFileName()),
+              String.valueOf(e.getMessage())),
+          e);
     }
     return Register.read(to);
   }

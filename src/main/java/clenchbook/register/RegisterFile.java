@@ -1,5 +1,6 @@
 package clenchbook.register;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -73,7 +74,7 @@ public final class RegisterFile {
           .sorted()
           .toList();
     } catch (IOException e) {
-      throw new RegisterFault("the folder of the book can't be listed: " + e.getMessage(), e);
+      throw new RegisterFault(Message.of("register.cantList", String.valueOf(e.getMessage())), e);
     }
   }
 

@@ -1,5 +1,6 @@
 package clenchbook.register;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -101,7 +102,7 @@ final class RegisterSchema {
   }
 
   private static void checkOlder(Connection connection, Path file) throws SQLException {
-    List<String> faults =
+    List<Message> faults =
         StoredCheck.faultsUntilVersion4(connection, new DocumentTable(connection).all());
     if (!faults.isEmpty()) {
       throw RegisterTrouble.damaged(file, faults);
@@ -110,14 +111,10 @@ final class RegisterSchema {
 
   private static void refuse(Connection connection, int version, Path file) throws SQLException {
     if (application(connection) != APPLICATION || version == 0) {
-      throw new RegisterFault(
-          file.getFileName() + " is no register of this program; name another with --register");
+      throw new RegisterFault(Message.of("register.another", String.valueOf(file.getFileName())));
     }
     if (version > VERSION) {
-      throw new RegisterFault(
-          file.getFileName()
-              + " was written by a newer version of the program; use that version, nothing was"
-              + " changed");
+      throw new RegisterFault(Message.of("register.newer", String.valueOf(file.getFileName())));
     }
   }
 
@@ -128,11 +125,7 @@ final class RegisterSchema {
           file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
       return copy;
     } catch (IOException e) {
-      throw new RegisterFault(
-          "no copy of the register could be made before bringing it up to date ("
-              + copy.getFileName()
-              + "); make room or mend the folder's rights, nothing was changed",
-          e);
+      throw new RegisterFault(Message.of("register.noCopy", String.valueOf(copy.getFileName())), e);
     }
   }
 

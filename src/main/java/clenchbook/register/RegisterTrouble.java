@@ -1,5 +1,6 @@
 package clenchbook.register;
 
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
@@ -16,11 +17,11 @@ final class RegisterTrouble {
   static RegisterFault of(Path file, SQLException e) {
     SQLiteErrorCode code =
         e instanceof SQLiteException lite ? lite.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
-    String name = "the register " + file.getFileName();
+    String name = String.valueOf(file.getFileName());
     int primary = code.code & 0xff;
     if (primary == SQLiteErrorCode.SQLITE_BUSY.code
         || primary == SQLiteErrorCode.SQLITE_LOCKED.code) {
-      return new RegisterFault(name + " is in use by another run; wait for it, then run again", e);
+      return new RegisterFault(Message.of("register.inUse", name), e);
     }
     if (primary == SQLiteErrorCode.SQLITE_CORRUPT.code
         || primary == SQLiteErrorCode.SQLITE_NOTADB.code) {
@@ -28,16 +29,15 @@ final class RegisterTrouble {
     }
     if (primary == SQLiteErrorCode.SQLITE_FULL.code
         || primary == SQLiteErrorCode.SQLITE_IOERR.code) {
-      return new RegisterFault(
-          name + " can't be written: the disk is full or failing; make room, then run again", e);
+      return new RegisterFault(Message.of("register.diskFull", name), e);
     }
     if (primary == SQLiteErrorCode.SQLITE_READONLY.code
         || primary == SQLiteErrorCode.SQLITE_CANTOPEN.code
         || primary == SQLiteErrorCode.SQLITE_PERM.code) {
-      return new RegisterFault(
-          name + " can't be written; mend the rights of the file and its folder", e);
+      return new RegisterFault(Message.of("register.noRight", name), e);
     }
-    return new RegisterFault(name + " can't be used: " + e.getMessage(), e);
+    return new RegisterFault(
+        Message.of("register.cantUse", name, String.valueOf(e.getMessage())), e);
   }
 
   /** What is said of a register that is no register any more. */
@@ -46,21 +46,17 @@ final class RegisterTrouble {
   }
 
   /** What is said of a register whose documents are not as they were stored. */
-  static RegisterFault damaged(Path file, List<String> faults) {
+  static RegisterFault damaged(Path file, List<Message> faults) {
     int more = faults.size() - MOST_NAMED;
+    String name = String.valueOf(file.getFileName());
+    Message named = Message.joined("; ", faults.subList(0, Math.min(MOST_NAMED, faults.size())));
     return new RegisterFault(
-        "the register "
-            + file.getFileName()
-            + " is damaged: "
-            + String.join("; ", faults.subList(0, Math.min(MOST_NAMED, faults.size())))
-            + (more > 0 ? " and " + more + " more" : "")
-            + "; put back a copy of it, nothing was written or sent");
+        more > 0
+            ? Message.of("register.damaged.more", name, named, more)
+            : Message.of("register.damaged.faults", name, named));
   }
 
-  private static String damage(Path file) {
-    return "the register "
-        + file.getFileName()
-        + " is damaged; put back a copy of it (nothing was changed), or name another with"
-        + " --register";
+  private static Message damage(Path file) {
+    return Message.of("register.damaged", String.valueOf(file.getFileName()));
   }
 }

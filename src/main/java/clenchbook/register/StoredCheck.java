@@ -1,6 +1,7 @@
 package clenchbook.register;
 
 import clenchbook.billing.documents.BilledDocument;
+import clenchbook.texts.Message;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -22,14 +23,14 @@ final class StoredCheck {
   private static final int AT_A_TIME = 64;
 
   private final Connection connection;
-  private final List<String> faults = new ArrayList<>();
+  private final List<Message> faults = new ArrayList<>();
 
   private StoredCheck(Connection connection) {
     this.connection = connection;
   }
 
   /** What is wrong, one line each, documents by series and sequence first. */
-  static List<String> faults(Connection connection, List<BilledDocument> documents)
+  static List<Message> faults(Connection connection, List<BilledDocument> documents)
       throws SQLException {
     StoredCheck check = new StoredCheck(connection);
     check.digests(documents, Stored::isAsStored);
@@ -39,7 +40,7 @@ final class StoredCheck {
   }
 
   /** Documents that are not as versions 3 and 4 stored them, one line each. */
-  static List<String> faultsUntilVersion4(Connection connection, List<BilledDocument> documents)
+  static List<Message> faultsUntilVersion4(Connection connection, List<BilledDocument> documents)
       throws SQLException {
     StoredCheck check = new StoredCheck(connection);
     check.digests(documents, Stored::isAsStoredUntilVersion4);
@@ -68,7 +69,7 @@ final class StoredCheck {
       }
       some.parallelStream()
           .filter(sound.negate())
-          .map(stored -> stored.document().number() + " is not as it was stored")
+          .map(stored -> Message.of("register.fault.changed", stored.document().number()))
           .forEachOrdered(faults::add);
     }
   }
@@ -106,12 +107,12 @@ final class StoredCheck {
     }
     for (String number : last.keySet().stream().sorted().toList()) {
       if (!states.containsKey(number)) {
-        faults.add(number + " is missing");
+        faults.add(Message.of("register.fault.missing", number));
       }
     }
     for (BilledDocument document : documents) {
       if (!document.state().name().equals(last.get(document.number()))) {
-        faults.add(document.number() + " has a state that no run gave it");
+        faults.add(Message.of("register.fault.state", document.number()));
       }
     }
   }
@@ -125,7 +126,7 @@ final class StoredCheck {
                     + " WHERE name = 'state_change'), 0) FROM state_change")) {
       row.next();
       if (row.getLong(1) != row.getLong(2)) {
-        faults.add("changes of state are missing");
+        faults.add(Message.of("register.fault.changes"));
       }
     }
   }

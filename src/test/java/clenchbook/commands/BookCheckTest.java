@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import clenchbook.commands.opening.Terminal;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterFault;
+import clenchbook.texts.InEnglish;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -49,7 +50,8 @@ class BookCheckTest {
         assertThrows(RegisterFault.class, () -> check(book, Optional.empty(), Optional.of(copy)));
 
     assertTrue(
-        fault.getMessage().contains("2026-0002 is not as it was stored"), fault.getMessage());
+        InEnglish.said(fault.message()).contains("2026-0002 is not as it was stored"),
+        fault.toString());
     assertTrue(said.toString(StandardCharsets.UTF_8).contains("Payments!B2"));
     assertFalse(Files.exists(copy));
   }

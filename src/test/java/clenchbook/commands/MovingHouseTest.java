@@ -15,6 +15,8 @@ import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.register.Register;
 import clenchbook.register.RegisterFault;
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Told;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -192,8 +194,9 @@ class MovingHouseTest {
   private static String refused(Runnable run) {
     RuntimeException fault = assertThrows(RuntimeException.class, run::run);
     assertTrue(fault instanceof RunFault || fault instanceof RegisterFault, fault::toString);
-    assertFalse(fault.getMessage().contains("\n"), fault.getMessage());
-    return fault.getMessage();
+    String said = InEnglish.said(((Told) fault).message());
+    assertFalse(said.contains("\n"), said);
+    return said;
   }
 
   @Test

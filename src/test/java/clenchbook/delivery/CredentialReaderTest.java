@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,8 +36,10 @@ class CredentialReaderTest {
 
     CredentialFault fault = assertThrows(CredentialFault.class, () -> reader.read(host, user));
 
-    assertTrue(fault.getMessage().contains("it was not given"), fault.getMessage());
-    assertFalse(fault.getMessage().contains(SECRET));
+    String said = InEnglish.said(fault.message());
+    assertTrue(said.startsWith("the password is kept for rosa at mail.example, "), said);
+    assertTrue(said.contains("it was not given"), said);
+    assertFalse(fault.toString().contains(SECRET) || said.contains(SECRET));
   }
 
   @ParameterizedTest
@@ -47,7 +50,8 @@ class CredentialReaderTest {
     CredentialFault fault =
         assertThrows(CredentialFault.class, () -> reader.read("mail.example", "rosa"));
 
-    assertTrue(fault.getMessage().contains("can be read by others"), fault.getMessage());
+    String said = InEnglish.said(fault.message());
+    assertTrue(said.contains("can be read by others"), said);
   }
 
   @Test
@@ -72,7 +76,8 @@ class CredentialReaderTest {
     CredentialFault fault =
         assertThrows(CredentialFault.class, () -> reader.read("mail.example", "rosa"));
 
-    assertTrue(fault.getMessage().startsWith("no password: write host"), fault.getMessage());
+    String said = InEnglish.said(fault.message());
+    assertTrue(said.startsWith("no password: write host"), said);
   }
 
   @Test

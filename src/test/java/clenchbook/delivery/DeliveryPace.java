@@ -8,6 +8,7 @@ import clenchbook.delivery.message.Attachment;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
+import clenchbook.texts.InEnglish;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -38,7 +39,12 @@ public final class DeliveryPace {
         MailRegister ledger = register.mails("pace")) {
       SmtpLine line = new SmtpLine(server(server), Optional.of(certificate.trustingSockets()));
       SmtpDelivery delivery =
-          new SmtpDelivery(line, new Pace(Duration.ZERO, List.of()), Clock.systemUTC(), wait -> {});
+          new SmtpDelivery(
+              line,
+              new Pace(Duration.ZERO, List.of()),
+              Clock.systemUTC(),
+              InEnglish.TEXTS,
+              wait -> {});
       long start = System.nanoTime();
       DeliveryReport report = delivery.deliver(mails, ledger, (o, d, a) -> {});
       double seconds = (System.nanoTime() - start) / 1e9;

@@ -9,6 +9,7 @@ import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.delivery.message.Attachment;
 import clenchbook.delivery.message.OutgoingMail;
+import clenchbook.texts.InEnglish;
 import com.icegreen.greenmail.user.UserException;
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
@@ -100,7 +101,11 @@ class GreenMailDeliveryTest {
     DeliveryReport report = deliver("wrong", SampleMail.to("Rosa", "rosa@stable.example"));
 
     assertTrue(
-        report.stopped().orElse("").contains("does not accept the user and password"),
+        report
+            .stopped()
+            .map(InEnglish::said)
+            .orElse("")
+            .contains("does not accept the user and password"),
         report::toString);
     assertEquals(0, greenMail.getReceivedMessages().length);
   }
@@ -119,7 +124,7 @@ class GreenMailDeliveryTest {
         List.of(mails).stream()
             .map(mail -> new QueuedMail(new MailId(mail.owner(), "2026-10", "7"), mail, false))
             .toList();
-    return new SmtpDelivery(line, AT_ONCE, Clock.systemUTC(), wait -> {})
+    return new SmtpDelivery(line, AT_ONCE, Clock.systemUTC(), InEnglish.TEXTS, wait -> {})
         .deliver(queue, new MailLedgerInMemory(), (outcome, done, all) -> {});
   }
 

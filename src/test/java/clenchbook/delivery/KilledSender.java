@@ -5,6 +5,7 @@ import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
+import clenchbook.texts.InEnglish;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -29,7 +30,12 @@ final class KilledSender {
     SmtpLine line = new SmtpLine(server(port), Optional.of(certificate.trustingSockets()));
     try (Register register = Register.open(Path.of(arguments[1]));
         MailRegister ledger = register.mails(UUID.randomUUID().toString())) {
-      new SmtpDelivery(line, new Pace(Duration.ZERO, List.of()), Clock.systemUTC(), wait -> {})
+      new SmtpDelivery(
+              line,
+              new Pace(Duration.ZERO, List.of()),
+              Clock.systemUTC(),
+              InEnglish.TEXTS,
+              wait -> {})
           .deliver(
               mails(Integer.parseInt(arguments[3])),
               ledger,

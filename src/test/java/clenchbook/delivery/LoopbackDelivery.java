@@ -5,6 +5,8 @@ import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -75,12 +77,17 @@ abstract class LoopbackDelivery {
 
   SmtpDelivery delivery(SmtpServer server) {
     SmtpLine line = new SmtpLine(server, Optional.of(certificate.trustingSockets()));
-    return new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add);
+    return new SmtpDelivery(line, THREE_ROUNDS, CLOCK, InEnglish.TEXTS, slept::add);
   }
 
   static SmtpServer server(LoopbackSmtpServer server, Protection protection, Duration wait) {
     return new SmtpServer(
         "localhost", server.port(), false, Optional.of(CREDENTIAL), protection, wait);
+  }
+
+  /** Why the run ended early, in English; empty where it did not. */
+  static String stopped(DeliveryReport report) {
+    return InEnglish.said(report.stopped().orElse(Message.NONE));
   }
 
   static List<QueuedMail> three() {

@@ -15,6 +15,8 @@ import clenchbook.delivery.SmtpServer.Protection;
 import clenchbook.delivery.message.MailMessage;
 import clenchbook.delivery.message.OutgoingMail;
 import clenchbook.register.MailRegister;
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -91,7 +93,7 @@ class SmtpDeliveryTest extends LoopbackDelivery {
       assertEquals(2, server.taken().size());
       DeliveryOutcome refused = report.outcomes().get(1);
       assertEquals(Result.REFUSED, refused.result());
-      assertEquals("550 5.1.1 no such mailbox", refused.detail());
+      assertEquals(Message.literal("550 5.1.1 no such mailbox"), refused.detail());
       assertEquals(Optional.of(MailState.REFUSED), ledger.find(refused.id()));
       assertEquals(1, server.timesOf("GREETING"), "one line serves all");
     }
@@ -105,7 +107,8 @@ class SmtpDeliveryTest extends LoopbackDelivery {
       DeliveryReport report = deliver(server, three());
 
       assertEquals(1, report.count(Result.REFUSED));
-      assertTrue(report.outcomes().get(0).detail().startsWith(reply), report::toString);
+      assertTrue(
+          InEnglish.said(report.outcomes().get(0).detail()).startsWith(reply), report::toString);
       assertEquals(2, report.count(Result.DELIVERED));
     }
   }
@@ -224,8 +227,20 @@ class SmtpDeliveryTest extends LoopbackDelivery {
       assertEquals(2, report.count(Result.UNSURE));
       assertEquals(1, report.count(Result.PUT_OFF));
       assertEquals(
-          Optional.of("the mail server twice lost the line with a mail just handed over"),
-          report.stopped());
+          "the mail server twice lost the line with a mail just handed over", stopped(report));
+    }
+  }
+
+  @Test
+  void the_register_keeps_why_in_english() {
+    Script script = Script.at("DOT", 0, Act.takeAndCut());
+    try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, script)) {
+      DeliveryReport report = deliver(server, three());
+
+      assertEquals("delivery.noAnswer", report.outcomes().get(0).detail().key());
+      assertTrue(
+          ledger.entries().get(0).reason().startsWith("handed over, then no answer: "),
+          () -> ledger.entries().toString());
     }
   }
 
@@ -286,7 +301,7 @@ class SmtpDeliveryTest extends LoopbackDelivery {
 
     DeliveryReport report = deliver(gone, three());
 
-    assertTrue(report.stopped().orElse("").contains("cannot be reached"), report::toString);
+    assertTrue(stopped(report).contains("cannot be reached"), report::toString);
     assertEquals(3, report.count(Result.PUT_OFF));
     assertTrue(slept.containsAll(THREE_ROUNDS.backOff()), slept::toString);
   }
@@ -309,7 +324,7 @@ class SmtpDeliveryTest extends LoopbackDelivery {
       DeliveryReport report = deliver(server, three());
 
       String said = "localhost:" + server.port() + " takes no mail: 554 5.3.2 no mail service here";
-      assertEquals(Optional.of(said), report.stopped());
+      assertEquals(said, stopped(report));
       assertEquals(1, server.timesOf("GREETING"));
       assertEquals(List.of(), slept);
       assertEquals(3, report.count(Result.PUT_OFF));
@@ -323,8 +338,7 @@ class SmtpDeliveryTest extends LoopbackDelivery {
       DeliveryReport report = deliver(server, three());
 
       assertTrue(
-          report.stopped().orElse("").endsWith(": 454 4.7.0 TLS zurzeit nicht verfügbar"),
-          report::toString);
+          stopped(report).endsWith(": 454 4.7.0 TLS zurzeit nicht verfügbar"), report::toString);
       assertEquals(1, server.timesOf("GREETING"));
       assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
       assertEquals(List.of(), slept);
@@ -338,8 +352,7 @@ class SmtpDeliveryTest extends LoopbackDelivery {
       DeliveryReport report = deliver(server, three());
 
       assertTrue(
-          report.stopped().orElse("").endsWith("takes no mail: 421 4.3.2 come back later"),
-          report::toString);
+          stopped(report).endsWith("takes no mail: 421 4.3.2 come back later"), report::toString);
       assertEquals(THREE_ROUNDS.backOff(), slept);
     }
   }

@@ -9,12 +9,15 @@ import clenchbook.delivery.DeliveryOutcome.Result;
 import clenchbook.delivery.LoopbackSmtpServer.Act;
 import clenchbook.delivery.LoopbackSmtpServer.Script;
 import clenchbook.delivery.SmtpServer.Protection;
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.text.Normalizer.Form;
 import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +30,7 @@ class SmtpProtectionTest extends LoopbackDelivery {
     try (LoopbackSmtpServer server = LoopbackSmtpServer.plain(Script.NONE)) {
       DeliveryReport report = deliver(server, three());
 
-      assertTrue(report.stopped().orElse("").contains("offers no TLS"), report::toString);
+      assertTrue(stopped(report).contains("offers no TLS"), report::toString);
       assertEquals(3, report.count(Result.PUT_OFF));
       assertTrue(
           server.heard().stream().noneMatch(l -> l.startsWith("AUTH")), server.heard()::toString);
@@ -41,7 +44,7 @@ class SmtpProtectionTest extends LoopbackDelivery {
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(stranger, Script.NONE)) {
       DeliveryReport report = deliver(server, three());
 
-      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
+      assertTrue(stopped(report).contains("certificate"), report::toString);
       assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
     }
   }
@@ -53,10 +56,10 @@ class SmtpProtectionTest extends LoopbackDelivery {
       SmtpServer settings = server(server, Protection.CHECKED, Duration.ofSeconds(5));
       SmtpLine line = new SmtpLine(settings, Optional.of(other.trustingSockets()));
       DeliveryReport report =
-          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
+          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, InEnglish.TEXTS, slept::add)
               .deliver(three(), ledger, (o, d, a) -> {});
 
-      assertTrue(report.stopped().orElse("").contains("certificate"), report::toString);
+      assertTrue(stopped(report).contains("certificate"), report::toString);
       assertEquals(0, server.timesOf("AUTH") + server.timesOf("MAIL"));
     }
   }
@@ -68,7 +71,7 @@ class SmtpProtectionTest extends LoopbackDelivery {
       SmtpServer lax = server(server, Protection.ANY_CERTIFICATE, Duration.ofSeconds(5));
       SmtpLine line = new SmtpLine(lax, Optional.empty());
       DeliveryReport report =
-          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, slept::add)
+          new SmtpDelivery(line, THREE_ROUNDS, CLOCK, InEnglish.TEXTS, slept::add)
               .deliver(three(), ledger, (o, d, a) -> {});
 
       assertTrue(report.isComplete(), report::toString);
@@ -89,7 +92,7 @@ class SmtpProtectionTest extends LoopbackDelivery {
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
       DeliveryReport report = deliver(server, three());
 
-      assertTrue(report.stopped().orElse("").contains("does not accept the user and password"));
+      assertTrue(stopped(report).contains("does not accept the user and password"));
       assertEquals(1, server.timesOf("AUTH"), "no second guess, lest the account be locked");
       assertFalse(report.toString().contains(LoopbackSmtpServer.PASSWORD));
       assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
@@ -102,7 +105,7 @@ class SmtpProtectionTest extends LoopbackDelivery {
     try (LoopbackSmtpServer server = LoopbackSmtpServer.startTls(certificate, echoing)) {
       DeliveryReport report = deliver(server, three());
 
-      assertEquals("550 …", report.outcomes().get(0).detail());
+      assertEquals(Message.literal("550 …"), report.outcomes().get(0).detail());
       assertFalse(ledger.entries().toString().contains(LoopbackSmtpServer.PASSWORD));
     }
   }
@@ -133,7 +136,7 @@ class SmtpProtectionTest extends LoopbackDelivery {
                 Optional.of(credential),
                 Protection.CHECKED,
                 Duration.ofSeconds(5));
-        assertEquals("550 …", deliver(known, three()).outcomes().get(0).detail());
+        assertEquals(Message.literal("550 …"), deliver(known, three()).outcomes().get(0).detail());
       }
     }
   }
@@ -145,6 +148,20 @@ class SmtpProtectionTest extends LoopbackDelivery {
 
       assertTrue(server.heard().contains("EHLO [127.0.0.1]"), server.heard()::toString);
     }
+  }
+
+  @Test
+  void a_host_or_port_that_is_none_is_said() {
+    Map.of("mail example", 587, "mail.example", 65_536)
+        .forEach(
+            (host, port) -> {
+              UnusableServer none =
+                  assertThrows(
+                      UnusableServer.class,
+                      () -> SmtpServer.of(host, port, Optional.empty(), Protection.CHECKED));
+              String said = InEnglish.said(none.message());
+              assertEquals(port > 587 ? "not a port: 65536" : "not a host name", said);
+            });
   }
 
   @Test

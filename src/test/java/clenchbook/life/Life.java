@@ -3,6 +3,7 @@ package clenchbook.life;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.register.RegisterCheck;
+import clenchbook.texts.Message;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -170,7 +171,7 @@ final class Life {
   private void look(Optional<YearMonth> run) {
     List<BilledDocument> documents = program.documents();
     story.set(story.size() - 1, last() + "  ->  " + inWords(documents));
-    List<String> faults = RegisterCheck.faults(documents);
+    List<Message> faults = RegisterCheck.faults(documents);
     expect(faults.isEmpty(), faults.toString());
     numbers(documents);
     documents.stream().filter(document -> document.state().fixed()).forEach(this::unchanged);

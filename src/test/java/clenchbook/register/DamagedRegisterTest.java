@@ -12,6 +12,7 @@ import clenchbook.billing.documents.DocumentState;
 import clenchbook.billing.documents.WrittenDocument;
 import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -104,9 +105,9 @@ class DamagedRegisterTest {
         List.of(
             assertThrows(RegisterFault.class, () -> Register.open(file())),
             assertThrows(RegisterFault.class, () -> Register.read(file())))) {
-      assertTrue(fault.getMessage().contains(named), fault.getMessage());
-      assertTrue(fault.getMessage().contains("put back a copy"), fault.getMessage());
-      assertEquals(1, fault.getMessage().lines().count());
+      assertTrue(InEnglish.said(fault.message()).contains(named), fault.toString());
+      assertTrue(InEnglish.said(fault.message()).contains("put back a copy"), fault.toString());
+      assertEquals(1, InEnglish.said(fault.message()).lines().count());
     }
 
     assertArrayEquals(before, Files.readAllBytes(file()));
@@ -182,7 +183,7 @@ class DamagedRegisterTest {
         List.of(
             assertThrows(RegisterFault.class, () -> Register.open(file())),
             assertThrows(RegisterFault.class, () -> Register.read(file())))) {
-      assertTrue(fault.getMessage().contains("2026-0001 is not as"), fault.getMessage());
+      assertTrue(InEnglish.said(fault.message()).contains("2026-0001 is not as"), fault.toString());
     }
 
     assertArrayEquals(before, Files.readAllBytes(file()));
@@ -223,7 +224,9 @@ class DamagedRegisterTest {
     assertTrue(RegisterCheck.faults(List.of(all.get(0), all.get(1))).isEmpty());
     assertEquals(
         List.of("series 2026 has a gap before 3"),
-        RegisterCheck.faults(List.of(all.get(0), all.get(2))));
+        RegisterCheck.faults(List.of(all.get(0), all.get(2))).stream()
+            .map(InEnglish::said)
+            .toList());
     BilledDocument other = WrittenDocument.of("Number: 2026-0002, Series: other, Sequence: 1");
     assertTrue(RegisterCheck.faults(List.of(other, all.get(0), all.get(2))).isEmpty());
   }

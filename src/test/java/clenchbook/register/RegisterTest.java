@@ -13,6 +13,7 @@ import clenchbook.billing.documents.BilledDocument;
 import clenchbook.billing.documents.DocumentState;
 import clenchbook.book.Setting;
 import clenchbook.jobs.WrittenBook;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -115,7 +116,8 @@ class RegisterTest {
   void a_second_run_is_told_that_the_register_is_in_use() {
     try (Register first = Register.open(file())) {
       RegisterFault fault = assertThrows(RegisterFault.class, () -> Register.open(file()));
-      assertTrue(fault.getMessage().contains("in use by another run"), fault.getMessage());
+      assertTrue(
+          InEnglish.said(fault.message()).contains("in use by another run"), fault.toString());
       assertTrue(first.documents().isEmpty());
     }
   }
@@ -126,7 +128,7 @@ class RegisterTest {
         "this is no database, but somebody's letter".repeat(200).getBytes(StandardCharsets.UTF_8);
     Files.write(file(), rubbish);
     RegisterFault fault = assertThrows(RegisterFault.class, () -> Register.open(file()));
-    assertTrue(fault.getMessage().contains("damaged"), fault.getMessage());
+    assertTrue(InEnglish.said(fault.message()).contains("damaged"), fault.toString());
     assertEquals(-1, java.util.Arrays.mismatch(rubbish, Files.readAllBytes(file())));
   }
 
@@ -141,14 +143,14 @@ class RegisterTest {
     Register.open(file()).close();
     change("PRAGMA user_version = 99");
     RegisterFault fault = assertThrows(RegisterFault.class, () -> Register.open(file()));
-    assertTrue(fault.getMessage().contains("newer version"), fault.getMessage());
+    assertTrue(InEnglish.said(fault.message()).contains("newer version"), fault.toString());
   }
 
   @Test
   void another_programs_database_is_refused() throws SQLException {
     change("CREATE TABLE shopping (item TEXT)");
     RegisterFault fault = assertThrows(RegisterFault.class, () -> Register.open(file()));
-    assertTrue(fault.getMessage().contains("no register"), fault.getMessage());
+    assertTrue(InEnglish.said(fault.message()).contains("no register"), fault.toString());
   }
 
   @Test
@@ -220,9 +222,9 @@ class RegisterTest {
         "INSERT INTO document SELECT '2026-0003', series, 3, kind, owner, month, date, due,"
             + " corrects, state, '41.00', tax, gross, version, pdf, digest FROM document");
     RegisterFault fault = assertThrows(RegisterFault.class, () -> Register.open(file()));
-    assertTrue(fault.getMessage().contains("gap before 3"), fault.getMessage());
-    assertTrue(fault.getMessage().contains("do not add"), fault.getMessage());
-    assertFalse(fault.getMessage().contains("2026-0001"), fault.getMessage());
+    assertTrue(InEnglish.said(fault.message()).contains("gap before 3"), fault.toString());
+    assertTrue(InEnglish.said(fault.message()).contains("do not add"), fault.toString());
+    assertFalse(InEnglish.said(fault.message()).contains("2026-0001"), fault.toString());
   }
 
   private String ask(String query) throws SQLException {

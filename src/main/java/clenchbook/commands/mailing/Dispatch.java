@@ -15,9 +15,12 @@ import clenchbook.delivery.QueuedMail;
 import clenchbook.delivery.SmtpCredential;
 import clenchbook.delivery.SmtpDelivery;
 import clenchbook.delivery.SmtpServer;
+import clenchbook.delivery.UnusableServer;
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.register.MailRegister;
 import clenchbook.register.Register;
 import clenchbook.texts.Message;
+import clenchbook.texts.Texts;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -59,11 +62,9 @@ public final class Dispatch {
           SmtpServer.of(host, port, credential(settings, host, passwords), request.protection());
       return new Dispatch(server, Pace.GENTLE.withPause(request.pause()), clock(today));
     } catch (CredentialFault fault) {
-      throw new RunFault(String.valueOf(fault.getMessage()), fault);
-    } catch (IllegalArgumentException unusable) {
-      throw new RunFault(
-          Message.of("commands.mail.hostUnusable", String.valueOf(unusable.getMessage())),
-          unusable);
+      throw new RunFault(fault.message(), fault);
+    } catch (UnusableServer unusable) {
+      throw new RunFault(Message.of("commands.mail.hostUnusable", unusable.message()), unusable);
     }
   }
 
@@ -91,7 +92,7 @@ public final class Dispatch {
     try (Register register = Register.open(registerFile);
         MailRegister ledger = register.mails(UUID.randomUUID().toString())) {
       report =
-          new SmtpDelivery(server, pace, clock)
+          new SmtpDelivery(server, pace, clock, TextFiles.in(Texts.ENGLISH, ""))
               .deliver(mails, ledger, (outcome, done, all) -> tell(outcome, done, all, terminal));
     }
     markDelivered(report, registerFile);
@@ -137,7 +138,7 @@ public final class Dispatch {
   }
 
   private boolean summed(DeliveryReport report, Terminal terminal) {
-    String stopped = report.stopped().orElse("");
+    Message stopped = report.stopped().orElse(Message.NONE);
     report.outcomes().stream()
         .filter(outcome -> outcome.result() == Result.PUT_OFF && !outcome.detail().equals(stopped))
         .forEach(outcome -> terminal.warn(line(outcome)));

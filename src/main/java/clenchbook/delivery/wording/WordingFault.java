@@ -1,5 +1,7 @@
 package clenchbook.delivery.wording;
 
+import clenchbook.texts.Message;
+
 /**
  * Something in the farrier's own wording that cannot be used; the built-in wording stands there.
  *
@@ -8,10 +10,11 @@ package clenchbook.delivery.wording;
  * @param problem what is wrong
  * @param expected what would be right
  */
-public record WordingFault(String file, String key, String problem, String expected) {
+public record WordingFault(String file, String key, Message problem, Message expected) {
   /** One line for the terminal. */
-  public String line() {
-    String where = key.isEmpty() ? file : file + " " + key;
-    return where + ": " + problem + "; expected " + expected;
+  public Message line() {
+    return key.isEmpty()
+        ? Message.of("delivery.wording.fault", file, problem, expected)
+        : Message.of("delivery.wording.entryFault", file, key, problem, expected);
   }
 }

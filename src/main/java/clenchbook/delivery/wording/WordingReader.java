@@ -1,5 +1,6 @@
 package clenchbook.delivery.wording;
 
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -108,19 +109,35 @@ public final class WordingReader {
     String name = String.valueOf(file.getFileName());
     try {
       if (Files.size(file) > LARGEST_FILE) {
-        return spoilt(builtIn, name, "the file is too large", "at most 64 KB");
+        return spoilt(
+            builtIn,
+            name,
+            Message.of("delivery.wording.tooLarge"),
+            Message.of("delivery.wording.largest"));
       }
       return overlaid(builtIn, name, parse(Files.readAllBytes(file)));
     } catch (CharacterCodingException notUtf8) {
-      return spoilt(builtIn, name, "the file is not UTF-8", "a text file saved as UTF-8");
+      return spoilt(
+          builtIn,
+          name,
+          Message.of("delivery.wording.notUtf8"),
+          Message.of("delivery.wording.utf8"));
     } catch (IllegalArgumentException badEscape) {
-      return spoilt(builtIn, name, "a \\u is not followed by four digits", "\\\\ for a backslash");
+      return spoilt(
+          builtIn,
+          name,
+          Message.of("delivery.wording.escape"),
+          Message.of("delivery.wording.backslash"));
     } catch (IOException unreadable) {
-      return spoilt(builtIn, name, "the file cannot be read", "a readable file");
+      return spoilt(
+          builtIn,
+          name,
+          Message.of("delivery.wording.unread"),
+          Message.of("delivery.wording.readable"));
     }
   }
 
-  private static Reading spoilt(MailWording builtIn, String file, String what, String expected) {
+  private static Reading spoilt(MailWording builtIn, String file, Message what, Message expected) {
     return new Reading(builtIn, List.of(new WordingFault(file, "", what, expected)));
   }
 
@@ -142,13 +159,21 @@ public final class WordingReader {
   private static List<WordingFault> faultsOf(
       String file, String key, Optional<WordingPart> part, String text) {
     if (part.isEmpty()) {
-      return List.of(new WordingFault(file, key, "no such entry", "one of " + keys()));
+      return List.of(
+          new WordingFault(
+              file,
+              key,
+              Message.of("delivery.wording.noEntry"),
+              Message.of("delivery.wording.oneOf", keys())));
     }
     return WordingLine.strangersIn(text).stream()
         .map(
             name ->
                 new WordingFault(
-                    file, key, "'{" + name + "}' is no placeholder", "one of " + placeholders()))
+                    file,
+                    key,
+                    Message.of("delivery.wording.noPlaceholder", "{" + name + "}"),
+                    Message.of("delivery.wording.oneOf", placeholders())))
         .toList();
   }
 

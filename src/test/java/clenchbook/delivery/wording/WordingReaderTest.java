@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.delivery.SampleMail;
 import clenchbook.delivery.message.MailText;
+import clenchbook.texts.InEnglish;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -84,14 +85,11 @@ class WordingReaderTest {
     assertEquals(
         List.of("farewel", "greeting"), reading.faults().stream().map(WordingFault::key).toList());
     assertTrue(
-        reading
-            .faults()
-            .get(1)
-            .line()
+        InEnglish.said(reading.faults().get(1).line())
             .startsWith(
                 "mail.de.properties greeting: '{ovner}' is no placeholder; expected one of"
                     + " {owner} "),
-        reading.faults().get(1).line());
+        InEnglish.said(reading.faults().get(1).line()));
     assertEquals(
         List.of("Guten Tag, Jörg!"),
         reading.wording().write(Map.of(MailWord.OWNER, "Jörg")).paragraphs().subList(0, 1));
@@ -105,7 +103,9 @@ class WordingReaderTest {
 
     WordingReader.Reading reading = WordingReader.read("de", folder);
 
-    assertEquals("the file is not UTF-8", reading.faults().get(0).problem());
+    assertEquals(
+        "mail.de.properties: the file is not UTF-8; expected a text file saved as UTF-8",
+        InEnglish.said(reading.faults().get(0).line()));
   }
 
   @Test
