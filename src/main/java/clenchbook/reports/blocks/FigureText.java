@@ -284,7 +284,7 @@ public final class FigureText {
    * @return such as {@code 12 October}
    */
   public String day(LocalDate day) {
-    return DateTimeFormatter.ofPattern(dayAndMonth(), locale).format(day);
+    return ordinal(DateTimeFormatter.ofPattern(dayAndMonth(), locale).format(day));
   }
 
   /**
@@ -295,7 +295,9 @@ public final class FigureText {
    */
   public String shortDay(LocalDate day) {
     String dayFirst = locale.getLanguage().equals("de") ? "d.\u00A0MMM" : "d MMM";
-    return DateTimeFormatter.ofPattern(monthFirst ? "MMM d" : dayFirst, locale).format(day);
+    String written =
+        DateTimeFormatter.ofPattern(monthFirst ? "MMM d" : dayFirst, locale).format(day);
+    return ordinal(written);
   }
 
   /**
@@ -315,9 +317,15 @@ public final class FigureText {
    * @return such as {@code 12 October 2026}
    */
   public String date(LocalDate day) {
-    return DateTimeFormatter.ofPattern(
-            dayAndMonth() + (monthFirst ? ", uuuu" : yearAfterDay()), locale)
-        .format(day);
+    String pattern = dayAndMonth() + (monthFirst ? ", uuuu" : yearAfterDay());
+    return ordinal(DateTimeFormatter.ofPattern(pattern, locale).format(day));
+  }
+
+  /** French counts the first of a month: 1er octobre, then 2 octobre. */
+  private String ordinal(String day) {
+    return locale.getLanguage().equals("fr") && day.startsWith("1 ")
+        ? "1er" + day.substring(1)
+        : day;
   }
 
   private String yearAfterDay() {

@@ -31,6 +31,18 @@ class FigureTextTest {
     assertEquals("Oct 6", in("en", "US").shortDay(DAY));
   }
 
+  /** The first of a month is the only ordinal: common practice of French, no source. */
+  @Test
+  void a_french_month_begins_with_an_ordinal() {
+    FigureText french = in("fr", "FR");
+    LocalDate first = LocalDate.of(2026, 10, 1);
+
+    assertEquals("1er octobre", french.day(first));
+    assertEquals("jeu. 1er oct.", french.weekday(first));
+    assertEquals("1er octobre 2026", french.date(first));
+    assertEquals("11 octobre", french.day(first.plusDays(10)));
+  }
+
   @Test
   void figures_of_files_get_the_decimal_mark_and_nothing_else() {
     assertEquals("9 × 330,5; 1485", in("de", "DE").asTyped("9 × 330.5; 1485"));
