@@ -117,7 +117,7 @@ public final class YearEndRun {
     try {
       return RateFiles.withOverlay(folder);
     } catch (RefusedRatesException refused) {
-      throw new RunFault(String.valueOf(refused.getMessage()), refused);
+      throw new RunFault(refused.message(), refused);
     }
   }
 

@@ -7,6 +7,7 @@ import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.rates.RateUnit;
 import clenchbook.texts.Texts;
 import java.util.ArrayList;
 import java.util.List;
@@ -149,6 +150,9 @@ final class AnnexPages {
   }
 
   private String value(Rate rate) {
+    if (rate.unit() == RateUnit.WORD) {
+      return words.say(rate.saidValue());
+    }
     if (!rate.unit().isNumeric()) {
       return rate.value() + " " + words.say(rate.unit().said());
     }

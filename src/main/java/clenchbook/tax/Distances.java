@@ -9,6 +9,8 @@ import clenchbook.tax.vehicle.DistanceUnit;
 import clenchbook.tax.vehicle.MileageAllowance;
 import clenchbook.tax.vehicle.MileageLog;
 import clenchbook.tax.vehicle.Reconstructed;
+import clenchbook.texts.BookName;
+import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -17,7 +19,8 @@ import java.util.Optional;
 
 /** How far the year's vehicle went, and what a mile of it was worth. */
 final class Distances {
-  private static final Wording TRIPS = Wording.literal("Trips");
+  private static final Wording TRIPS =
+      new Wording("Trips", new Message("", List.of(new BookName("Trips"))));
   private static final Wording READINGS =
       Wording.of("odometer readings and Trips", "tax.measure.readings");
   private static final Wording PERCENT = Wording.of("percent", "tax.unit.percent");

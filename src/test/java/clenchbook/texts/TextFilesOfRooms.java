@@ -22,6 +22,9 @@ final class TextFilesOfRooms {
   static final Path TEXTS = Path.of("src/main/resources/texts");
   static final Path CODE = Path.of("src/main/java");
 
+  /** The first line of the English file of a country's room. */
+  private static final String COUNTRY = "# a country's room";
+
   private static final Pattern ENTRY = Pattern.compile("([^=\\s]+) = (.*)");
   private static final Pattern GAP = Pattern.compile("\\{(\\d+)[,}]");
   private static final Pattern KEY = Pattern.compile("\"([a-z]+)((?:\\.[a-z][A-Za-z0-9]*)+)\"");
@@ -104,10 +107,19 @@ final class TextFilesOfRooms {
     return names;
   }
 
-  /** Every key that the program's code names, with the file that names it. */
+  /**
+   * Whether a room is a country's own: it may exist in English alone, and then English is said. Its
+   * English file says so in its first line.
+   */
+  static boolean isCountrys(String room) {
+    return read(file(Texts.ENGLISH, room)).startsWith(COUNTRY);
+  }
+
+  /** Every key that the program's code or its rate tables name, with the file that names it. */
   static Map<String, Path> named() {
     List<String> rooms = rooms();
     Map<String, Path> named = new LinkedHashMap<>();
+    RowsOfRates.all().forEach(row -> row.key().ifPresent(key -> named.put(key, row.file())));
     for (Path file : code()) {
       Matcher key = KEY.matcher(read(file));
       while (key.find()) {

@@ -28,6 +28,10 @@ class TextFilesTest {
           "(?<![\\[/\\w])(Settings|Visits|Horses|Owners|Materials|Purchases|Payments|Strain|Headings|SMTP"
               + " host|From address|Charge|Hourly wage|Formerly|Lead days)(?!\\w)(?! Index)");
 
+  /** Where a country keeps what is its own. */
+  private static final Pattern COUNTRYS =
+      Pattern.compile("/tax/jurisdiction/[a-z]+/|/resources/rates/[a-z]+/");
+
   private static final Pattern CHOICE = Pattern.compile("\\{\\d+,choice,");
   private static final Pattern FROM_NONE = Pattern.compile("\\{\\d+,choice,0#");
 
@@ -125,12 +129,49 @@ class TextFilesTest {
     assertTrue(TextFiles.OWN.speaks(Texts.ENGLISH));
   }
 
+  /** What a country sets apart is its name, not some room that a language lacks by mistake. */
+  @Test
+  void only_a_countrys_room_may_be_in_english_alone() {
+    for (String room : TextFilesOfRooms.rooms()) {
+      if (TextFilesOfRooms.isCountrys(room)) {
+        Set<Path> users = new TreeSet<>();
+        TextFilesOfRooms.named()
+            .forEach(
+                (key, file) -> {
+                  if (key.startsWith(room + ".")) {
+                    users.add(file);
+                  }
+                });
+        users.removeIf(file -> COUNTRYS.matcher(file.toString().replace('\\', '/')).find());
+        assertEquals(Set.of(), users, room + " is used outside a country's package and tables");
+      }
+    }
+  }
+
+  /** A farrier's own table may not have the column, so the words beside it are what files say. */
+  @Test
+  void a_text_that_a_rate_table_names_begins_in_english_with_the_words_beside_it() {
+    for (RowsOfRates.Row row : RowsOfRates.all()) {
+      row.key()
+          .ifPresent(
+              key -> {
+                String text = InEnglish.TEXTS.say(key);
+                assertTrue(
+                    text.startsWith(row.name()) || text.startsWith(row.value()),
+                    () -> row.file() + ": " + row.name() + " is said as " + text);
+              });
+    }
+  }
+
   /** The keys that only English has. */
   private static Set<String> missing(String language) {
     Set<String> missing = new TreeSet<>();
     for (String room : TextFilesOfRooms.rooms()) {
-      missing.addAll(TextFilesOfRooms.texts(TextFilesOfRooms.file(Texts.ENGLISH, room)).keySet());
       Path own = TextFilesOfRooms.file(language, room);
+      if (!Files.exists(own) && TextFilesOfRooms.isCountrys(room)) {
+        continue;
+      }
+      missing.addAll(TextFilesOfRooms.texts(TextFilesOfRooms.file(Texts.ENGLISH, room)).keySet());
       if (Files.exists(own)) {
         missing.removeAll(TextFilesOfRooms.texts(own).keySet());
       }

@@ -2,6 +2,8 @@ package clenchbook.reading.rates;
 
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateUnit;
+import clenchbook.tax.rates.UnusableRate;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -16,7 +18,10 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
-/** Turns one rates file, {@code code,name,value,unit,from,to,source,section,checked}, into rows. */
+/**
+ * Turns one rates file, {@code code,name,value,unit,from,to,source,section,checked}, into rows; a
+ * tenth column {@code text} may follow.
+ */
 final class RateFileReader {
   static final List<String> COLUMNS =
       List.of("code", "name", "value", "unit", "from", "to", "source", "section", "checked");
@@ -45,7 +50,7 @@ final class RateFileReader {
         rows.add(row(table, record, parser.getCurrentLineNumber(), overlaid));
       }
     } catch (UncheckedIOException | IllegalArgumentException unreadable) {
-      throw new RefusedRatesException("rates/" + table + ".csv: " + unreadable.getMessage());
+      throw new RefusedRatesException(Message.of("tax.refused.noTable", table));
     }
     return rows;
   }
@@ -55,23 +60,22 @@ final class RateFileReader {
     boolean texts = names.equals(Stream.concat(COLUMNS.stream(), Stream.of(TEXT)).toList());
     if (!texts && !names.equals(COLUMNS)) {
       throw new RefusedRatesException(
-          "rates/" + table + ".csv: the heading row must be " + String.join(",", COLUMNS));
+          Message.of("tax.refused.heading", table, String.join(",", COLUMNS)));
     }
   }
 
   private static Rate row(String table, CSVRecord record, long line, boolean overlaid) {
     try {
       return parse(table, record, overlaid);
-    } catch (IllegalArgumentException | DateTimeParseException faulty) {
+    } catch (UnusableRate faulty) {
       throw new RefusedRatesException(
-          "rates/" + table + ".csv, line " + line + ": " + faulty.getMessage());
+          Message.of("tax.refused.line", table, line, faulty.message()));
     }
   }
 
   private static Rate parse(String table, CSVRecord record, boolean overlaid) {
     if (!record.isConsistent()) {
-      throw new IllegalArgumentException(
-          record.size() + " columns where the heading row has others");
+      throw new UnusableRate(Message.of("tax.refused.columns", record.size()));
     }
     return new Rate(
         table,
@@ -79,21 +83,34 @@ final class RateFileReader {
         record.get("name"),
         record.get("value"),
         unit(record.get("unit")),
-        LocalDate.parse(record.get("from")),
-        LocalDate.parse(record.get("to")),
+        day(record.get("from")),
+        day(record.get("to")),
         record.get("source"),
         record.get("section"),
         checked(record.get("checked")),
-        record.isMapped(TEXT) ? record.get(TEXT) : "",
+        text(record, overlaid),
         overlaid);
+  }
+
+  /** The program's texts say the program's rows; whoever lays a row over it has own words. */
+  private static String text(CSVRecord record, boolean overlaid) {
+    return overlaid || !record.isMapped(TEXT) ? "" : record.get(TEXT);
   }
 
   private static RateUnit unit(String text) {
     return RateUnit.find(text)
-        .orElseThrow(() -> new IllegalArgumentException("unknown unit '" + text + "'"));
+        .orElseThrow(() -> new UnusableRate(Message.of("tax.refused.unit", text)));
+  }
+
+  private static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException unreadable) {
+      throw new UnusableRate(Message.of("tax.refused.day", text));
+    }
   }
 
   private static Optional<LocalDate> checked(String text) {
-    return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
+    return text.isEmpty() ? Optional.empty() : Optional.of(day(text));
   }
 }

@@ -3,6 +3,8 @@ package clenchbook.reading.rates;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateTable;
 import clenchbook.tax.rates.RateTables;
+import clenchbook.tax.rates.UnusableRate;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -46,11 +48,11 @@ public final class RateFiles {
   }
 
   private static RateTable checkedTable(String name, List<Rate> rows) {
-    List<String> faults = RateTable.faults(rows);
-    if (!faults.isEmpty()) {
-      throw new RefusedRatesException("rates/" + name + ".csv: " + String.join("; ", faults));
+    try {
+      return new RateTable(name, rows);
+    } catch (UnusableRate refused) {
+      throw new RefusedRatesException(refused.message());
     }
-    return new RateTable(name, rows);
   }
 
   private static String text(String resource) {
@@ -104,8 +106,8 @@ public final class RateFiles {
   private static RateTables overlaid(RateTables bundled, List<Rate> rows) {
     try {
       return rows.isEmpty() ? bundled : bundled.overlaidWith(rows);
-    } catch (IllegalArgumentException refused) {
-      throw new RefusedRatesException("your rates folder: " + refused.getMessage());
+    } catch (UnusableRate refused) {
+      throw new RefusedRatesException(Message.of("tax.refused.yours", refused.message()));
     }
   }
 
@@ -116,7 +118,7 @@ public final class RateFiles {
     try (Stream<Path> all = Files.walk(folder, 2)) {
       return all.filter(RateFiles::isTable).sorted().toList();
     } catch (IOException unreadable) {
-      throw new RefusedRatesException("your rates folder cannot be read");
+      throw new RefusedRatesException(Message.of("tax.refused.folder"));
     }
   }
 
@@ -130,7 +132,7 @@ public final class RateFiles {
     try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
       return RateFileReader.read(name, reader, true);
     } catch (IOException unreadable) {
-      throw new RefusedRatesException("rates/" + relative + " cannot be read as UTF-8 text");
+      throw new RefusedRatesException(Message.of("tax.refused.encoding", relative));
     }
   }
 }

@@ -67,14 +67,14 @@ public record Rate(
     refuseBlank(value, "value");
     refuseBlank(source, "source");
     if (to.isBefore(from)) {
-      throw new IllegalArgumentException(code + " ends on " + to + ", before it begins on " + from);
+      throw new UnusableRate(Message.of("tax.refused.ends", code, to, from));
     }
     refuseUnreadable(unit, value);
   }
 
   private static void refuseBlank(String text, String column) {
     if (text.isBlank()) {
-      throw new IllegalArgumentException("empty " + column);
+      throw new UnusableRate(Message.of("tax.refused.empty", column));
     }
   }
 
@@ -88,13 +88,13 @@ public record Rate(
         LocalDate.parse(value);
       }
     } catch (NumberFormatException | DateTimeParseException unreadable) {
-      throw new IllegalArgumentException("'" + value + "' is no " + unit.text(), unreadable);
+      throw new UnusableRate(Message.of("tax.refused.value", value, unit.said()));
     }
   }
 
   private static void refuseNegative(BigDecimal amount, String value) {
     if (amount.signum() < 0) {
-      throw new IllegalArgumentException("'" + value + "' is below zero");
+      throw new UnusableRate(Message.of("tax.refused.negative", value));
     }
   }
 
@@ -153,14 +153,14 @@ public record Rate(
     return overlaid ? Message.of("tax.source.own", cited) : cited;
   }
 
-  /** What a page says: its text where it has one, else its name. */
+  /** What a page calls it: its text where it has one, else its name. */
   public Message said() {
-    return text.isEmpty() ? Message.literal(name) : Message.of(text);
+    return text.isEmpty() || unit == RateUnit.WORD ? Message.literal(name) : Message.of(text);
   }
 
-  /** What a page says for a value that is words: its text where it has one, else the value. */
+  /** What a page says for its value: where that is words, its text; else the value as written. */
   public Message saidValue() {
-    return text.isEmpty() ? Message.literal(value) : Message.of(text);
+    return text.isEmpty() || unit != RateUnit.WORD ? Message.literal(value) : Message.of(text);
   }
 
   /** How far the row was compared with its source, as the source itself tells. */

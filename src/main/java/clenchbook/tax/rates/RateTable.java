@@ -1,5 +1,6 @@
 package clenchbook.tax.rates;
 
+import clenchbook.texts.Message;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,14 +23,12 @@ public record RateTable(String name, List<Rate> rows) {
   private static final Comparator<Rate> BY_CODE_AND_DAY =
       Comparator.comparing(Rate::code).thenComparing(Rate::from);
 
-  /**
-   * Sorts the rows; throws {@link IllegalArgumentException} with every gap and overlap there is.
-   */
+  /** Sorts the rows; throws {@link UnusableRate} with every gap and overlap there is. */
   public RateTable {
     rows = rows.stream().sorted(BY_CODE_AND_DAY).toList();
-    List<String> faults = faults(rows);
+    List<Message> faults = faults(rows);
     if (!faults.isEmpty()) {
-      throw new IllegalArgumentException(name + ": " + String.join("; ", faults));
+      throw new UnusableRate(Message.of("tax.refused.table", name, Message.joined("; ", faults)));
     }
   }
 
@@ -37,25 +36,25 @@ public record RateTable(String name, List<Rate> rows) {
    * What is wrong between the rows: each gap and each overlap, in words, in the order of code and
    * day.
    */
-  public static List<String> faults(List<Rate> rows) {
-    List<String> faults = new ArrayList<>();
+  public static List<Message> faults(List<Rate> rows) {
+    List<Message> faults = new ArrayList<>();
     byCode(rows).values().forEach(ofOneCode -> addFaults(ofOneCode, faults));
     return List.copyOf(faults);
   }
 
-  private static void addFaults(List<Rate> ofOneCode, List<String> faults) {
+  private static void addFaults(List<Rate> ofOneCode, List<Message> faults) {
     for (int i = 1; i < ofOneCode.size(); i++) {
       Rate earlier = ofOneCode.get(i - 1);
       Rate later = ofOneCode.get(i);
       if (!later.from().isAfter(earlier.to())) {
-        faults.add(later.code() + " overlaps on " + later.from());
+        faults.add(Message.of("tax.refused.overlap", later.code(), later.from()));
       } else if (!later.from().equals(earlier.to().plusDays(1))) {
         faults.add(
-            later.code()
-                + " has a gap from "
-                + earlier.to().plusDays(1)
-                + " to "
-                + later.from().minusDays(1));
+            Message.of(
+                "tax.refused.gap",
+                later.code(),
+                earlier.to().plusDays(1),
+                later.from().minusDays(1)));
       }
     }
   }

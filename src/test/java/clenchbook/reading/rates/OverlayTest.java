@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateTables;
+import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,11 +98,33 @@ class OverlayTest {
   }
 
   @Test
+  void a_day_that_is_none_is_refused_with_what_a_day_looks_like() throws IOException {
+    write("us/mileage.csv", "business,Rate,0.7,per mile,1 May 2027,2027-12-31,Notice,,\n");
+    refused("line 2: '1 May 2027' is no day such as 2026-04-30");
+  }
+
+  @Test
   void another_heading_row_is_refused() throws IOException {
     Path path = folder.resolve("us/mileage.csv");
     Files.createDirectories(path.getParent());
     Files.writeString(path, "code,value\nbusiness,0.7\n");
     refused("the heading row must be");
+  }
+
+  /** Whoever copies one of the program's tables keeps its columns, and says own words. */
+  @Test
+  void a_row_laid_over_is_called_by_its_own_name() throws IOException {
+    LocalDate day = LocalDate.of(2026, 6, 1);
+    Rate bundled = RateFiles.bundled().find("at/turnover", "limit", day).orElseThrow();
+    assertEquals(Message.of("tax.limit.austria"), bundled.said());
+    Path path = folder.resolve("at/turnover.csv");
+    Files.createDirectories(path.getParent());
+    Files.writeString(
+        path,
+        HEADING.strip()
+            + ",text\nlimit,My limit,1,money,2025-01-01,2026-12-31,Notice,,,tax.limit.austria\n");
+    Rate own = RateFiles.withOverlay(folder).find("at/turnover", "limit", day).orElseThrow();
+    assertEquals(Message.literal("My limit"), own.said());
   }
 
   @Test
@@ -111,6 +135,7 @@ class OverlayTest {
   private void refused(String words) {
     RefusedRatesException refusal =
         assertThrows(RefusedRatesException.class, () -> RateFiles.withOverlay(folder));
-    assertTrue(refusal.getMessage().contains(words), refusal.getMessage());
+    String said = InEnglish.said(refusal.message());
+    assertTrue(said.contains(words), said);
   }
 }

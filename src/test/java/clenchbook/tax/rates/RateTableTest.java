@@ -55,11 +55,11 @@ class RateTableTest {
   void a_gap_or_an_overlap_refuses_the_table(String from, String fault) {
     List<Rate> rows =
         List.of(WrittenRates.row(SECOND.replace("2022-07-01", from)), WrittenRates.row(FIRST));
-    assertEquals(List.of(fault), RateTable.faults(rows));
+    assertEquals(List.of(fault), RateTable.faults(rows).stream().map(InEnglish::said).toList());
     assertEquals(
-        "x/mileage: " + fault,
-        assertThrows(IllegalArgumentException.class, () -> new RateTable("x/mileage", rows))
-            .getMessage());
+        "rates/x/mileage.csv: " + fault,
+        InEnglish.said(
+            assertThrows(UnusableRate.class, () -> new RateTable("x/mileage", rows)).message()));
   }
 
   @Test
