@@ -226,7 +226,7 @@ class HostileStatementTest {
       }
       out.write(utf8(":62F:C261130EUR1000000,\n-\n"));
     }
-    assertEquals("0 1000000 entries: 0 sure", said("-Xmx1g", file));
+    assertEquals("0 1,000,000 entries: 0 sure", said("-Xmx1g", file));
     String refused = said("-Xmx256m", file);
     assertTrue(refused.startsWith("2 million.sta: more than "), refused);
     assertTrue(refused.endsWith("name fewer files at once"), refused);
