@@ -55,7 +55,7 @@ final class Depreciation {
       return DepreciatedAsset.without(asset, basis(asset), "", vehicle);
     }
     String kind = found.get().equals("vehicle") ? "5-year" : found.get();
-    String convention = convention(asset, vehicle);
+    Convention convention = convention(asset, vehicle);
     List<BigDecimal> years = new ArrayList<>();
     for (int year = yearOf(asset.bought()); year <= taxYear.year(); year++) {
       years.add(figure(asset, kind, convention, year));
@@ -63,16 +63,16 @@ final class Depreciation {
     BigDecimal thisYear = years.isEmpty() ? unit.zero() : years.remove(years.size() - 1);
     BigDecimal before = years.stream().reduce(unit.zero(), BigDecimal::add);
     return new DepreciatedAsset(
-        asset, kind, convention, vehicle, basis(asset), before, thisYear, Optional.empty());
+        asset, kind, convention.code(), vehicle, basis(asset), before, thisYear, Optional.empty());
   }
 
-  private String convention(Asset asset, boolean vehicle) {
+  private Convention convention(Asset asset, boolean vehicle) {
     if (vehicle && isUsedHalf(asset)) {
-      return "straight line";
+      return Convention.STRAIGHT_LINE;
     }
     return isMidQuarter(yearOf(asset.bought()))
-        ? "quarter " + quarterOf(asset.bought())
-        : "half-year";
+        ? Convention.midQuarter(quarterOf(asset.bought()))
+        : Convention.HALF_YEAR;
   }
 
   private boolean isUsedHalf(Asset asset) {
@@ -82,13 +82,13 @@ final class Depreciation {
         .isPresent();
   }
 
-  private BigDecimal figure(Asset asset, String kind, String convention, int year) {
+  private BigDecimal figure(Asset asset, String kind, Convention convention, int year) {
     int bought = yearOf(asset.bought());
     Optional<Integer> sold = asset.sold().map(this::yearOf);
     if (sold.filter(when -> when < year || when == bought).isPresent()) {
       return unit.zero();
     }
-    String code = kind + " " + convention + " " + (year - bought + 1);
+    String code = kind + " " + convention.code() + " " + (year - bought + 1);
     BigDecimal full =
         rates
             .ask("us/depreciation", code, asset.bought())
@@ -97,13 +97,13 @@ final class Depreciation {
     return sold.filter(when -> when == year).isPresent() ? lastYear(asset, convention, full) : full;
   }
 
-  private BigDecimal lastYear(Asset asset, String convention, BigDecimal full) {
-    String code =
-        convention.startsWith("quarter")
-            ? "last year quarter " + quarterOf(asset.sold().orElseThrow())
-            : "last year half-year";
+  private BigDecimal lastYear(Asset asset, Convention convention, BigDecimal full) {
+    Convention sold =
+        convention.isMidQuarter()
+            ? Convention.midQuarter(quarterOf(asset.sold().orElseThrow()))
+            : Convention.HALF_YEAR;
     return rates
-        .find("us/depreciation", code, asset.bought())
+        .find("us/depreciation", "last year " + sold.code(), asset.bought())
         .map(rate -> unit.round(full.multiply(rate.factor())))
         .orElseGet(unit::zero);
   }

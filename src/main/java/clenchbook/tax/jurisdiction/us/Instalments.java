@@ -1,13 +1,13 @@
 package clenchbook.tax.jurisdiction.us;
 
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.TaxYear;
 import clenchbook.values.money.LargestRemainder;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,19 +36,14 @@ final class Instalments {
         tax.isEmpty() || found.isEmpty()
             ? List.of()
             : LargestRemainder.splitEqually(tax.get(), found.size(), figures.unit());
-    List<List<String>> rows = new ArrayList<>();
-    for (int i = 0; i < found.size(); i++) {
-      Instalment instalment = found.get(i);
-      rows.add(
-          List.of(
-              String.valueOf(instalment.number()),
-              instalment.periodEnds().toString(),
-              instalment.due().toString(),
-              parts.isEmpty() ? "" : parts.get(i).toPlainString()));
-    }
-    return new FigureTable(
-        "instalments",
-        List.of("instalment", "period_ends", "due", "part_of_self_employment_tax"),
-        rows);
+    return FiguresOf.rows(found)
+        .count("instalment", Instalment::number)
+        .column("period_ends", instalment -> instalment.periodEnds().toString())
+        .column("due", instalment -> instalment.due().toString())
+        .column(
+            "part_of_self_employment_tax",
+            instalment ->
+                parts.isEmpty() ? "" : parts.get(found.indexOf(instalment)).toPlainString())
+        .named("instalments");
   }
 }

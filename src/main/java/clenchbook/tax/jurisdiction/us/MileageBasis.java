@@ -76,7 +76,10 @@ final class MileageBasis {
     }
     if (unclear > 0) {
       return unknown(
-          unclear + " trips don't say which of several vehicles was driven: name it in Trips");
+          Wording.of(
+              unclear + " trips don't say which of several vehicles was driven: name it in Trips",
+              "america.unknown.trips",
+              unclear));
     }
     return missingYears(vehicle, own, lastDay).orElseGet(() -> taken(vehicle, own));
   }
@@ -114,12 +117,22 @@ final class MileageBasis {
         years.contains(bought.getYear())
             || own.stream().anyMatch(trip -> !trip.date().isAfter(soon));
     if (!fromTheStart) {
-      return Optional.of(unknown("the log does not reach back to " + bought + ", the day bought"));
+      return Optional.of(
+          unknown(
+              Wording.of(
+                  "the log does not reach back to " + bought + ", the day bought",
+                  "america.unknown.reachesBack",
+                  bought)));
     }
     int last = vehicle.sold().orElse(lastDay).getYear();
     for (int year = bought.getYear() + 1; year < last; year++) {
       if (!years.contains(year)) {
-        return Optional.of(unknown("the log has no trip of " + year));
+        return Optional.of(
+            unknown(
+                Wording.of(
+                    "the log has no trip of " + year,
+                    "america.unknown.year",
+                    String.valueOf(year))));
       }
     }
     return Optional.empty();
@@ -130,7 +143,11 @@ final class MileageBasis {
     for (Trip trip : own) {
       Optional<Rate> part = rates.ask("us/mileage", "depreciation part", trip.date());
       if (part.isEmpty()) {
-        return unknown("no depreciation part of the rate is known for " + trip.date());
+        return unknown(
+            Wording.of(
+                "no depreciation part of the rate is known for " + trip.date(),
+                "america.unknown.part",
+                trip.date()));
       }
       miles.merge(part.get(), unit.miles(trip.distance().orElseThrow()), BigDecimal::add);
     }
@@ -138,26 +155,20 @@ final class MileageBasis {
         miles.entrySet().stream()
             .map(entry -> money.round(entry.getValue().multiply(entry.getKey().amount())))
             .reduce(money.zero(), BigDecimal::add);
-    return new TakenByMileage(amount, Wording.NONE, Message.literal(remark(vehicle, own)));
+    return new TakenByMileage(amount, Wording.NONE, remark(vehicle, own));
   }
 
-  private static String remark(Asset vehicle, List<Trip> own) {
+  private static Message remark(Asset vehicle, List<Trip> own) {
     LocalDate soon = vehicle.bought().plusDays(DAYS_TO_THE_FIRST_TRIP);
     return own.stream()
         .findFirst()
         .map(Trip::date)
         .filter(first -> first.isAfter(soon))
-        .map(
-            first ->
-                "bought on "
-                    + vehicle.bought()
-                    + ", its first trip in the log is of "
-                    + first
-                    + ": business miles between them are not in it")
-        .orElse("");
+        .map(first -> Message.of("america.note.firstTrip", vehicle.bought(), first))
+        .orElse(Message.NONE);
   }
 
-  private TakenByMileage unknown(String why) {
-    return new TakenByMileage(money.zero(), Wording.literal(why), Message.NONE);
+  private TakenByMileage unknown(Wording why) {
+    return new TakenByMileage(money.zero(), why, Message.NONE);
   }
 }

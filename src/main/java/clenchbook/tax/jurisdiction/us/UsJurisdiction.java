@@ -20,6 +20,7 @@ import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.texts.Message;
 import clenchbook.values.money.MinorUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,8 +68,7 @@ public final class UsJurisdiction implements Jurisdiction {
 
   @Override
   public Optional<Wording> mileageWay() {
-    return Optional.of(
-        new Wording("standard mileage", Message.literal("Vehicle by standard mileage")));
+    return Optional.of(Wording.of("standard mileage", "america.way.mileage"));
   }
 
   @Override
@@ -109,6 +109,19 @@ public final class UsJurisdiction implements Jurisdiction {
   }
 
   @Override
+  public Map<String, Message> words() {
+    Map<String, Message> words = new HashMap<>();
+    Stream.of(Convention.values()).forEach(one -> words.put(one.code(), one.said()));
+    Stream.of(3, 5, 7)
+        .forEach(years -> words.put(years + "-year", Message.of("america.kind.years", years)));
+    words.put("vehicle", Message.of("america.kind.vehicle"));
+    words.put("standard mileage", Message.of("america.convention.mileage"));
+    words.put(MEALS_LEFT, Message.of("america.left.meals"));
+    words.put(GIFTS_LEFT, Message.of("america.left.gifts"));
+    return words;
+  }
+
+  @Override
   public List<DepreciatedAsset> assets(YearEndInput input, boolean byMileage, RateLookup rates) {
     return new UsAssets(input, rates).register(byMileage);
   }
@@ -117,16 +130,17 @@ public final class UsJurisdiction implements Jurisdiction {
   public void explain(YearFigures figures, SummaryBuilder lines, RateLookup rates) {
     lines.explain(
         DepreciatedAsset.DEPRECIATION,
-        Wording.literal("percentage tables"),
+        Wording.of("percentage tables", "america.basis.tables"),
         joined(
             rates.used().stream()
                 .filter(
                     rate ->
                         rate.table().equals("us/depreciation")
                             && rate.section().startsWith("Table"))));
+    Wording cost = figures.basis().costWord();
     lines.explain(
         "meals",
-        Wording.literal(figures.basis().costWord().file() + ", the allowed share"),
+        Wording.of(cost.file() + ", the allowed share", "america.basis.allowedShare", cost.said()),
         joined(rates.used().stream().filter(rate -> rate.table().equals("us/meals"))));
   }
 
@@ -160,8 +174,10 @@ public final class UsJurisdiction implements Jurisdiction {
   public List<TaxTable> tables(YearFigures figures, List<SummaryLine> summary, RateLookup rates) {
     return List.of(
         TaxTable.asIs(
-                Message.literal("Instalments of estimated tax: due days"),
-                new Instalments(figures, rates).table(summary))
+                Message.of("america.instalments"), new Instalments(figures, rates).table(summary))
+            .headed("instalment", Message.of("america.column.instalment"))
+            .headed("period_ends", Message.of("america.column.periodEnds"))
+            .headed("part_of_self_employment_tax", Message.of("america.column.part"))
             .placedOnPage(),
         NamedRates.of(
             figures, rates, "us/allowances", "us/limits", "us/qualified-business-income"));

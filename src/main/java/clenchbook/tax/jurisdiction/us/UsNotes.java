@@ -4,7 +4,6 @@ import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.assets.TakenByMileage;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.texts.Message;
 import java.math.BigDecimal;
@@ -15,7 +14,7 @@ import java.util.List;
 final class UsNotes {
   private final YearFigures figures;
   private final RateLookup rates;
-  private final List<String> notes = new ArrayList<>();
+  private final List<Message> notes = new ArrayList<>();
 
   private UsNotes(YearFigures figures, RateLookup rates) {
     this.figures = figures;
@@ -24,12 +23,10 @@ final class UsNotes {
 
   static final List<Message> NOT_COMPUTED =
       List.of(
-          Sentence.of("Income tax; the limit of the deduction for qualified business income"),
-          Sentence.of(
-              "Section 179, bonus depreciation and the de minimis election: elections, named in the"
-                  + " annex with their limits"),
-          Sentence.of("Business use of the home, state taxes, health insurance"),
-          Sentence.of("The additional Medicare tax and reports to payees"));
+          Message.of("america.notComputed.incomeTax"),
+          Message.of("america.notComputed.elections"),
+          Message.of("america.notComputed.others"),
+          Message.of("america.notComputed.medicare"));
 
   static List<Message> of(YearFigures figures, RateLookup rates) {
     UsNotes notes = new UsNotes(figures, rates);
@@ -37,16 +34,16 @@ final class UsNotes {
     notes.vehicle();
     notes.assets();
     notes.us();
-    return notes.notes.stream().map(note -> Sentence.of(note)).toList();
+    return List.copyOf(notes.notes);
+  }
+
+  private void add(String key, Object... gaps) {
+    notes.add(Message.of(key, gaps));
   }
 
   private void vehicle() {
     if (figures.vehicle().byMileage()) {
-      notes.add(
-          "The vehicle counts by mileage; the actual cost stands beside it. Which may be used, and"
-              + " whether one may change, depends on the vehicle's first year; the standard rate is"
-              + " barred for a vehicle on which section 179 or accelerated depreciation was taken:"
-              + " ask the preparer.");
+      add("america.note.vehicle");
     }
   }
 
@@ -55,15 +52,7 @@ final class UsNotes {
     if (!gifts.isEmpty()) {
       rates
           .find("us/limits", UsJurisdiction.GIFTS, gifts.get(0).date())
-          .ifPresent(
-              limit ->
-                  notes.add(
-                      "Gifts to clients count up to "
-                          + limit.value()
-                          + " a person and year. The book doesn't know the persons, so each"
-                          + " purchase counts up to that for one; engraving, packing and post are"
-                          + " not counted in, and small things with your name on are outside the"
-                          + " limit. A preparer may count more."));
+          .ifPresent(limit -> add("america.note.gifts", limit.amount()));
     }
   }
 
@@ -71,21 +60,12 @@ final class UsNotes {
   private void soldVehicle(DepreciatedAsset vehicle, TakenByMileage taken) {
     String name = vehicle.asset().name();
     if (!taken.known()) {
-      notes.add(
-          name
-              + " was sold and its gain is not computed: "
-              + taken.unknown().file()
-              + ". Its basis fell by the depreciation part of every business mile since it was"
-              + " bought. Ask the preparer, with the business miles of each year.");
+      add("america.note.gainUnknown", name, taken.unknown().said());
     } else {
+      BigDecimal left = vehicle.remaining().orElseThrow();
+      Message sold = Message.of("america.note.sold", name, taken.amount(), left);
       notes.add(
-          name
-              + " was sold: by the standard mileage rate its basis fell by "
-              + taken.amount().toPlainString()
-              + ", the depreciation part of each year's rate, to "
-              + vehicle.remaining().map(BigDecimal::toPlainString).orElse("")
-              + "; no percentage table is used for it."
-              + (taken.remark().isEmpty() ? "" : " But " + taken.remark().gaps().get(0) + "."));
+          taken.remark().isEmpty() ? sold : Message.joined(" ", List.of(sold, taken.remark())));
     }
   }
 
@@ -95,35 +75,25 @@ final class UsNotes {
         .forEach(asset -> asset.mileage().ifPresent(taken -> soldVehicle(asset, taken)));
     long unsorted = figures.assets().stream().filter(asset -> asset.kind().isEmpty()).count();
     if (unsorted > 0) {
-      notes.add(
-          unsorted + " assets have a Class that no table knows: listed without depreciation.");
+      add("america.note.unsorted", unsorted);
     }
   }
 
   private void us() {
-    notes.add(
-        "Driving between home and a regular place of work is commuting unless home is the principal"
-            + " place of business; the log can't tell. Ask the preparer.");
+    add("america.note.commuting");
     if (!figures.wholeYear()) {
-      notes.add(
-          "A quarter leaves out depreciation and self-employment tax, which are figured for the"
-              + " whole year.");
+      add("america.note.quarter");
     }
     if (figures.assets().stream().anyMatch(asset -> asset.gain(figures.period()).isPresent())) {
-      notes.add(
-          "An asset was sold: its gain or loss stands in the asset register and belongs on Form"
-              + " 4797, not on Schedule C.");
+      add("america.note.assetSold");
     }
-    boolean midQuarter =
-        figures.assets().stream()
-            .anyMatch(
-                asset ->
-                    asset.convention().startsWith("quarter")
-                        && figures.input().taxYear().days().holds(asset.asset().bought()));
-    if (midQuarter) {
-      notes.add(
-          "More than the test's share of this year's assets came in its last quarter: the"
-              + " mid-quarter tables count.");
+    if (figures.assets().stream().anyMatch(this::isOfThisYearsQuarters)) {
+      add("america.note.midQuarter");
     }
+  }
+
+  private boolean isOfThisYearsQuarters(DepreciatedAsset asset) {
+    return figures.input().taxYear().days().holds(asset.asset().bought())
+        && Convention.of(asset).filter(Convention::isMidQuarter).isPresent();
   }
 }

@@ -52,8 +52,9 @@ final class UsSummary {
     Wording basis = figures.basis().costWord();
     List<LineItem> bought = figures.goods().stream().map(item -> item.on("purchases")).toList();
     if (figures.basis().cashCost()) {
-      SummaryLine purchases =
-          lines.rows("purchases", bought, Wording.literal(basis.file() + ": when paid"));
+      Wording whenPaid =
+          Wording.of(basis.file() + ": when paid", "america.basis.whenPaid", basis.said());
+      SummaryLine purchases = lines.rows("purchases", bought, whenPaid);
       return lines.total("cost of goods sold", List.of(purchases), List.of());
     }
     StockValue stock = figures.input().stock();
@@ -112,7 +113,9 @@ final class UsSummary {
                 lines.estimate(
                     new LineHead(
                         "QBI",
-                        "Deduction for qualified business income (estimate)",
+                        Wording.of(
+                            "Deduction for qualified business income (estimate)",
+                            "america.line.qualifiedIncome"),
                         found.source()),
                     found.deduction(),
                     "of net profit less the deductible part of self-employment tax, "
@@ -138,7 +141,7 @@ final class UsSummary {
                             "us/self-employment",
                             code.equals("net earnings") ? "net earnings share" : code,
                             yearEnd)
-                        .map(rate -> new LineHead(head.line(), head.name(), rate.citation()))
+                        .map(rate -> head.from(rate.citation()))
                         .orElse(head),
                     amount,
                     how));
