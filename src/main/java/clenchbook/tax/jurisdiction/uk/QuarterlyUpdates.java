@@ -22,7 +22,7 @@ final class QuarterlyUpdates {
   static Quarters of(TaxYear year, RateLookup rates) {
     return new Quarters(
         "quarterly-updates",
-        Message.literal("Quarterly updates, each from the year's first day"),
+        Message.of("britain.updates"),
         true,
         IntStream.rangeClosed(1, 4).mapToObj(quarter -> due(year, quarter, rates)).toList());
   }

@@ -64,14 +64,30 @@ public final class UkJurisdiction implements Jurisdiction {
 
   @Override
   public Optional<Wording> mileageWay() {
-    return Optional.of(
-        new Wording("simplified mileage", Message.literal("Vehicle by simplified mileage")));
+    return Optional.of(Wording.of("simplified mileage", "britain.way.mileage"));
   }
 
   /** Gifts and entertaining never count; both are listed (ITTOIA 2005 s.45). */
   @Override
   public Map<String, CostRule> costRules(RateLookup rates, MinorUnit unit) {
     return Map.of(GIFTS, CostRule.never(GIFTS), ENTERTAINMENT, CostRule.never(ENTERTAINMENT));
+  }
+
+  @Override
+  public Map<String, Message> words() {
+    return Map.of(
+        "car",
+        Message.of("britain.kind.car"),
+        "vehicle",
+        Message.of("britain.kind.vehicle"),
+        "motorcycle",
+        Message.of("britain.kind.motorcycle"),
+        "equipment",
+        Message.of("britain.kind.equipment"),
+        GIFTS,
+        Message.of("britain.left.gifts"),
+        ENTERTAINMENT,
+        Message.of("britain.left.entertainment"));
   }
 
   @Override

@@ -49,7 +49,10 @@ final class UkSummary {
 
   private void addClass4(NationalInsurance class4) {
     LineHead head =
-        new LineHead("Class 4", "Class 4 National Insurance (estimate)", class4.source());
+        new LineHead(
+            "Class 4",
+            Wording.of("Class 4 National Insurance (estimate)", "britain.line.class4"),
+            class4.source());
     lines.estimate(head, class4.amount(), class4.rule());
   }
 

@@ -1,24 +1,32 @@
 package clenchbook.tax.jurisdiction.uk;
 
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.NamedRates;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
+import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
-import clenchbook.tax.year.TaxYear;
 import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** VAT by period, turnover against the threshold, the short form, and what is only named. */
 final class UkTables {
+  private static final Wording HALF =
+      Wording.of("half of the bill of the year before", "britain.payment.half");
+  private static final Wording REST =
+      Wording.of("what is left of this year's bill", "britain.payment.rest");
+  private static final String YES = "yes";
+
   private final YearFigures figures;
   private final RateLookup rates;
 
@@ -29,61 +37,80 @@ final class UkTables {
 
   List<TaxTable> all(List<SummaryLine> summary) {
     return List.of(
-        TaxTable.byPeriod(
-                Message.literal("VAT by period"),
-                new VatTable(figures, rates).table(),
-                List.of("1", "4", "5", "6", "7"))
-            .placedOnPage(),
-        TaxTable.asIs(
-            Message.literal("Twelve months' turnover and the registration threshold"), turnover()),
-        TaxTable.asIs(
-            Message.literal("The same in the boxes of the short form"), shortForm(summary)),
+        new VatTable(figures, rates).table().placedOnPage(),
+        turnover(),
+        TaxTable.asIs(Message.of("britain.shortForm"), shortForm(summary)),
         paymentsOnAccount(),
         NamedRates.of(figures, rates, "uk/allowances", "uk/national-insurance"));
+  }
+
+  /** A payment of tax: the row that names it and its day, and how much it is. */
+  private record Payment(Rate rate, int year, Wording howMuch) {
+    String due() {
+      return rate.dayIn(year).toString();
+    }
   }
 
   /**
    * When the tax of this year is paid: two halves of the bill of the year before, then the rest.
    */
   private TaxTable paymentsOnAccount() {
-    TaxYear year = figures.input().taxYear();
-    List<List<String>> rows = new ArrayList<>();
-    addPayment(rows, "first payment", year.year(), "half of the bill of the year before");
-    addPayment(rows, "second payment", year.year(), "half of the bill of the year before");
-    addPayment(rows, "balance", year.year() + 1, "what is left of this year's bill");
-    return TaxTable.asIs(
-            Message.literal("Payments on account of this tax year"),
-            new FigureTable(
-                "payments-on-account", List.of("payment", "due", "how_much", "source"), rows))
+    int year = figures.input().taxYear().year();
+    List<Payment> payments =
+        Stream.of(
+                payment("first payment", year, HALF),
+                payment("second payment", year, HALF),
+                payment("balance", year + 1, REST))
+            .flatMap(Optional::stream)
+            .toList();
+    FigureTable table =
+        FiguresOf.rows(payments)
+            .column("payment", payment -> payment.rate().name())
+            .column("due", Payment::due)
+            .column("how_much", payment -> payment.howMuch().file())
+            .column("source", payment -> payment.rate().citation())
+            .named("payments-on-account");
+    return TaxTable.asIs(Message.of("britain.payments"), table)
+        .headed("payment", Message.of("britain.column.payment"))
+        .headed("how_much", Message.of("britain.column.howMuch"))
+        .said("payment", payments.stream().map(payment -> payment.rate().said()).toList())
+        .said("how_much", payments.stream().map(payment -> payment.howMuch().said()).toList())
         .placedOnPage()
         .without("source");
   }
 
-  private void addPayment(List<List<String>> rows, String code, int year, String howMuch) {
-    rates
+  private Optional<Payment> payment(String code, int year, Wording howMuch) {
+    return rates
         .ask("uk/payments-on-account", code, figures.input().taxYear().first())
-        .ifPresent(
-            rate ->
-                rows.add(
-                    List.of(rate.name(), rate.dayIn(year).toString(), howMuch, rate.citation())));
+        .map(rate -> new Payment(rate, year, howMuch));
   }
 
-  private FigureTable turnover() {
-    List<List<String>> rows =
-        RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates).stream()
-            .map(
-                row ->
-                    List.of(
-                        row.month().toString(),
-                        row.turnover().toPlainString(),
-                        row.threshold().toPlainString(),
-                        row.isOver() ? "yes" : "no",
-                        row.complete() ? "yes" : "no"))
-            .toList();
-    return new FigureTable(
-        "turnover",
-        List.of("month", "twelve_months", "threshold", "over", "all_twelve_months_in_the_book"),
-        rows);
+  private TaxTable turnover() {
+    FigureTable table =
+        FiguresOf.rows(
+                RollingTurnover.of(figures.period(), figures.billed(), figures.taxKinds(), rates))
+            .column("month", row -> row.month().toString())
+            .amount("twelve_months", RollingTurnover::turnover)
+            .amount("threshold", RollingTurnover::threshold)
+            .column("over", row -> yesOrNo(row.isOver()))
+            .column("all_twelve_months_in_the_book", row -> yesOrNo(row.complete()))
+            .named("turnover");
+    return TaxTable.asIs(Message.of("britain.turnover"), table)
+        .headed("month", Message.of("britain.column.month"))
+        .headed("twelve_months", Message.of("britain.column.twelveMonths"))
+        .headed("threshold", Message.of("britain.column.threshold"))
+        .headed("over", Message.of("britain.column.over"))
+        .headed("all_twelve_months_in_the_book", Message.of("britain.column.allTwelve"))
+        .said("over", UkTables::said)
+        .said("all_twelve_months_in_the_book", UkTables::said);
+  }
+
+  private static String yesOrNo(boolean so) {
+    return so ? YES : "no";
+  }
+
+  private static Message said(String yesOrNo) {
+    return Message.of(yesOrNo.equals(YES) ? "britain.yes" : "britain.no");
   }
 
   /** The same figures in the boxes of the short form. */
@@ -104,11 +131,11 @@ final class UkTables {
                             names.putIfAbsent(box.value(), box.name());
                           }));
     }
-    List<List<String>> rows = new ArrayList<>();
-    boxes.forEach(
-        (box, amount) ->
-            rows.add(List.of(box, names.getOrDefault(box, ""), amount.toPlainString())));
-    return new FigureTable("short-form", List.of("box", "name", "amount"), rows);
+    return FiguresOf.rows(List.copyOf(boxes.entrySet()))
+        .column("box", Map.Entry::getKey)
+        .column("name", box -> names.getOrDefault(box.getKey(), ""))
+        .amount("amount", Map.Entry::getValue)
+        .named("short-form");
   }
 
   private static Optional<BigDecimal> amount(List<SummaryLine> summary, String line) {

@@ -16,7 +16,9 @@ import java.util.List;
  * The boxes of the VAT return on the standard method, period by period, each opening to its rows.
  */
 final class VatLines {
+  /** Pages print the table of VAT instead; these words stand in files alone. */
   private static final Wording SALES = Wording.literal("invoices of the period, by their date");
+
   private static final Wording PURCHASES =
       Wording.literal("purchases of the period, by their date");
 
