@@ -83,6 +83,9 @@ final class BesideLines {
   }
 
   private static LineHead named(LineHead head, String suffix, Wording name) {
-    return new LineHead(head.line() + " " + suffix, name, head.source());
+    String word = head.line() + " " + suffix;
+    return head.isUnnumbered()
+        ? LineHead.unnumbered(word, name, head.source())
+        : new LineHead(word, name, head.source());
   }
 }

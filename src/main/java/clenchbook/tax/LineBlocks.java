@@ -2,6 +2,7 @@ package clenchbook.tax;
 
 import clenchbook.reports.blocks.Block;
 import clenchbook.reports.blocks.TableOf;
+import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Standing;
@@ -70,7 +71,8 @@ final class LineBlocks {
 
   /** Whether a form has no number for the line but its name, which need not be told twice. */
   private static boolean isCalledByItsName(SummaryLine line) {
-    return line.head().line().equalsIgnoreCase(line.head().name());
+    LineHead head = line.head();
+    return head.isUnnumbered() || head.line().equalsIgnoreCase(head.name());
   }
 
   private String name(SummaryLine line) {

@@ -46,6 +46,11 @@ final class PrintedTables {
       return file().rows().size();
     }
 
+    /** Whether paper has a column of the file. */
+    boolean shows(String column) {
+      return !tax.paper().left().contains(column);
+    }
+
     /** What the file says under a column. */
     String cell(int row, String column) {
       return file().rows().get(row).get(file().columns().indexOf(column));
@@ -82,10 +87,7 @@ final class PrintedTables {
   }
 
   private Block.Table asIs(Printed printed) {
-    List<String> kept =
-        printed.file().columns().stream()
-            .filter(column -> !printed.tax().paper().left().contains(column))
-            .toList();
+    List<String> kept = printed.file().columns().stream().filter(printed::shows).toList();
     List<Block.Column> columns = kept.stream().map(column -> column(printed, column)).toList();
     List<Block.Row> rows = new ArrayList<>();
     for (int row = 0; row < printed.rows(); row++) {
@@ -131,11 +133,11 @@ final class PrintedTables {
         firsts.add(row);
       }
     }
-    List<Block.Column> columns =
-        new ArrayList<>(
-            List.of(
-                Block.Column.words(words.say("tax.column.line"), 3),
-                Block.Column.words(words.say("tax.column.name"), 10)));
+    List<Block.Column> columns = new ArrayList<>();
+    if (printed.shows(line)) {
+      columns.add(Block.Column.words(words.say("tax.column.line"), 3));
+    }
+    columns.add(Block.Column.words(words.say("tax.column.name"), 10));
     quarters.forEach(quarter -> columns.add(Block.Column.number(heading(printed, quarter), 4)));
     List<Block.Row> rows =
         firsts.stream().map(first -> line(printed, line, first, quarters)).toList();
@@ -161,7 +163,9 @@ final class PrintedTables {
 
   private Block.Row line(Printed printed, String column, int first, TreeSet<String> quarters) {
     List<String> cells = new ArrayList<>();
-    cells.add(printed.said(first, column));
+    if (printed.shows(column)) {
+      cells.add(printed.said(first, column));
+    }
     cells.add(printed.said(first, "name"));
     for (String quarter : quarters) {
       String amount =

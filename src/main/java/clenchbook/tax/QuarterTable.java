@@ -37,14 +37,16 @@ final class QuarterTable {
         addQuarter(quarter, period, summary);
       }
     }
-    return TaxTable.byQuarter(
-            quarters.title(),
-            new FigureTable(
-                quarters.table(),
-                List.of("quarter", "from", "to", "due", "line", "name", "amount"),
-                rows))
-        .said("line", numbers)
-        .said("name", names);
+    TaxTable table =
+        TaxTable.byQuarter(
+                quarters.title(),
+                new FigureTable(
+                    quarters.table(),
+                    List.of("quarter", "from", "to", "due", "line", "name", "amount"),
+                    rows))
+            .said("line", numbers)
+            .said("name", names);
+    return numbers.stream().allMatch(Message::isEmpty) ? table.without("line") : table;
   }
 
   private void addQuarter(int quarter, Period period, List<SummaryLine> summary) {

@@ -61,7 +61,7 @@ public final class YearEnd {
   }
 
   private YearEndFindings findings() {
-    LineScheme lines = new LineScheme(regime, lastDay, rates);
+    LineScheme lines = new LineScheme(regime, lastDay, rates, jurisdiction.headings());
     YearFigures figures = figures(lines, input, input.period());
     SummaryBuilder builder = new SummaryBuilder(lines, unit, input.period().last());
     Explanations.add(figures, builder);

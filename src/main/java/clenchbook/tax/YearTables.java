@@ -169,19 +169,21 @@ final class YearTables {
   TaxTable categories() {
     List<Expenses.Mapped> mapping = figures.expenses().mapping();
     List<LineHead> heads = mapping.stream().map(mapped -> headOf(mapped.code())).toList();
-    return TaxTable.asIs(
-            Message.of("tax.categories"),
-            FiguresOf.rows(mapping)
-                .column("word", Expenses.Mapped::word)
-                .column("known_as", Expenses.Mapped::by)
-                .column("line", mapped -> headOf(mapped.code()).line())
-                .column("name", mapped -> headOf(mapped.code()).name())
-                .count("rows", Expenses.Mapped::rows)
-                .amount("amount", Expenses.Mapped::amount)
-                .named("categories"))
-        .said("word", mapping.stream().map(YearTables::wordOf).toList())
-        .said("line", heads.stream().map(head -> head.number().said()).toList())
-        .said("name", heads.stream().map(head -> head.named().said()).toList());
+    TaxTable table =
+        TaxTable.asIs(
+                Message.of("tax.categories"),
+                FiguresOf.rows(mapping)
+                    .column("word", Expenses.Mapped::word)
+                    .column("known_as", Expenses.Mapped::by)
+                    .column("line", mapped -> headOf(mapped.code()).line())
+                    .column("name", mapped -> headOf(mapped.code()).name())
+                    .count("rows", Expenses.Mapped::rows)
+                    .amount("amount", Expenses.Mapped::amount)
+                    .named("categories"))
+            .said("word", mapping.stream().map(YearTables::wordOf).toList())
+            .said("line", heads.stream().map(head -> head.number().said()).toList())
+            .said("name", heads.stream().map(head -> head.named().said()).toList());
+    return heads.stream().allMatch(LineHead::isUnnumbered) ? table.without("line") : table;
   }
 
   private static Message wordOf(Expenses.Mapped mapped) {

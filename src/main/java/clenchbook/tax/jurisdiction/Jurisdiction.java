@@ -168,6 +168,14 @@ public interface Jurisdiction {
     return Map.of();
   }
 
+  /**
+   * What pages call lines that its form lacks, by code; such a line stands under a word in files
+   * and has no number.
+   */
+  default Map<String, Message> headings() {
+    return Map.of();
+  }
+
   /** What the farrier or preparer should look at, the most pressing first. */
   List<Message> notes(YearFigures figures, RateLookup rates);
 

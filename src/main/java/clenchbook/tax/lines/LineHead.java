@@ -23,6 +23,23 @@ public record LineHead(Wording number, Wording named, String source) {
     this(Wording.literal(line), named, source);
   }
 
+  /**
+   * A line that no form numbers: known in files by a word, on pages by its name alone.
+   *
+   * @param word the word of files
+   * @param named its name
+   * @param source where it comes from
+   * @return the line
+   */
+  public static LineHead unnumbered(String word, Wording named, String source) {
+    return new LineHead(new Wording(word, Message.NONE), named, source);
+  }
+
+  /** Whether pages have nothing to say of it but its name. */
+  public boolean isUnnumbered() {
+    return number.said().isEmpty();
+  }
+
   /** Its number or word, as files have it. */
   public String line() {
     return number.file();

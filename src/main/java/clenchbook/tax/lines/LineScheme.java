@@ -4,7 +4,9 @@ import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.year.Regime;
+import clenchbook.texts.Message;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,9 +22,21 @@ public final class LineScheme {
   private final Regime regime;
   private final LocalDate day;
   private final RateLookup rates;
+  private final Map<String, Message> headings;
 
   /** The lines of a regime in force on the last day of a year. */
   public LineScheme(Regime regime, LocalDate lastDay, RateLookup rates) {
+    this(regime, lastDay, rates, Map.of());
+  }
+
+  /**
+   * The same under headings of the program's own.
+   *
+   * @param headings what pages call a line that the table lacks, by code
+   */
+  public LineScheme(
+      Regime regime, LocalDate lastDay, RateLookup rates, Map<String, Message> headings) {
+    this.headings = Map.copyOf(headings);
     this.regime = regime;
     this.day = lastDay;
     this.rates = rates;
@@ -34,13 +48,25 @@ public final class LineScheme {
   /** The line of a code; under its own word where the table lacks it. */
   public LineHead head(String code) {
     if (code.equals(UNMAPPED)) {
-      return new LineHead(
-          Wording.of(UNMAPPED, "tax.line.unmapped"),
-          Wording.of("Unmapped", "tax.line.unmappedName"),
-          OWN);
+      return unmapped();
     }
-    return find(regime.lineTable(), code)
-        .orElseGet(() -> new LineHead(code, capitalised(code), OWN));
+    return find(regime.lineTable(), code).orElseGet(() -> heading(code));
+  }
+
+  private LineHead unmapped() {
+    Wording name = Wording.of("Unmapped", "tax.line.unmappedName");
+    return headings.isEmpty()
+        ? new LineHead(Wording.of(UNMAPPED, "tax.line.unmapped"), name, OWN)
+        : LineHead.unnumbered(UNMAPPED, name, OWN);
+  }
+
+  /** A heading of the program's own; its word in files is the code. */
+  private LineHead heading(String code) {
+    String name = capitalised(code);
+    Message said = headings.get(code);
+    return said == null
+        ? new LineHead(code, name, OWN)
+        : LineHead.unnumbered(code, new Wording(name, said), OWN);
   }
 
   /**
@@ -73,8 +99,11 @@ public final class LineScheme {
   }
 
   private static LineHead headOf(Rate rate) {
-    return new LineHead(
-        Wording.literal(rate.value()), new Wording(rate.name(), rate.said()), rate.citation());
+    Wording name = new Wording(rate.name(), rate.said());
+    boolean own = rate.value().equals(rate.code()) && !rate.text().isEmpty();
+    return own
+        ? LineHead.unnumbered(rate.value(), name, rate.citation())
+        : new LineHead(rate.value(), name, rate.citation());
   }
 
   private static String capitalised(String code) {
