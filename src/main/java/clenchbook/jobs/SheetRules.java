@@ -11,6 +11,7 @@ import clenchbook.book.SourceRow;
 import clenchbook.book.WorkItem;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.BookName;
 import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -278,7 +279,7 @@ final class SheetRules {
         kind,
         row,
         heading,
-        Message.of("jobs.name.notIn", name, sheet),
+        Message.of("jobs.name.notIn", name, new BookName(sheet)),
         VisitNames.offer(Message.of("jobs.name.fromThere"), name, names),
         name);
   }

@@ -2,11 +2,13 @@ package clenchbook.jobs;
 
 import clenchbook.book.MaterialKind;
 import clenchbook.book.Names;
+import clenchbook.book.SheetKind;
 import clenchbook.book.Visit;
 import clenchbook.book.WorkItem;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.BookName;
 import clenchbook.texts.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -137,13 +139,13 @@ final class TradeRules {
     boolean byWork = job.visit().shoes().isEmpty() && ofWork.isPresent();
     int wanted = byWork ? ofWork.get() : job.shoes();
     if (!job.fee() && counted.isPresent() && counted.get() != wanted) {
+      BookName called = BookName.of(SheetKind.VISITS.title(), heading);
       warn(
           ProblemKind.PARTS_DIFFER_FROM_SHOES,
           job.visit().source().at(heading),
           byWork
-              ? Message.of(
-                  "jobs.trade.partsOffWork", heading, counted.get(), job.workName(), wanted)
-              : Message.of("jobs.trade.partsOffShoes", heading, counted.get(), wanted),
+              ? Message.of("jobs.trade.partsOffWork", called, counted.get(), job.workName(), wanted)
+              : Message.of("jobs.trade.partsOffShoes", called, counted.get(), wanted),
           Message.of("jobs.trade.countsThatAdd", wanted),
           written);
     }

@@ -8,6 +8,7 @@ import clenchbook.book.WorkItem;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.BookName;
 import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -192,7 +193,7 @@ final class VisitRules {
       warn(
           kind,
           heading,
-          Message.of("jobs.name.notIn", name, sheet.title()),
+          Message.of("jobs.name.notIn", name, new BookName(sheet.title())),
           VisitNames.offer(Message.of("jobs.name.fromThere"), name, names.get()),
           name);
     }

@@ -43,7 +43,7 @@ class ProblemCatalogueTest {
     return ProblemExamples.all();
   }
 
-  private static List<Problem> problems(Path book) {
+  static List<Problem> problems(Path book) {
     PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
     Machine machine = new Machine(LocalDate.of(2026, 12, 31), Locale.UK, Optional.empty());
     OpenBook open = OpenBook.read(book, machine, new Terminal(nowhere, nowhere, false));

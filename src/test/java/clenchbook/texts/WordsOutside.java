@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * The words of an output that stand outside the brackets of {@link MadeUpTexts} and are none of the
  * book's own, in a run under it.
  */
-final class WordsOutside {
+public final class WordsOutside {
   private static final Pattern BRACKETED = Pattern.compile("‹[^›]*›");
 
   /** Names of files and folders, options, and the commands as they are typed. */
@@ -34,12 +34,12 @@ final class WordsOutside {
    *
    * @param own the book's own texts, whose words may stand anywhere
    */
-  WordsOutside(List<String> own) {
+  public WordsOutside(List<String> own) {
     own.forEach(text -> words(text).forEach(word -> this.own.add(word.toLowerCase(Locale.ROOT))));
   }
 
   /** The words that are foreign in a text, each once. */
-  Set<String> in(String text) {
+  public Set<String> in(String text) {
     String bare = NAMED.matcher(BRACKETED.matcher(text).replaceAll(" ")).replaceAll(" ");
     Set<String> outside = new TreeSet<>();
     for (String word : words(bare)) {

@@ -2,6 +2,8 @@ package clenchbook.book.understood;
 
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.book.SheetKind;
+import clenchbook.texts.BookName;
 import clenchbook.texts.Message;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,14 +34,18 @@ public final class Assumptions {
     }
     for (Setting setting : BY_DEFAULT) {
       if (!settings.isGiven(setting)) {
-        lines.add(Message.of("book.assumed.byDefault", setting.title(), settings.text(setting)));
+        lines.add(Message.of("book.assumed.byDefault", called(setting), settings.text(setting)));
       }
     }
     if (!settings.isGiven(Setting.DATE_ORDER)) {
       lines.add(
-          Message.of("book.assumed.byDefault", Setting.DATE_ORDER.title(), dateOrder(understood)));
+          Message.of("book.assumed.byDefault", called(Setting.DATE_ORDER), dateOrder(understood)));
     }
     return List.copyOf(lines);
+  }
+
+  private static BookName called(Setting setting) {
+    return BookName.of(SheetKind.SETTINGS.title(), setting.title());
   }
 
   private static Optional<Message> fromLocale(Settings settings, Setting setting) {
@@ -48,11 +54,11 @@ public final class Assumptions {
       boolean byCountry = setting == Setting.CURRENCY && settings.isGiven(Setting.COUNTRY);
       return Optional.of(
           byCountry
-              ? Message.of("book.assumed.theCountrys", setting.title(), value)
-              : Message.of("book.assumed.fromLocale", setting.title(), value));
+              ? Message.of("book.assumed.theCountrys", called(setting), value)
+              : Message.of("book.assumed.fromLocale", called(setting), value));
     }
     return setting == Setting.CURRENCY
-        ? Optional.of(Message.of("book.assumed.forWant", setting.title(), settings.currency()))
+        ? Optional.of(Message.of("book.assumed.forWant", called(setting), settings.currency()))
         : Optional.empty();
   }
 

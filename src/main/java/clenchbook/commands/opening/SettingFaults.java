@@ -3,12 +3,14 @@ package clenchbook.commands.opening;
 import clenchbook.billing.numbering.NumberPattern;
 import clenchbook.book.Setting;
 import clenchbook.book.Settings;
+import clenchbook.book.SheetKind;
 import clenchbook.jobs.Jobs;
 import clenchbook.print.files.RefusedFile;
 import clenchbook.print.invoice.LogoImage;
 import clenchbook.problem.CellRef;
 import clenchbook.problem.Problem;
 import clenchbook.problem.ProblemKind;
+import clenchbook.texts.BookName;
 import clenchbook.texts.Message;
 import clenchbook.values.CreditorReference;
 import java.io.IOException;
@@ -58,7 +60,7 @@ public final class SettingFaults {
     missing(
         Setting.BUSINESS_NAME,
         settings.text(Setting.BUSINESS_NAME).isEmpty(),
-        Message.of("commands.setting.noBusiness", Setting.BUSINESS_NAME.title()),
+        Message.of("commands.setting.noBusiness", called(Setting.BUSINESS_NAME)),
         Message.of("commands.setting.aBusiness"));
     boolean howToPay =
         Stream.of(Setting.PAYMENT_TEXT, Setting.IBAN, Setting.PAYMENT_LINK)
@@ -66,8 +68,12 @@ public final class SettingFaults {
     missing(
         Setting.PAYMENT_TEXT,
         !howToPay,
-        Message.of("commands.setting.noPaymentText", Setting.PAYMENT_TEXT.title()),
+        Message.of("commands.setting.noPaymentText", called(Setting.PAYMENT_TEXT)),
         Message.of("commands.setting.aPaymentText"));
+  }
+
+  private static BookName called(Setting setting) {
+    return BookName.of(SheetKind.SETTINGS.title(), setting.title());
   }
 
   private void missing(Setting setting, boolean missing, Message told, Message expected) {

@@ -75,14 +75,22 @@ public final class HeadingTax {
 
   private Optional<Problem> onTop(CellRef at, String shown) {
     return taxed && !settings.yes(Setting.PRICES_INCLUDE_TAX)
-        ? warning(at, Message.of("reading.headingTax.onTop", shown), setting("yes"), shown)
+        ? warning(
+            at,
+            Message.of("reading.headingTax.onTop", shown),
+            setting(Message.of("cells.yesNo.yes")),
+            shown)
         : Optional.empty();
   }
 
   private Optional<Problem> without(CellRef at, String shown) {
     if (taxed) {
       return settings.yes(Setting.PRICES_INCLUDE_TAX)
-          ? warning(at, Message.of("reading.headingTax.within", shown), setting("no"), shown)
+          ? warning(
+              at,
+              Message.of("reading.headingTax.within", shown),
+              setting(Message.of("cells.yesNo.no")),
+              shown)
           : Optional.empty();
     }
     Message codes = Message.of("reading.headingTax.codes");
@@ -91,7 +99,7 @@ public final class HeadingTax {
         : Optional.empty();
   }
 
-  private static Message setting(String answer) {
+  private static Message setting(Message answer) {
     return Message.of(
         "reading.headingTax.setting",
         BookName.of(SheetKind.SETTINGS.title(), Setting.PRICES_INCLUDE_TAX.title()),
