@@ -1,17 +1,16 @@
 package clenchbook.tax.jurisdiction.au;
 
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.tax.expenses.CategoryMap;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.IncomePart;
 import clenchbook.tax.jurisdiction.BusinessDay;
-import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.page.Wording;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
@@ -113,43 +112,39 @@ final class ActivityStatement {
         period, InputTax.of(figures.input().book(), categories, figures.basis().cashCost()));
   }
 
+  /** A label of a quarter's statement, and what stands there. */
+  private record Printed(int quarter, Rate label, SummaryLine line) {}
+
   /** Each label with the day it is due, exact and in the whole dollars to enter. */
   TaxTable table(List<SummaryLine> summary) {
-    List<List<String>> rows = new ArrayList<>();
+    List<Printed> printed = new ArrayList<>();
     for (int quarter : quarters()) {
-      String due = due(quarter).map(LocalDate::toString).orElse("");
       for (String code : CODES) {
         rates
             .ask(TABLE, code, figures.input().taxYear().last())
             .ifPresent(
                 label ->
                     SummaryLine.find(summary, prefix(quarter) + label.value())
-                        .ifPresent(line -> rows.add(row(quarter, due, label, line))));
+                        .ifPresent(line -> printed.add(new Printed(quarter, label, line))));
       }
     }
-    return TaxTable.byQuarter(
-            Message.literal("Activity statements"),
-            new FigureTable(
-                "activity-statement",
-                List.of("quarter", "from", "to", "due", "label", "name", "amount", "whole_dollars"),
-                rows))
+    return TaxTable.byQuarter(Message.of("australia.statements"), figures(printed))
         .placedOnPage()
         .remarked(
-            Sentence.of(
-                "The statement takes whole dollars, cents left off: they stand in"
-                    + " figures/activity-statement.csv."));
+            Message.of("australia.statements.remark"));
   }
 
-  private List<String> row(int quarter, String due, Rate label, SummaryLine line) {
-    return Quarters.row(
-        quarter,
-        period(quarter),
-        due,
-        List.of(
-            label.value(),
-            label.name(),
-            line.amount().toPlainString(),
-            WholeDollars.cut(line.amount()).toPlainString()));
+  private FigureTable figures(List<Printed> printed) {
+    return FiguresOf.rows(printed)
+        .count("quarter", Printed::quarter)
+        .column("from", one -> period(one.quarter()).first().toString())
+        .column("to", one -> period(one.quarter()).last().toString())
+        .column("due", one -> due(one.quarter()).map(LocalDate::toString).orElse(""))
+        .column("label", one -> one.label().value())
+        .column("name", one -> one.label().name())
+        .amount("amount", one -> one.line().amount())
+        .amount("whole_dollars", one -> WholeDollars.cut(one.line().amount()))
+        .named("activity-statement");
   }
 
   /** The day on which the quarter's statement is due, moved off a weekend. */

@@ -23,6 +23,7 @@ import java.util.Optional;
 final class AuAssets {
   static final String AT_ONCE = "written off";
   static final String POOL = "small business pool";
+  static final String IN_FULL = "at once";
 
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
@@ -114,7 +115,7 @@ final class AuAssets {
         yield new DepreciatedAsset(
             asset,
             AT_ONCE,
-            "at once",
+            IN_FULL,
             vehicle,
             basis,
             now ? zero : basis,

@@ -16,6 +16,7 @@ import clenchbook.tax.year.Regime;
 import clenchbook.tax.year.YearEndInput;
 import clenchbook.texts.Message;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Australia: item P8 by names, activity statements, cents per kilometre, simplified assets. */
@@ -47,8 +48,7 @@ public final class AuJurisdiction implements Jurisdiction {
 
   @Override
   public Optional<Wording> mileageWay() {
-    return Optional.of(
-        new Wording("cents per kilometre", Message.literal("Vehicle by cents per kilometre")));
+    return Optional.of(Wording.of("cents per kilometre", "australia.vehicle.byKilometre"));
   }
 
   @Override
@@ -87,6 +87,16 @@ public final class AuJurisdiction implements Jurisdiction {
     return List.of(
         new ActivityStatement(figures, rates).table(summary),
         NamedRates.of(figures, rates, "au/allowances"));
+  }
+
+  @Override
+  public Map<String, Message> words() {
+    return Map.of(
+        AuAssets.AT_ONCE, Message.of("australia.kind.writtenOff"),
+        AuAssets.POOL, Message.of("australia.kind.pool"),
+        AuAssets.IN_FULL, Message.of("australia.kind.atOnce"),
+        AuVehicles.CAR, Message.of("australia.kind.car"),
+        AuVehicles.OTHER, Message.of("australia.kind.goodsVehicle"));
   }
 
   @Override

@@ -5,7 +5,6 @@ import clenchbook.book.Trip;
 import clenchbook.tax.expenses.Expenses;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.vehicle.MileageAllowance;
@@ -19,13 +18,9 @@ import java.util.List;
 final class AuNotes {
   static final List<Message> NOT_COMPUTED =
       List.of(
-          Sentence.of(
-              "Income tax, Medicare levy, the small business income tax offset and PAYG"
-                  + " instalments"),
-          Sentence.of("The private part of GST, phone, power and home"),
-          Sentence.of(
-              "Superannuation of employees, fringe benefits, capital gains, trading stock below the"
-                  + " change that may be left out"));
+          Message.of("australia.notComputed.taxes"),
+          Message.of("australia.notComputed.private"),
+          Message.of("australia.notComputed.others"));
 
   private final YearFigures figures;
   private final AuVehicles vehicles;
@@ -49,14 +44,10 @@ final class AuNotes {
   private void gst() {
     if (figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty()) {
       notes.add(
-          Sentence.of(
-              "No Tax number stands in the Settings: whether the business is registered can't be"
-                  + " told."));
+          Message.of("australia.note.noTaxNumber"));
     }
     notes.add(
-        Sentence.of(
-            "G1 is given with GST in it: put an X in the box that says so. Whole dollars, cents"
-                + " left off."));
+        Message.of("australia.note.wholeDollars"));
     LocalDate last = figures.period().last();
     if (figures.basis().cashIncome()) {
       rates
@@ -64,18 +55,14 @@ final class AuNotes {
           .ifPresent(
               limit ->
                   notes.add(
-                      Sentence.of(
-                          "GST goes by the day of receipt and payment (cash), for a turnover below"
-                              + " {0}.",
-                          limit.value())));
+                      Message.of("australia.note.byReceipts",
+                          limit.amount())));
     } else {
-      notes.add(Sentence.of("GST goes by the day of the invoice or the purchase."));
+      notes.add(Message.of("australia.note.byInvoice"));
     }
     if (!figures.expenses().vehicleRows().isEmpty()) {
       notes.add(
-          Sentence.of(
-              "GST on a vehicle that is also used privately may be claimed for the business part"
-                  + " only; 1B holds all of it."));
+          Message.of("australia.note.vehicleTax"));
     }
   }
 
@@ -89,10 +76,7 @@ final class AuNotes {
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     if (figures.vehicle().byMileage()) {
       notes.add(
-          Sentence.of(
-              "Cents per kilometre count for a car of a sole trader only. A ute or van made to"
-                  + " carry one tonne or more is no car: give it the class 'goods vehicle' in"
-                  + " Assets, and its actual cost counts."));
+          Message.of("australia.note.carsOnly"));
       BigDecimal lost = cars.subtract(counted);
       if (figures.wholeYear() && lost.signum() > 0) {
         rates
@@ -100,10 +84,8 @@ final class AuNotes {
             .ifPresent(
                 cap ->
                     notes.add(
-                        Sentence.of(
-                            "{0} business kilometres lie beyond the cap of {1} km for each car and"
-                                + " are lost.",
-                            plain(lost), cap.value())));
+                        Message.of("australia.note.beyondCap",
+                            lost.stripTrailingZeros(), cap.amount())));
       }
       figures.vehicle().mileage().steps().stream()
           .map(MileageAllowance.Step::rate)
@@ -119,24 +101,16 @@ final class AuNotes {
   private void otherVehicle(BigDecimal kilometres) {
     notes.add(
         figures.vehicle().byMileage()
-            ? Sentence.of(
-                "{0} business kilometres were driven with a vehicle that is no car: they take no"
-                    + " cents per kilometre. Its actual cost may be claimed, but the rows of"
-                    + " vehicle cost do not say whose they are, so none is counted here: pick that"
-                    + " vehicle's from the purchases.",
-                plain(kilometres))
-            : Sentence.of(
-                "{0} business kilometres were driven with a vehicle that is no car: they take no"
-                    + " cents per kilometre, and its actual cost at the business share counts.",
-                plain(kilometres)));
+            ? Message.of("australia.note.otherVehicleLost",
+                kilometres.stripTrailingZeros())
+            : Message.of("australia.note.otherVehicle",
+                kilometres.stripTrailingZeros()));
   }
 
   private void carriedOn(Rate rate) {
     notes.add(
-        Sentence.of(
-            "The {0} per kilometre of {1} was not found published: the last rate stands until a new"
-                + " one is determined. Confirm it.",
-            rate.value(), figures.input().taxYear().label()));
+        Message.of("australia.note.rateNotFound",
+            rate.amount(), figures.input().taxYear().label()));
   }
 
   private BigDecimal kilometres(List<Trip> trips) {
@@ -148,45 +122,30 @@ final class AuNotes {
       return;
     }
     notes.add(
-        Sentence.of(
-            "Assets that cost less than the limit of their day are written off at once, the others"
-                + " go into the small business pool: the simplified rules, which a small business"
-                + " may choose. Cost is taken without GST where it comes back."));
+        Message.of("australia.note.writtenOff"));
     rates
         .ask("au/depreciation", "limit", figures.period().last())
         .filter(rate -> rate.name().contains("announced"))
         .ifPresent(
             rate ->
                 notes.add(
-                    Sentence.of(
-                        "For 2026-27 the limit in law is {0}; 20,000 was announced on 12 May 2026"
-                            + " and was not law in June 2026. Confirm it.",
-                        rate.value())));
+                    Message.of("australia.note.limitAnnounced",
+                        rate.amount())));
     if (assets.unknown() > 0) {
       notes.add(
-          Sentence.of(
-              "{0} assets were bought on a day whose limit nobody looked up: they are listed"
-                  + " without a deduction.",
-              String.valueOf(assets.unknown())));
+          Message.of("australia.note.unknownLimit",
+              assets.unknown()));
     }
   }
 
   private void costs() {
     if (!LineItem.of("superannuation", figures.expenses().items()).isEmpty()) {
       notes.add(
-          Sentence.of(
-              "Superannuation expenses are those for employees; own contributions are no business"
-                  + " deduction."));
+          Message.of("australia.note.superannuation"));
     }
     if (!LineItem.of(Expenses.NEVER.get(3), figures.expenses().left()).isEmpty()) {
       notes.add(
-          Sentence.of(
-              "Meals and entertainment are listed and not counted: entertaining is not deductible,"
-                  + " own meals only on a journey overnight."));
+          Message.of("australia.note.meals"));
     }
-  }
-
-  private static String plain(BigDecimal amount) {
-    return amount.stripTrailingZeros().toPlainString();
   }
 }

@@ -109,6 +109,11 @@ public final class CaJurisdiction implements Jurisdiction {
   }
 
   @Override
+  public Map<String, Message> words() {
+    return CaWords.ALL;
+  }
+
+  @Override
   public List<String> languages() {
     return List.of("en", "fr");
   }

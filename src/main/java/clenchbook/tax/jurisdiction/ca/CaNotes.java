@@ -4,7 +4,6 @@ import clenchbook.tax.assets.DepreciatedAsset;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.lines.LineItem;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.texts.Message;
 import java.math.BigDecimal;
@@ -16,12 +15,10 @@ import java.util.List;
 final class CaNotes {
   static final List<Message> NOT_COMPUTED =
       List.of(
-          Sentence.of("Income tax, pension contributions, instalments"),
-          Sentence.of(
-              "Capital cost allowance: an estimate stands beside the lines; first-year rates of"
-                  + " Bill C-15 are named only"),
-          Sentence.of("Business use of the home; limits of interest and lease of a passenger car"),
-          Sentence.of("Provincial sales taxes, Quebec's among them; the quick method"));
+          Message.of("canada.notComputed.taxes"),
+          Message.of("canada.notComputed.allowance"),
+          Message.of("canada.notComputed.home"),
+          Message.of("canada.notComputed.provinces"));
 
   private final YearFigures figures;
   private final RateLookup rates;
@@ -49,52 +46,37 @@ final class CaNotes {
               .map(Billed::net)
               .reduce(figures.unit().zero(), BigDecimal::add);
       notes.add(
-          Sentence.of(
-              "Settings ask for the cash basis, but Form T2125 wants income when it is earned and"
-                  + " costs when they are owed; cash is for commission earners, farmers and"
-                  + " fishers. By invoices the sales come to {0}. Set Tax basis to 'invoiced'.",
-              invoiced.toPlainString()));
+          Message.of("canada.note.cash",
+              invoiced));
     }
   }
 
   private void gst(GstByProvince provinces) {
     if (!GstReturn.isRegistered(figures)) {
       notes.add(
-          Sentence.of(
-              "No Tax number stands in the Settings: no GST/HST is reckoned, and what was paid on"
-                  + " purchases is part of their cost."));
+          Message.of("canada.note.noTaxNumber"));
       return;
     }
     notes.add(
-        Sentence.of(
-            "GST/HST goes by the day of the invoice and the purchase, at the rate of the province"
-                + " where the horse stood."));
+        Message.of("canada.note.byInvoice"));
     if (provinces.atAnotherRate().signum() != 0) {
       notes.add(
-          Sentence.of(
-              "{0} of sales bear another rate than that of the province of the work: see the table"
-                  + " by province.",
-              provinces.atAnotherRate().toPlainString()));
+          Message.of("canada.note.otherRate",
+              provinces.atAnotherRate()));
     }
     if (provinces.nowhere().signum() != 0) {
       notes.add(
-          Sentence.of(
-              "{0} of sales have no province: write it, or a postcode, into the address of the"
-                  + " place or of the business.",
-              provinces.nowhere().toPlainString()));
+          Message.of("canada.note.noProvince",
+              provinces.nowhere()));
     }
     if (provinces.inQuebec().signum() != 0) {
       notes.add(
-          Sentence.of(
-              "{0} of sales were made in Quebec, which has a sales tax and a return of its own:"
-                  + " neither is carried.",
-              provinces.inQuebec().toPlainString()));
+          Message.of("canada.note.quebec",
+              provinces.inQuebec()));
     }
     if (!figures.expenses().vehicleRows().isEmpty()) {
       notes.add(
-          Sentence.of(
-              "Tax on a vehicle that is also used privately may be credited for the business part"
-                  + " only; line 106 holds all of it."));
+          Message.of("canada.note.vehicleTax"));
     }
   }
 
@@ -103,31 +85,24 @@ final class CaNotes {
       return;
     }
     notes.add(
-        Sentence.of(
-            "There is no money for a kilometre for the self-employed: the vehicle counts at what"
-                + " it cost times {0} %, parking and extra business insurance in full.",
+        Message.of("canada.note.vehicle",
             figures
                 .vehicle()
                 .share()
                 .movePointRight(2)
-                .setScale(1, RoundingMode.HALF_UP)
-                .toPlainString()));
+                .setScale(1, RoundingMode.HALF_UP)));
     LogDuties duties = LogDuties.of(figures.log());
     if (duties.withoutPurpose() + duties.withoutDestination() > 0) {
       notes.add(
-          Sentence.of(
-              "Of {0} business trips {1} lack a purpose and {2} a destination: a log must give"
-                  + " both.",
-              String.valueOf(duties.trips()),
-              String.valueOf(duties.withoutPurpose()),
-              String.valueOf(duties.withoutDestination())));
+          Message.of("canada.note.logLacks",
+              duties.trips(),
+              duties.withoutPurpose(),
+              duties.withoutDestination()));
     }
     if (duties.vehiclesWithoutReadings() > 0 || duties.trips() == 0) {
       notes.add(
-          Sentence.of(
-              "The log lacks an odometer reading at the beginning or the end of the year; the share"
-                  + " rests on {0}.",
-              figures.vehicle().shareBasis().file()));
+          Message.of("canada.note.noOdometer",
+              figures.vehicle().shareBasis().said()));
     }
   }
 
@@ -136,17 +111,13 @@ final class CaNotes {
       return;
     }
     notes.add(
-        Sentence.of(
-            "Capital cost allowance may be claimed up to a most, or less: the estimate supposes"
-                + " that the most was claimed in each year before. What was claimed stands in last"
-                + " year's return."));
+        Message.of("canada.note.estimate"));
     long unknown =
         figures.assets().stream().map(DepreciatedAsset::kind).filter(String::isEmpty).count();
     if (unknown > 0) {
       notes.add(
-          Sentence.of(
-              "{0} assets have a Class that no table knows: write the number of the class.",
-              String.valueOf(unknown)));
+          Message.of("canada.note.unknownClass",
+              unknown));
     }
     boolean ended =
         classes.years().stream()
@@ -154,10 +125,7 @@ final class CaNotes {
             .anyMatch(year -> year.recapture().add(year.terminalLoss()).signum() > 0);
     if (ended) {
       notes.add(
-          Sentence.of(
-              "A class ended or fell below zero by sales: what is left belongs to line 9270,"
-                  + " what is below to line 8230, save for a car of class 10.1; neither is counted"
-                  + " here."));
+          Message.of("canada.note.ended"));
     }
   }
 
@@ -167,7 +135,7 @@ final class CaNotes {
           .find("ca/limits", "meals", figures.period().last())
           .ifPresent(
               rate ->
-                  notes.add(Sentence.of("Meals and entertainment count at {0} %.", rate.value())));
+                  notes.add(Message.of("canada.note.meals", rate.amount())));
     }
   }
 }

@@ -44,7 +44,13 @@ final class CaSummary {
     if (most.signum() != 0) {
       LineHead head = lines.scheme().head("cca");
       LineHead named =
-          new LineHead(head.line(), head.name() + " (estimate, in no total)", head.source());
+          new LineHead(
+              head.line(),
+              Wording.of(
+                  head.name() + " (estimate, in no total)",
+                  "canada.line.estimate",
+                  head.named().said()),
+              head.source());
       lines.estimate(named, most, "the most of each class, if the most was claimed before");
     }
   }

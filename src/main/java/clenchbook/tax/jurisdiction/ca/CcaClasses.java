@@ -2,6 +2,7 @@ package clenchbook.tax.jurisdiction.ca;
 
 import clenchbook.book.Asset;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.tax.assets.AssetClasses;
 import clenchbook.tax.assets.AssetList;
 import clenchbook.tax.assets.DepreciatedAsset;
@@ -94,7 +95,15 @@ final class CcaClasses {
    * @param rate its rate
    * @param year its figures
    */
-  record ClassYear(String name, Rate rate, CcaYear year) {}
+  record ClassYear(String name, Rate rate, CcaYear year) {
+    /** The class as pages call it. */
+    Message said() {
+      String[] parts = name.split(", ", 2);
+      return parts.length == 2
+          ? Message.of("canada.kind.single", parts[1])
+          : CaWords.ALL.getOrDefault(name, Message.literal(name));
+    }
+  }
 
   /** Each class that has anything in this year. */
   List<ClassYear> years() {
@@ -169,41 +178,33 @@ final class CcaClasses {
 
   /** The classes as a table. */
   TaxTable table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (ClassYear one : years()) {
-      rows.add(
-          List.of(
-              one.name(),
-              one.rate().name(),
-              one.rate().value(),
-              one.year().opening().toPlainString(),
-              one.year().added().toPlainString(),
-              one.year().disposed().toPlainString(),
-              one.year().claim().toPlainString(),
-              one.year().closing().toPlainString(),
-              one.year().recapture().toPlainString(),
-              one.year().terminalLoss().toPlainString()));
-    }
-    return TaxTable.asIs(
-            Message.literal(
-                "Classes of capital cost allowance (estimate: the most, if the most was claimed"
-                    + " before)"),
-            new FigureTable(
-                "cca",
-                List.of(
-                    "class",
-                    "name",
-                    "rate_percent",
-                    "opening",
-                    "added",
-                    "disposed",
-                    "most",
-                    "closing",
-                    "recapture",
-                    "terminal_loss"),
-                rows))
+    List<ClassYear> years = years();
+    return TaxTable.asIs(Message.of("canada.classes"), figures(years))
+        .headed("class", Message.of("canada.column.class"))
+        .headed("rate_percent", Message.of("canada.column.rate"))
+        .headed("opening", Message.of("canada.column.opening"))
+        .headed("added", Message.of("canada.column.added"))
+        .headed("disposed", Message.of("canada.column.disposed"))
+        .headed("most", Message.of("canada.column.most"))
+        .headed("closing", Message.of("canada.column.closing"))
+        .said("class", years.stream().map(ClassYear::said).toList())
         .placedOnPage()
         .without("name", "recapture", "terminal_loss");
+  }
+
+  private static FigureTable figures(List<ClassYear> years) {
+    return FiguresOf.rows(years)
+        .column("class", ClassYear::name)
+        .column("name", one -> one.rate().name())
+        .column("rate_percent", one -> one.rate().value())
+        .amount("opening", one -> one.year().opening())
+        .amount("added", one -> one.year().added())
+        .amount("disposed", one -> one.year().disposed())
+        .amount("most", one -> one.year().claim())
+        .amount("closing", one -> one.year().closing())
+        .amount("recapture", one -> one.year().recapture())
+        .amount("terminal_loss", one -> one.year().terminalLoss())
+        .named("cca");
   }
 
   /** The most of all classes together. */

@@ -1,6 +1,7 @@
 package clenchbook.tax.jurisdiction.ca;
 
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.billed.BilledLine;
 import clenchbook.tax.figures.YearFigures;
@@ -9,7 +10,6 @@ import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.texts.Message;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,6 +21,8 @@ import java.util.function.Predicate;
  * of that province on the bill's day.
  */
 final class GstByProvince {
+  private static final String NOT_KNOWN = "not known";
+
   private final YearFigures figures;
   private final RateLookup rates;
   private final TreeMap<String, Row> rows = new TreeMap<>();
@@ -84,35 +86,33 @@ final class GstByProvince {
   }
 
   TaxTable table() {
-    List<List<String>> printed = new ArrayList<>();
-    for (Row row : rows.values()) {
-      printed.add(
-          List.of(
-              row.province.isEmpty() ? "not known" : row.province,
-              row.measured ? "the place's address" : "default: the business's own",
-              row.charged.toPlainString(),
-              row.expected.map(Rate::value).orElse(""),
-              row.net.toPlainString(),
-              row.tax.toPlainString(),
-              row.expectedTax(figures).toPlainString(),
-              row.differs() ? "yes" : "no"));
-    }
-    return TaxTable.asIs(
-            Message.literal("GST/HST by the province of the work"),
-            new FigureTable(
-                "gst-by-province",
-                List.of(
-                    "province",
-                    "found_by",
-                    "charged_percent",
-                    "province_percent",
-                    "net",
-                    "tax_charged",
-                    "tax_by_province",
-                    "differs"),
-                printed))
+    return TaxTable.asIs(Message.of("canada.provinces"), figures())
+        .headed("province", Message.of("canada.column.province"))
+        .headed("charged_percent", Message.of("canada.column.charged"))
+        .headed("province_percent", Message.of("canada.column.ofProvince"))
+        .headed("tax_charged", Message.of("canada.column.taxCharged"))
+        .headed("tax_by_province", Message.of("canada.column.taxByProvince"))
+        .said("province", GstByProvince::province)
         .placedOnPage()
         .without("found_by", "differs");
+  }
+
+  private static Message province(String code) {
+    return code.equals(NOT_KNOWN) ? Message.of("canada.noProvince") : Message.literal(code);
+  }
+
+  private FigureTable figures() {
+    return FiguresOf.rows(List.copyOf(rows.values()))
+        .column("province", row -> row.province.isEmpty() ? NOT_KNOWN : row.province)
+        .column(
+            "found_by", row -> row.measured ? "the place's address" : "default: the business's own")
+        .amount("charged_percent", row -> row.charged)
+        .column("province_percent", row -> row.expected.map(Rate::value).orElse(""))
+        .amount("net", row -> row.net)
+        .amount("tax_charged", row -> row.tax)
+        .amount("tax_by_province", row -> row.expectedTax(figures))
+        .column("differs", row -> row.differs() ? "yes" : "no")
+        .named("gst-by-province");
   }
 
   /** Taxed sales at another rate than their province's. */

@@ -2,6 +2,7 @@ package clenchbook.tax.jurisdiction.ca;
 
 import clenchbook.book.Setting;
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineHead;
@@ -9,6 +10,7 @@ import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.page.Wording;
+import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.sales.SalesTaxLines;
 import clenchbook.texts.Message;
@@ -99,26 +101,28 @@ final class GstReturn {
     return new LineHead(PREFIX + head.line(), head.name(), head.source());
   }
 
+  /** A line of the return's form, and what stands on it. */
+  private record Printed(Rate label, SummaryLine line) {}
+
   /** The lines as a table. */
   TaxTable table(List<SummaryLine> summary) {
-    List<List<String>> rows = new ArrayList<>();
+    List<Printed> printed = new ArrayList<>();
     for (String code : CODES) {
       rates
           .ask(TABLE, code, figures.input().taxYear().last())
           .ifPresent(
               label ->
                   SummaryLine.find(summary, PREFIX + label.value())
-                      .ifPresent(
-                          line ->
-                              rows.add(
-                                  List.of(
-                                      label.value(),
-                                      label.name(),
-                                      line.amount().toPlainString()))));
+                      .ifPresent(line -> printed.add(new Printed(label, line))));
     }
-    return TaxTable.asIs(
-            Message.literal("GST/HST return"),
-            new FigureTable("gst-return", List.of("line", "name", "amount"), rows))
+    FigureTable table =
+        FiguresOf.rows(printed)
+            .column("line", one -> one.label().value())
+            .column("name", one -> one.label().name())
+            .amount("amount", one -> one.line().amount())
+            .named("gst-return");
+    return TaxTable.asIs(Message.of("canada.gst"), table)
+        .said("name", printed.stream().map(one -> one.label().said()).toList())
         .placedOnPage();
   }
 }

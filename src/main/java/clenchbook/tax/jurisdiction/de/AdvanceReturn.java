@@ -93,11 +93,19 @@ final class AdvanceReturn {
     for (String kind : List.of(STANDARD, REDUCED, OTHER)) {
       BigDecimal tax = tax(kind);
       if (tax.signum() != 0) {
-        parts.add(made("tax at the " + (kind.equals(OTHER) ? kind : kind + " rate"), tax));
+        parts.add(made(taxAt(kind), tax));
       }
     }
     parts.add(made("less input tax", LineItem.sum(bought).negate()));
     return List.copyOf(parts);
+  }
+
+  private static String taxAt(String kind) {
+    return switch (kind) {
+      case STANDARD -> "tax at the standard rate";
+      case REDUCED -> "tax at the reduced rate";
+      default -> "tax at the other rates";
+    };
   }
 
   /** Sales without tax that no code here takes: which one does is the preparer's to say. */

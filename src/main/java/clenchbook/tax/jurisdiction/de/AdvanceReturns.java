@@ -1,20 +1,20 @@
 package clenchbook.tax.jurisdiction.de;
 
 import clenchbook.reports.blocks.FigureTable;
+import clenchbook.reports.blocks.FiguresOf;
 import clenchbook.tax.billed.Billed;
 import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.income.Income;
 import clenchbook.tax.income.Sold;
 import clenchbook.tax.jurisdiction.BusinessDay;
-import clenchbook.tax.jurisdiction.Quarters;
 import clenchbook.tax.jurisdiction.TaxTable;
 import clenchbook.tax.lines.LineHead;
 import clenchbook.tax.lines.LineItem;
 import clenchbook.tax.lines.SummaryBuilder;
 import clenchbook.tax.lines.SummaryLine;
 import clenchbook.tax.page.Bases;
-import clenchbook.tax.page.Sentence;
 import clenchbook.tax.page.Wording;
+import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.texts.Message;
 import clenchbook.values.Period;
@@ -30,6 +30,14 @@ import java.util.Optional;
  */
 final class AdvanceReturns {
   private static final String TABLE = "de/advance-return";
+  private static final List<String> CODES =
+      List.of(
+          AdvanceReturn.STANDARD,
+          AdvanceReturn.REDUCED,
+          AdvanceReturn.OTHER,
+          AdvanceReturn.EXEMPT,
+          "input tax",
+          "payable");
 
   private final YearFigures figures;
   private final SmallBusiness small;
@@ -125,54 +133,42 @@ final class AdvanceReturns {
     return figures.wholeYear() ? "Q" + quarter + " " : "";
   }
 
+  /** A code of a quarter's return, what stands there, and the tax on it; blank where none is. */
+  private record Printed(int quarter, Rate label, SummaryLine line, String tax) {}
+
   /** Each code with its tax and the day the return is due. */
   TaxTable table(List<SummaryLine> summary) {
-    List<List<String>> rows = new ArrayList<>();
+    List<Printed> printed = new ArrayList<>();
     for (int quarter : quarters()) {
-      String due = due(quarter).map(LocalDate::toString).orElse("");
       AdvanceReturn made = of(quarter);
-      for (String code :
-          List.of(
-              AdvanceReturn.STANDARD,
-              AdvanceReturn.REDUCED,
-              AdvanceReturn.OTHER,
-              AdvanceReturn.EXEMPT,
-              "input tax",
-              "payable")) {
-        row(summary, quarter, due, code, made).ifPresent(rows::add);
+      for (String code : CODES) {
+        rates
+            .ask(TABLE, code, figures.input().taxYear().last())
+            .ifPresent(
+                label ->
+                    SummaryLine.find(summary, prefix(quarter) + label.value())
+                        .map(line -> new Printed(quarter, label, line, tax(code, made)))
+                        .ifPresent(printed::add));
       }
     }
-    return TaxTable.byQuarter(
-            Message.literal("VAT advance returns"),
-            new FigureTable(
-                "advance-return",
-                List.of("quarter", "from", "to", "due", "code", "name", "amount", "tax"),
-                rows))
+    return TaxTable.byQuarter(Message.of("germany.advance"), figures(printed))
+        .said("name", printed.stream().map(one -> one.label().said()).toList())
         .placedOnPage()
         .remarked(
-            Sentence.of(
-                "The due days are from memory (§ 18 UStG); with a standing extension each is a"
-                    + " month later. The tax on 81 and 86 stands in figures/advance-return.csv."));
+            Message.of("germany.advance.remark"));
   }
 
-  private Optional<List<String>> row(
-      List<SummaryLine> summary, int quarter, String due, String code, AdvanceReturn made) {
-    return rates
-        .ask(TABLE, code, figures.input().taxYear().last())
-        .flatMap(
-            label ->
-                SummaryLine.find(summary, prefix(quarter) + label.value())
-                    .map(
-                        line ->
-                            Quarters.row(
-                                quarter,
-                                period(quarter),
-                                due,
-                                List.of(
-                                    label.value(),
-                                    label.name(),
-                                    line.amount().toPlainString(),
-                                    tax(code, made)))));
+  private FigureTable figures(List<Printed> printed) {
+    return FiguresOf.rows(printed)
+        .count("quarter", Printed::quarter)
+        .column("from", one -> period(one.quarter()).first().toString())
+        .column("to", one -> period(one.quarter()).last().toString())
+        .column("due", one -> due(one.quarter()).map(LocalDate::toString).orElse(""))
+        .column("code", one -> one.label().value())
+        .column("name", one -> one.label().name())
+        .amount("amount", one -> one.line().amount())
+        .column("tax", Printed::tax)
+        .named("advance-return");
   }
 
   private static String tax(String code, AdvanceReturn made) {

@@ -25,7 +25,7 @@ final class DeAssets {
   static final String LOW_VALUE = "low-value assets";
   static final String POOL = "pool";
   static final String STRAIGHT_LINE = "straight line";
-  private static final String AT_ONCE = "at once";
+  static final String AT_ONCE = "at once";
 
   private static final Pattern YEARS =
       Pattern.compile("(\\d{1,2})\\s*-?\\s*(?:years?|jahre?n?|a|j)?");

@@ -94,8 +94,7 @@ public final class DeJurisdiction implements Jurisdiction {
 
   @Override
   public Optional<Wording> mileageWay() {
-    return Optional.of(
-        new Wording("money for a kilometre", Message.literal("Vehicle by money for a kilometre")));
+    return Optional.of(Wording.of("money for a kilometre", "germany.vehicle.byKilometre"));
   }
 
   @Override
@@ -214,6 +213,11 @@ public final class DeJurisdiction implements Jurisdiction {
   @Override
   public List<Message> notComputed(YearFigures figures) {
     return DeNotes.NOT_COMPUTED;
+  }
+
+  @Override
+  public Map<String, Message> words() {
+    return DeWords.ALL;
   }
 
   @Override

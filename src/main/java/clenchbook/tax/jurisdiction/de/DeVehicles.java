@@ -24,7 +24,7 @@ final class DeVehicles {
   /** The code of the line for trips with a vehicle that is no asset of the business. */
   static final String PRIVATE = "private vehicle";
 
-  private static final String MOTORCYCLE = "motorcycle";
+  static final String MOTORCYCLE = "motorcycle";
   private static final Set<String> CLASSES = Set.of("car", "truck", MOTORCYCLE);
   private static final BigDecimal HALF = BigDecimal.valueOf(50);
   private static final BigDecimal ALL = BigDecimal.valueOf(100);
