@@ -123,7 +123,7 @@ class GermanYearTest {
     assertEquals(Optional.of("-2014.70"), amount(findings, "92"));
     assertEquals(Optional.of("59.51"), amount(findings, "not counted: gifts above the limit"));
     assertEquals(Optional.of("70.00"), amount(findings, "not counted: not allowed"));
-    assertTrue(says(findings, "1 assets have no useful life"));
+    assertTrue(says(findings, "1 asset has no useful life"));
   }
 
   /** By receipts in the first quarter: one set and one trim; by invoice: two sets and the trim. */

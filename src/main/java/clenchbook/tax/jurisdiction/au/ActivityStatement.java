@@ -130,8 +130,7 @@ final class ActivityStatement {
     }
     return TaxTable.byQuarter(Message.of("australia.statements"), figures(printed))
         .placedOnPage()
-        .remarked(
-            Message.of("australia.statements.remark"));
+        .remarked(Message.of("australia.statements.remark"));
   }
 
   private FigureTable figures(List<Printed> printed) {

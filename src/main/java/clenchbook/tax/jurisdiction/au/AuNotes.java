@@ -43,26 +43,19 @@ final class AuNotes {
 
   private void gst() {
     if (figures.input().book().settings().text(Setting.TAX_NUMBER).isEmpty()) {
-      notes.add(
-          Message.of("australia.note.noTaxNumber"));
+      notes.add(Message.of("australia.note.noTaxNumber"));
     }
-    notes.add(
-        Message.of("australia.note.wholeDollars"));
+    notes.add(Message.of("australia.note.wholeDollars"));
     LocalDate last = figures.period().last();
     if (figures.basis().cashIncome()) {
       rates
           .find("au/gst", "cash limit", last)
-          .ifPresent(
-              limit ->
-                  notes.add(
-                      Message.of("australia.note.byReceipts",
-                          limit.amount())));
+          .ifPresent(limit -> notes.add(Message.of("australia.note.byReceipts", limit.amount())));
     } else {
       notes.add(Message.of("australia.note.byInvoice"));
     }
     if (!figures.expenses().vehicleRows().isEmpty()) {
-      notes.add(
-          Message.of("australia.note.vehicleTax"));
+      notes.add(Message.of("australia.note.vehicleTax"));
     }
   }
 
@@ -75,8 +68,7 @@ final class AuNotes {
             .map(MileageAllowance.Step::distance)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     if (figures.vehicle().byMileage()) {
-      notes.add(
-          Message.of("australia.note.carsOnly"));
+      notes.add(Message.of("australia.note.carsOnly"));
       BigDecimal lost = cars.subtract(counted);
       if (figures.wholeYear() && lost.signum() > 0) {
         rates
@@ -84,8 +76,8 @@ final class AuNotes {
             .ifPresent(
                 cap ->
                     notes.add(
-                        Message.of("australia.note.beyondCap",
-                            lost.stripTrailingZeros(), cap.amount())));
+                        Message.of(
+                            "australia.note.beyondCap", lost.stripTrailingZeros(), cap.amount())));
       }
       figures.vehicle().mileage().steps().stream()
           .map(MileageAllowance.Step::rate)
@@ -101,16 +93,14 @@ final class AuNotes {
   private void otherVehicle(BigDecimal kilometres) {
     notes.add(
         figures.vehicle().byMileage()
-            ? Message.of("australia.note.otherVehicleLost",
-                kilometres.stripTrailingZeros())
-            : Message.of("australia.note.otherVehicle",
-                kilometres.stripTrailingZeros()));
+            ? Message.of("australia.note.otherVehicleLost", kilometres.stripTrailingZeros())
+            : Message.of("australia.note.otherVehicle", kilometres.stripTrailingZeros()));
   }
 
   private void carriedOn(Rate rate) {
     notes.add(
-        Message.of("australia.note.rateNotFound",
-            rate.amount(), figures.input().taxYear().label()));
+        Message.of(
+            "australia.note.rateNotFound", rate.amount(), figures.input().taxYear().label()));
   }
 
   private BigDecimal kilometres(List<Trip> trips) {
@@ -121,31 +111,22 @@ final class AuNotes {
     if (figures.assets().isEmpty()) {
       return;
     }
-    notes.add(
-        Message.of("australia.note.writtenOff"));
+    notes.add(Message.of("australia.note.writtenOff"));
     rates
         .ask("au/depreciation", "limit", figures.period().last())
         .filter(rate -> rate.name().contains("announced"))
-        .ifPresent(
-            rate ->
-                notes.add(
-                    Message.of("australia.note.limitAnnounced",
-                        rate.amount())));
+        .ifPresent(rate -> notes.add(Message.of("australia.note.limitAnnounced", rate.amount())));
     if (assets.unknown() > 0) {
-      notes.add(
-          Message.of("australia.note.unknownLimit",
-              assets.unknown()));
+      notes.add(Message.of("australia.note.unknownLimit", assets.unknown()));
     }
   }
 
   private void costs() {
     if (!LineItem.of("superannuation", figures.expenses().items()).isEmpty()) {
-      notes.add(
-          Message.of("australia.note.superannuation"));
+      notes.add(Message.of("australia.note.superannuation"));
     }
     if (!LineItem.of(Expenses.NEVER.get(3), figures.expenses().left()).isEmpty()) {
-      notes.add(
-          Message.of("australia.note.meals"));
+      notes.add(Message.of("australia.note.meals"));
     }
   }
 }

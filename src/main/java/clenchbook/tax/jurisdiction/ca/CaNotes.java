@@ -45,38 +45,27 @@ final class CaNotes {
               .filter(bill -> bill.isIncome() && figures.period().holds(bill.date()))
               .map(Billed::net)
               .reduce(figures.unit().zero(), BigDecimal::add);
-      notes.add(
-          Message.of("canada.note.cash",
-              invoiced));
+      notes.add(Message.of("canada.note.cash", invoiced));
     }
   }
 
   private void gst(GstByProvince provinces) {
     if (!GstReturn.isRegistered(figures)) {
-      notes.add(
-          Message.of("canada.note.noTaxNumber"));
+      notes.add(Message.of("canada.note.noTaxNumber"));
       return;
     }
-    notes.add(
-        Message.of("canada.note.byInvoice"));
+    notes.add(Message.of("canada.note.byInvoice"));
     if (provinces.atAnotherRate().signum() != 0) {
-      notes.add(
-          Message.of("canada.note.otherRate",
-              provinces.atAnotherRate()));
+      notes.add(Message.of("canada.note.otherRate", provinces.atAnotherRate()));
     }
     if (provinces.nowhere().signum() != 0) {
-      notes.add(
-          Message.of("canada.note.noProvince",
-              provinces.nowhere()));
+      notes.add(Message.of("canada.note.noProvince", provinces.nowhere()));
     }
     if (provinces.inQuebec().signum() != 0) {
-      notes.add(
-          Message.of("canada.note.quebec",
-              provinces.inQuebec()));
+      notes.add(Message.of("canada.note.quebec", provinces.inQuebec()));
     }
     if (!figures.expenses().vehicleRows().isEmpty()) {
-      notes.add(
-          Message.of("canada.note.vehicleTax"));
+      notes.add(Message.of("canada.note.vehicleTax"));
     }
   }
 
@@ -85,24 +74,20 @@ final class CaNotes {
       return;
     }
     notes.add(
-        Message.of("canada.note.vehicle",
-            figures
-                .vehicle()
-                .share()
-                .movePointRight(2)
-                .setScale(1, RoundingMode.HALF_UP)));
+        Message.of(
+            "canada.note.vehicle",
+            figures.vehicle().share().movePointRight(2).setScale(1, RoundingMode.HALF_UP)));
     LogDuties duties = LogDuties.of(figures.log());
     if (duties.withoutPurpose() + duties.withoutDestination() > 0) {
       notes.add(
-          Message.of("canada.note.logLacks",
+          Message.of(
+              "canada.note.logLacks",
               duties.trips(),
               duties.withoutPurpose(),
               duties.withoutDestination()));
     }
     if (duties.vehiclesWithoutReadings() > 0 || duties.trips() == 0) {
-      notes.add(
-          Message.of("canada.note.noOdometer",
-              figures.vehicle().shareBasis().said()));
+      notes.add(Message.of("canada.note.noOdometer", figures.vehicle().shareBasis().said()));
     }
   }
 
@@ -110,22 +95,18 @@ final class CaNotes {
     if (figures.assets().isEmpty()) {
       return;
     }
-    notes.add(
-        Message.of("canada.note.estimate"));
+    notes.add(Message.of("canada.note.estimate"));
     long unknown =
         figures.assets().stream().map(DepreciatedAsset::kind).filter(String::isEmpty).count();
     if (unknown > 0) {
-      notes.add(
-          Message.of("canada.note.unknownClass",
-              unknown));
+      notes.add(Message.of("canada.note.unknownClass", unknown));
     }
     boolean ended =
         classes.years().stream()
             .map(CcaClasses.ClassYear::year)
             .anyMatch(year -> year.recapture().add(year.terminalLoss()).signum() > 0);
     if (ended) {
-      notes.add(
-          Message.of("canada.note.ended"));
+      notes.add(Message.of("canada.note.ended"));
     }
   }
 
@@ -133,9 +114,7 @@ final class CaNotes {
     if (!LineItem.of(CaJurisdiction.MEALS_REST, figures.expenses().left()).isEmpty()) {
       rates
           .find("ca/limits", "meals", figures.period().last())
-          .ifPresent(
-              rate ->
-                  notes.add(Message.of("canada.note.meals", rate.amount())));
+          .ifPresent(rate -> notes.add(Message.of("canada.note.meals", rate.amount())));
     }
   }
 }

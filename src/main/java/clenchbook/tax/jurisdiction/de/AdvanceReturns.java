@@ -154,8 +154,7 @@ final class AdvanceReturns {
     return TaxTable.byQuarter(Message.of("germany.advance"), figures(printed))
         .said("name", printed.stream().map(one -> one.label().said()).toList())
         .placedOnPage()
-        .remarked(
-            Message.of("germany.advance.remark"));
+        .remarked(Message.of("germany.advance.remark"));
   }
 
   private FigureTable figures(List<Printed> printed) {

@@ -41,8 +41,7 @@ final class DeNotes {
 
   List<Message> all(BigDecimal elsewhere) {
     if (small.inYear(figures.input().taxYear().year())) {
-      notes.add(
-          Message.of("germany.note.smallBusiness"));
+      notes.add(Message.of("germany.note.smallBusiness"));
     } else {
       tax(elsewhere);
     }
@@ -54,29 +53,20 @@ final class DeNotes {
   }
 
   private void tax(BigDecimal elsewhere) {
-    notes.add(
-        Message.of("germany.note.withoutTax"));
+    notes.add(Message.of("germany.note.withoutTax"));
     LocalDate last = figures.period().last();
     if (AdvanceReturns.byReceipts(figures)) {
       rates
           .find("de/vat", "receipts limit", last)
-          .ifPresent(
-              limit ->
-                  notes.add(
-                      Message.of("germany.note.byReceipts",
-                          limit.amount())));
+          .ifPresent(limit -> notes.add(Message.of("germany.note.byReceipts", limit.amount())));
     } else {
-      notes.add(
-          Message.of("germany.note.byInvoice"));
+      notes.add(Message.of("germany.note.byInvoice"));
     }
     if (!figures.expenses().vehicleRows().isEmpty()) {
-      notes.add(
-          Message.of("germany.note.vehicleTax"));
+      notes.add(Message.of("germany.note.vehicleTax"));
     }
     if (elsewhere.signum() != 0) {
-      notes.add(
-          Message.of("germany.note.elsewhere",
-              elsewhere));
+      notes.add(Message.of("germany.note.elsewhere", elsewhere));
     }
     untaxedMoney();
   }
@@ -89,15 +79,11 @@ final class DeNotes {
             .map(receipt -> figures.unit().round(receipt.amount()))
             .reduce(figures.unit().zero(), BigDecimal::add);
     if (tips.signum() != 0) {
-      notes.add(
-          Message.of("germany.note.tips",
-              tips));
+      notes.add(Message.of("germany.note.tips", tips));
     }
     List<LineItem> held = figures.income().parts().getOrDefault(IncomePart.NO_BILL, List.of());
     if (!held.isEmpty()) {
-      notes.add(
-          Message.of("germany.note.advancePayments",
-              LineItem.sum(held)));
+      notes.add(Message.of("germany.note.advancePayments", LineItem.sum(held)));
     }
   }
 
@@ -108,9 +94,7 @@ final class DeNotes {
             .filter(rate -> Character.isDigit(rate.value().charAt(0)))
             .isPresent();
     if (!numbered) {
-      notes.add(
-          Message.of("germany.note.lineNumbers",
-              figures.input().taxYear().label()));
+      notes.add(Message.of("germany.note.lineNumbers", figures.input().taxYear().label()));
     }
   }
 
@@ -122,17 +106,12 @@ final class DeNotes {
               .map(Rate::amount)
               .distinct()
               .toList();
-      notes.add(
-          Message.of("germany.note.kilometres",
-              each));
+      notes.add(Message.of("germany.note.kilometres", each));
     } else if (vehicles.ownedIn(figures.input().taxYear().days())) {
       notes.add(
-          Message.of("germany.note.businessVehicle",
-              figures
-                  .vehicle()
-                  .share()
-                  .movePointRight(2)
-                  .setScale(1, RoundingMode.HALF_UP)));
+          Message.of(
+              "germany.note.businessVehicle",
+              figures.vehicle().share().movePointRight(2).setScale(1, RoundingMode.HALF_UP)));
     }
   }
 
@@ -143,9 +122,7 @@ final class DeNotes {
     Optional<Rate> low = rates.ask("de/depreciation", "low value", figures.period().last());
     Optional<Rate> list = rates.ask("de/depreciation", "no list", figures.period().last());
     if (low.isPresent() && list.isPresent()) {
-      notes.add(
-          Message.of("germany.note.lowValue",
-              low.get().amount(), list.get().amount()));
+      notes.add(Message.of("germany.note.lowValue", low.get().amount(), list.get().amount()));
     }
     long unknown =
         figures.assets().stream()
@@ -153,13 +130,10 @@ final class DeNotes {
             .filter(asset -> asset.kind().isEmpty())
             .count();
     if (unknown > 0) {
-      notes.add(
-          Message.of("germany.note.noUsefulLife",
-              unknown));
+      notes.add(Message.of("germany.note.noUsefulLife", unknown));
     }
     if (figures.assets().stream().map(DepreciatedAsset::line).anyMatch(DeAssets.POOL::equals)) {
-      notes.add(
-          Message.of("germany.note.pool"));
+      notes.add(Message.of("germany.note.pool"));
     }
     if (!figures.wholeYear()) {
       notes.add(Message.of("germany.note.quarter"));
@@ -169,12 +143,10 @@ final class DeNotes {
   private void costs() {
     if (!LineItem.of(DeJurisdiction.GIFTS_ABOVE, figures.expenses().left()).isEmpty()
         || !LineItem.of(DeJurisdiction.GIFTS, figures.expenses().items()).isEmpty()) {
-      notes.add(
-          Message.of("germany.note.gifts"));
+      notes.add(Message.of("germany.note.gifts"));
     }
     if (!LineItem.of(DeJurisdiction.MEALS, figures.expenses().items()).isEmpty()) {
-      notes.add(
-          Message.of("germany.note.clientMeals"));
+      notes.add(Message.of("germany.note.clientMeals"));
     }
   }
 }

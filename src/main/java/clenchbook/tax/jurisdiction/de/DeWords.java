@@ -3,7 +3,9 @@ package clenchbook.tax.jurisdiction.de;
 import clenchbook.texts.Message;
 import java.util.Map;
 
-/** What pages say for words of German files: classes of assets, how they go, what does not count. */
+/**
+ * What pages say for words of German files: classes of assets, how they go, what does not count.
+ */
 final class DeWords {
   static final Map<String, Message> ALL =
       Map.ofEntries(
