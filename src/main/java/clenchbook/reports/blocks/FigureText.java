@@ -294,10 +294,16 @@ public final class FigureText {
    * @return such as {@code 12 Oct}
    */
   public String shortDay(LocalDate day) {
-    String dayFirst = locale.getLanguage().equals("de") ? "d.\u00A0MMM" : "d MMM";
-    String written =
-        DateTimeFormatter.ofPattern(monthFirst ? "MMM d" : dayFirst, locale).format(day);
-    return ordinal(written);
+    String pattern = monthFirst ? "MMM d" : shortDayFirst();
+    return ordinal(DateTimeFormatter.ofPattern(pattern, locale).format(day));
+  }
+
+  private String shortDayFirst() {
+    return switch (locale.getLanguage()) {
+      case "de" -> "d.\u00A0MMM";
+      case "fr" -> "d\u00A0MMM";
+      default -> "d MMM";
+    };
   }
 
   /**
@@ -323,9 +329,8 @@ public final class FigureText {
 
   /** French counts the first of a month: 1er octobre, then 2 octobre. */
   private String ordinal(String day) {
-    return locale.getLanguage().equals("fr") && day.startsWith("1 ")
-        ? "1er" + day.substring(1)
-        : day;
+    boolean first = day.startsWith("1\u00A0");
+    return first && locale.getLanguage().equals("fr") ? "1er" + day.substring(1) : day;
   }
 
   private String yearAfterDay() {
@@ -335,6 +340,7 @@ public final class FigureText {
   private String dayAndMonth() {
     return switch (locale.getLanguage()) {
       case "de" -> "d.\u00A0MMMM";
+      case "fr" -> "d\u00A0MMMM";
       case "es" -> "d 'de' MMMM";
       default -> monthFirst ? "MMMM d" : "d MMMM";
     };

@@ -37,10 +37,10 @@ class FigureTextTest {
     FigureText french = in("fr", "FR");
     LocalDate first = LocalDate.of(2026, 10, 1);
 
-    assertEquals("1er octobre", french.day(first));
-    assertEquals("jeu. 1er oct.", french.weekday(first));
-    assertEquals("1er octobre 2026", french.date(first));
-    assertEquals("11 octobre", french.day(first.plusDays(10)));
+    assertEquals("1er\u00A0octobre", french.day(first));
+    assertEquals("jeu. 1er\u00A0oct.", french.weekday(first));
+    assertEquals("1er\u00A0octobre 2026", french.date(first));
+    assertEquals("11\u00A0octobre", french.day(first.plusDays(10)));
   }
 
   @Test
