@@ -262,7 +262,7 @@ final class PreparerPage {
         TableOf.rows(figures.assets().stream().limit(MOST_ASSETS).toList())
             .words(words.say("tax.asset.name"), 7, asset -> asset.asset().name())
             .words(words.say("tax.asset.bought"), 4, asset -> asset.asset().bought().toString())
-            .number(words.say("tax.column.basis"), 4, asset -> words.amount(asset.basis()))
+            .number(words.say("tax.asset.basis"), 4, asset -> words.amount(asset.basis()))
             .words(words.say("tax.asset.class"), 8, asset -> register.of(asset, figures.period()))
             .number(words.say("tax.asset.thisYear"), 4, asset -> words.amount(asset.thisYear()))
             .number(words.say("tax.asset.left"), 4, this::left)
