@@ -150,6 +150,9 @@ final class AnnexPages {
   }
 
   private String value(Rate rate) {
+    if (rate.isUnnumbered()) {
+      return "";
+    }
     if (rate.unit() == RateUnit.WORD) {
       return words.say(rate.saidValue());
     }

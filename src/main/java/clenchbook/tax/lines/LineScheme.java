@@ -100,8 +100,7 @@ public final class LineScheme {
 
   private static LineHead headOf(Rate rate) {
     Wording name = new Wording(rate.name(), rate.said());
-    boolean own = rate.value().equals(rate.code()) && !rate.text().isEmpty();
-    return own
+    return rate.isUnnumbered()
         ? LineHead.unnumbered(rate.value(), name, rate.citation())
         : new LineHead(rate.value(), name, rate.citation());
   }

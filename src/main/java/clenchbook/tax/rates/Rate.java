@@ -42,6 +42,9 @@ public record Rate(
     String text,
     boolean overlaid) {
 
+  /** The source of what nobody sets down. */
+  private static final String PRACTICE = "common practice, no source";
+
   /** A row whose words stand for themselves in every language. */
   public Rate(
       String table,
@@ -146,10 +149,14 @@ public record Rate(
 
   /** The same for a page. */
   public Message cited() {
+    Message place =
+        source.equals(PRACTICE) && section.isBlank()
+            ? Message.of("tax.source.practice")
+            : Message.literal(place());
     Message cited =
         checked
-            .map(day -> Message.of("tax.source.checked", place(), day))
-            .orElseGet(() -> Message.of("tax.source.notChecked", place()));
+            .map(day -> Message.of("tax.source.checked", place, day))
+            .orElseGet(() -> Message.of("tax.source.notChecked", place));
     return overlaid ? Message.of("tax.source.own", cited) : cited;
   }
 
@@ -161,6 +168,11 @@ public record Rate(
   /** What a page says for its value: where that is words, its text; else the value as written. */
   public Message saidValue() {
     return text.isEmpty() || unit != RateUnit.WORD ? Message.literal(value) : Message.of(text);
+  }
+
+  /** Whether its value is the program's own word for a line that no form numbers. */
+  public boolean isUnnumbered() {
+    return value.equals(code) && !text.isEmpty();
   }
 
   /** How far the row was compared with its source, as the source itself tells. */

@@ -1,7 +1,9 @@
 package clenchbook.tax.lines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import clenchbook.tax.lines.SummaryLine.Kind;
 import clenchbook.tax.page.Bases;
@@ -10,11 +12,13 @@ import clenchbook.tax.rates.MissingRate;
 import clenchbook.tax.rates.RateLookup;
 import clenchbook.tax.rates.WrittenRates;
 import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -171,6 +175,19 @@ class SummaryBuilderTest {
     assertEquals(Optional.empty(), scheme.find("x/lines", "whatnot"));
     assertEquals("8", scheme.order("old"), "the number of a year that has one");
     assertEquals("whatnot", scheme.order("whatnot"));
+  }
+
+  @Test
+  void a_heading_of_the_programs_own_has_no_number_on_pages_and_its_code_in_files() {
+    LineScheme scheme =
+        new LineScheme(
+            WrittenRates.regime(), LAST, rates(), Map.of("whatnot", Message.of("x.whatnot")));
+    LineHead head = scheme.head("whatnot");
+    assertEquals(List.of("whatnot", "Whatnot"), List.of(head.line(), head.name()));
+    assertTrue(head.isUnnumbered());
+    assertEquals(Message.of("x.whatnot"), head.named().said());
+    assertTrue(scheme.head("unmapped").isUnnumbered());
+    assertFalse(scheme.head("other").isUnnumbered());
   }
 
   @Test
