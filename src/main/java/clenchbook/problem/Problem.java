@@ -65,23 +65,6 @@ public record Problem(
     return new Problem(kind, Severity.NOTE, at, problem, expected, "");
   }
 
-  /** A problem whose sentences are English still; goes when all are moved into the texts. */
-  public static Problem held(
-      ProblemKind kind, CellRef at, String problem, String expected, String value) {
-    return held(kind, at, Message.literal(problem), Message.literal(expected), value);
-  }
-
-  /** A problem whose sentences are English still; goes when all are moved into the texts. */
-  public static Problem warning(
-      ProblemKind kind, CellRef at, String problem, String expected, String value) {
-    return warning(kind, at, Message.literal(problem), Message.literal(expected), value);
-  }
-
-  /** A note whose sentences are English still; goes when all are moved into the texts. */
-  public static Problem note(ProblemKind kind, CellRef at, String problem, String expected) {
-    return note(kind, at, Message.literal(problem), Message.literal(expected));
-  }
-
   /**
    * The one text form of a problem.
    *

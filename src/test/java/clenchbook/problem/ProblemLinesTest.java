@@ -12,12 +12,20 @@ import org.junit.jupiter.api.Test;
 class ProblemLinesTest {
   private static Problem held(int row, String problem) {
     return Problem.held(
-        ProblemKind.DATE_MISSING, new CellRef("Visits", row, "A"), problem, "a day", "");
+        ProblemKind.DATE_MISSING,
+        new CellRef("Visits", row, "A"),
+        Message.literal(problem),
+        Message.literal("a day"),
+        "");
   }
 
   private static Problem warning(String column, int row, String problem) {
     return Problem.warning(
-        ProblemKind.OWNER_UNKNOWN, new CellRef("Visits", row, column), problem, "a name", "x");
+        ProblemKind.OWNER_UNKNOWN,
+        new CellRef("Visits", row, column),
+        Message.literal(problem),
+        Message.literal("a name"),
+        "x");
   }
 
   @Test
@@ -61,7 +69,11 @@ class ProblemLinesTest {
       problems.add(held(row, "Date is missing"));
       problems.add(
           Problem.warning(
-              ProblemKind.OWNER_UNKNOWN, new CellRef("Payments", row, "B"), "x", "a name", "x"));
+              ProblemKind.OWNER_UNKNOWN,
+              new CellRef("Payments", row, "B"),
+              Message.literal("x"),
+              Message.literal("a name"),
+              "x"));
     }
     List<String> lines = ProblemLines.grouped(problems, InEnglish.TEXTS);
     assertEquals(18, lines.size());

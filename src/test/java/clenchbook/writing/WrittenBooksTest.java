@@ -20,6 +20,7 @@ import clenchbook.reading.ReadResult;
 import clenchbook.reading.SmallBook;
 import clenchbook.reading.starter.StarterPlan;
 import clenchbook.texts.InEnglish;
+import clenchbook.texts.Message;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -228,7 +229,12 @@ class WrittenBooksTest {
     Files.writeString(folder.resolve("Problems.csv"), "a\n");
     Files.writeString(folder.resolve("A very long name of a sheet [with] marks.csv"), "a\n");
     Problem problem =
-        Problem.held(ProblemKind.DATE_UNREADABLE, new CellRef("Visits", 2, "A"), "no", "yes", "x");
+        Problem.held(
+            ProblemKind.DATE_UNREADABLE,
+            new CellRef("Visits", 2, "A"),
+            Message.literal("no"),
+            Message.literal("yes"),
+            "x");
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     MarkedCopyWriter.write(folder, Optional.empty(), List.of(problem), InEnglish.TEXTS, bytes);
     Path copy = Files.write(folder.resolve("copy.xlsx"), bytes.toByteArray());

@@ -32,16 +32,6 @@ public final class RunFault extends RuntimeException implements Told {
     this.message = message;
   }
 
-  /** A fault whose sentence is English still; goes when all are moved into the texts. */
-  public RunFault(String message) {
-    this(Message.literal(message));
-  }
-
-  /** A fault whose sentence is English still; goes when all are moved into the texts. */
-  public RunFault(String message, Throwable cause) {
-    this(Message.literal(message), cause);
-  }
-
   private static String english(Message message) {
     return TextFiles.in(Texts.ENGLISH, "").say(message);
   }
