@@ -24,7 +24,7 @@ public final class TextFiles implements TextSource {
   public static final TextSource OWN = new TextFiles();
 
   /** The languages that have every room's texts; the others wait, and English is said. */
-  private static final Set<String> WHOLE = Set.of(Texts.ENGLISH);
+  private static final Set<String> WHOLE = Set.copyOf(Texts.LANGUAGES);
 
   private record Room(String language, String name) {}
 
