@@ -76,16 +76,14 @@ final class BesideLines {
 
   /** A line for what does not count. */
   private static LineHead notCounted(String code, FileWords words) {
-    return new LineHead(
+    return LineHead.unnumbered(
         "not counted: " + code,
         Wording.of("Not counted: " + code, "tax.notCounted", words.said(code)),
         "categories of the regime");
   }
 
   private static LineHead named(LineHead head, String suffix, Wording name) {
-    String word = head.line() + " " + suffix;
-    return head.isUnnumbered()
-        ? LineHead.unnumbered(word, name, head.source())
-        : new LineHead(word, name, head.source());
+    return new LineHead(
+        new Wording(head.line() + " " + suffix, head.number().said()), name, head.source());
   }
 }

@@ -28,6 +28,7 @@ import clenchbook.book.einvoice.EInvoiceForm;
 import clenchbook.book.einvoice.EInvoiceWish;
 import clenchbook.problem.CellRef;
 import clenchbook.reading.texts.TextFiles;
+import clenchbook.texts.TextSource;
 import clenchbook.values.Section;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -57,6 +58,7 @@ public final class WrittenBook {
   private final List<Asset> assets = new ArrayList<>();
   private final List<TaxRate> taxRates = new ArrayList<>();
   private final Map<Setting, String> settings = new EnumMap<>(Setting.class);
+  private TextSource texts = TextFiles.OWN;
 
   /** Adds a setting. */
   public WrittenBook setting(Setting setting, String value) {
@@ -336,6 +338,12 @@ public final class WrittenBook {
     return this;
   }
 
+  /** Says everything from other texts than the program's own. */
+  public WrittenBook speaking(TextSource source) {
+    texts = source;
+    return this;
+  }
+
   /** Gives the book. */
   public Book book() {
     return new Book(
@@ -353,8 +361,7 @@ public final class WrittenBook {
             "Payments",
             "Assets",
             "Tax"),
-        new Settings(
-            settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR"), TextFiles.OWN),
+        new Settings(settings, Map.<Setting, CellRef>of(), Map.of(Setting.CURRENCY, "EUR"), texts),
         visits,
         work,
         materials,

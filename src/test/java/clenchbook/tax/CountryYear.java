@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import clenchbook.billing.documents.BilledDocument;
 import clenchbook.jobs.WrittenBook;
 import clenchbook.tax.year.StockValue;
+import clenchbook.texts.TextSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,6 +43,12 @@ record CountryYear(
   /** A quarter, 1 to 4; 0 for the whole year. */
   YearEndFindings quarter(String basis, int quarter) {
     return quarter == 0 ? of(basis) : of(basis, StockValue.NONE, Optional.of(quarter));
+  }
+
+  /** The whole year, said from other texts. */
+  YearEndFindings speaking(TextSource texts, String basis) {
+    return YearBook.end(
+        book.apply(basis).speaking(texts), register(basis), year, stock, Optional.empty());
   }
 
   private YearEndFindings of(String basis, StockValue at, Optional<Integer> quarter) {

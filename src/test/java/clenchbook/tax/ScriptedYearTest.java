@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ScriptedYearTest {
 
   /** The book; January's second charge is 120 when first invoiced and 100 once corrected. */
-  private static WrittenBook book(String regime, String basis, String secondCharge) {
+  static WrittenBook book(String regime, String basis, String secondCharge) {
     return new WrittenBook()
         .setting(Setting.TAX_REGIME, regime)
         .setting(Setting.TAX_BASIS, basis)
@@ -66,7 +66,7 @@ class ScriptedYearTest {
             "Date: 2026-01-07, From: Home, To: Sea, Distance: 6, Purpose: private, Vehicle: truck");
   }
 
-  private static List<BilledDocument> register(String regime, String basis) {
+  static List<BilledDocument> register(String regime, String basis) {
     WrittenBook before = book(regime, basis, "120");
     WrittenBook after = book(regime, basis, "100");
     List<BilledDocument> january = run(before, List.of(), "2026-01");

@@ -78,15 +78,12 @@ final class EnglishPieces {
     return code.length();
   }
 
-  /** The pieces of every file below a package, as {@code Class: piece}. */
-  static List<String> below(String packageName) {
-    Path folder = TextFilesOfRooms.CODE.resolve(packageName.replace('.', '/'));
+  /** The pieces of some files, as {@code Class: piece}. */
+  static List<String> of(List<Path> files) {
     List<String> pieces = new ArrayList<>();
-    for (Path file : TextFilesOfRooms.code()) {
-      if (file.startsWith(folder)) {
-        String type = file.getFileName().toString().replace(".java", "");
-        in(TextFilesOfRooms.read(file)).forEach(piece -> pieces.add(type + ": " + piece));
-      }
+    for (Path file : files) {
+      String type = file.getFileName().toString().replace(".java", "");
+      in(TextFilesOfRooms.read(file)).forEach(piece -> pieces.add(type + ": " + piece));
     }
     return pieces;
   }

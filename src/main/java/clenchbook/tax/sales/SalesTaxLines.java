@@ -57,7 +57,8 @@ public final class SalesTaxLines {
     List<LineItem> back =
         bought.stream().filter(item -> item.tax().signum() != 0).map(SalesTaxLines::taxOf).toList();
     if (!back.isEmpty()) {
-      lines.beside(new LineHead("tax on purchases", COMES_BACK, "Purchases"), back, PURCHASES);
+      lines.beside(
+          LineHead.unnumbered("tax on purchases", COMES_BACK, "Purchases"), back, PURCHASES);
     }
   }
 
@@ -71,7 +72,7 @@ public final class SalesTaxLines {
 
   private void rate(String name, Message said, List<LineItem> items) {
     lines.beside(
-        new LineHead(
+        LineHead.unnumbered(
             "sales at " + name,
             Wording.of("Sales at " + name + ", without tax", "tax.line.salesAt", said),
             "Tax sheet"),
@@ -79,7 +80,7 @@ public final class SalesTaxLines {
         SALES);
     List<LineItem> tax = items.stream().map(SalesTaxLines::taxOf).toList();
     lines.beside(
-        new LineHead(
+        LineHead.unnumbered(
             "tax at " + name,
             Wording.of("Tax charged at " + name, "tax.line.taxAt", said),
             "Tax sheet"),
