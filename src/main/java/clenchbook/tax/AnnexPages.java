@@ -139,7 +139,7 @@ final class AnnexPages {
     heading(words.say("tax.sources"));
     blocks.add(
         TableOf.rows(rates.used())
-            .words(words.say("tax.column.what"), 7, rate -> words.say(rate.said()))
+            .words(words.say("tax.column.what"), 7, rate -> words.say(Gauges.named(rate)))
             .words(words.say("tax.column.value"), 4, this::value)
             .words(
                 words.say("tax.column.inForce"),

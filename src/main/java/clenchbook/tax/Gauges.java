@@ -9,6 +9,7 @@ import clenchbook.tax.figures.YearFigures;
 import clenchbook.tax.jurisdiction.Jurisdiction;
 import clenchbook.tax.rates.Rate;
 import clenchbook.tax.rates.RateLookup;
+import clenchbook.tax.rates.RateUnit;
 import clenchbook.tax.sales.TurnoverGauge;
 import clenchbook.texts.Message;
 import java.time.YearMonth;
@@ -98,6 +99,15 @@ final class Gauges {
         .map(month -> Message.of("tax.gauge.passedIn", month))
         .or(() -> gauge.passes().map(month -> Message.of("tax.gauge.passesIn", month)))
         .orElse(Message.of("tax.gauge.notSoon"));
+  }
+
+  /** What a row of a table is called on a page, also where its text says its value. */
+  static Message named(Rate rate) {
+    boolean words = rate.unit() == RateUnit.WORD && rate.table().endsWith("/turnover");
+    if (words && rate.code().startsWith("then")) {
+      return Message.of("tax.gauge.changes");
+    }
+    return words && rate.code().startsWith("period") ? Message.of("tax.gauge.period") : rate.said();
   }
 
   /** Where the limits come from, for the annex. */

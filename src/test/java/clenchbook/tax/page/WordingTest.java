@@ -25,6 +25,11 @@ class WordingTest {
           "Wording\\.of\\(\\s*((?:\"[^\"]*\"|[\\w.()]+)(?:\\s*\\+\\s*(?:\"[^\"]*\"|[\\w.()]+))*)"
               + ",\\s*\"([a-zA-Z.]+)\"");
 
+  /** One and many, of which a file says many. */
+  private static final Pattern CHOICE =
+      Pattern.compile("\\{\\d,choice,0#((?:[^{}|]|\\{\\d})*)\\|(?:[^{}]|\\{\\d})*}");
+
+  private static final String WAY = "Vehicle by ";
   private static final Pattern LITERAL = Pattern.compile("\"([^\"]*)\"");
 
   @Test
@@ -42,11 +47,17 @@ class WordingTest {
       }
     }
     assertTrue(files.size() > 50, files.toString());
-    files.forEach((key, file) -> assertEquals(english(key), file, key));
+    files.forEach(
+        (key, file) -> {
+          String english = english(key);
+          // A way of counting a vehicle is the end of its line's name.
+          assertEquals(key.contains(".way.") ? WAY + file : file, english, key);
+        });
   }
 
   private static String english(String key) {
-    return TextFiles.OWN.find(Texts.ENGLISH, key).orElse("no text").replaceAll("\\{\\d}", "{}");
+    String text = TextFiles.OWN.find(Texts.ENGLISH, key).orElse("no text");
+    return CHOICE.matcher(text).replaceAll("$1").replaceAll("\\{\\d}", "{}");
   }
 
   /** Literals as they are, and {@code {}} for all that stands between them. */
