@@ -16,6 +16,8 @@ import java.util.List;
 
 /** A month's stock as blocks of the report and of the month's page. */
 final class StockPages {
+  /** A blank at which no line breaks. */
+  private static final char BOUND = '\u00A0';
 
   private final StockMonth month;
   private final FigureText text;
@@ -107,11 +109,11 @@ final class StockPages {
 
   private String quantity(StockLine line, BigDecimal quantity) {
     String number = shown(quantity);
-    return line.unit().equals("piece") ? number : number + '\u00A0' + unit(line);
-  }
-
-  private String unit(StockLine line) {
-    return line.unit().equals("bar") ? text.say("stock.unit.bar") : line.unit();
+    return switch (line.unit()) {
+      case "piece" -> number;
+      case "bar" -> text.say("stock.unit.bar", number).replace(' ', BOUND);
+      default -> number + BOUND + line.unit();
+    };
   }
 
   private void counted(List<Block> blocks) {

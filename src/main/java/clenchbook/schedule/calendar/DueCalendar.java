@@ -91,20 +91,24 @@ public final class DueCalendar {
 
   private static Message line(DueHorse horse) {
     UsualVisit usual = UsualVisit.of(horse);
+    boolean overdue = horse.daysOverdue() > 0;
+    if (usual.workMinutes().signum() == 0) {
+      return Message.of(
+          overdue ? "schedule.calendar.overdue" : "schedule.calendar.due",
+          horse.id().name(),
+          horse.owner(),
+          horse.due(),
+          usual.workNames(),
+          horse.last());
+    }
     return Message.of(
-        horse.daysOverdue() > 0 ? "schedule.calendar.overdue" : "schedule.calendar.due",
+        overdue ? "schedule.calendar.overdueMinutes" : "schedule.calendar.dueMinutes",
         horse.id().name(),
         horse.owner(),
         horse.due(),
-        usual.workMinutes().signum() == 0 ? usual.workNames() : withMinutes(usual),
-        horse.last());
-  }
-
-  private static Message withMinutes(UsualVisit usual) {
-    return Message.of(
-        "schedule.calendar.work",
         usual.workNames(),
-        usual.workMinutes().setScale(0, RoundingMode.HALF_UP).toPlainString());
+        usual.workMinutes().setScale(0, RoundingMode.HALF_UP),
+        horse.last());
   }
 
   private static String uid(LocalDate monday, String placeKey) {
