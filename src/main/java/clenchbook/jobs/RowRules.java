@@ -53,7 +53,7 @@ final class RowRules {
                     ProblemKind.INTERVAL_ODD,
                     row.source(),
                     "Interval weeks",
-                    Message.of("jobs.row.interval", plain(weeks)),
+                    Message.of("jobs.row.interval", bare(weeks)),
                     Message.of("jobs.row.anInterval"),
                     plain(weeks)));
   }
@@ -96,7 +96,7 @@ final class RowRules {
           ProblemKind.AMOUNTS_DISAGREE,
           row.source(),
           "Gross",
-          Message.of("jobs.row.sumOff", plain(sum)),
+          Message.of("jobs.row.sumOff", bare(sum)),
           Message.of("jobs.row.aSum"),
           plain(row.gross().get()));
     }
@@ -147,8 +147,14 @@ final class RowRules {
     }
   }
 
+  /** Without empty decimals, to be written in the farrier's language. */
+  private static BigDecimal bare(BigDecimal value) {
+    return value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
+  }
+
+  /** As a cell would hold it. */
   private static String plain(BigDecimal value) {
-    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+    return bare(value).toPlainString();
   }
 
   private void warn(

@@ -140,8 +140,7 @@ final class SheetRules {
         ProblemKind.SHARES_OFF_100,
         last.source(),
         "Share %",
-        Message.of(
-            "jobs.sheet.sharesOff", last.horse(), sum(rows).stripTrailingZeros().toPlainString()),
+        Message.of("jobs.sheet.sharesOff", last.horse(), sum(rows).stripTrailingZeros()),
         Message.of("jobs.sheet.sharesOfHundred"),
         last.sharePercent().map(BigDecimal::toPlainString).orElse(""));
   }
@@ -248,7 +247,7 @@ final class SheetRules {
           ProblemKind.PURCHASE_PRICE_ODD,
           purchase.source(),
           "Quantity",
-          Message.of("jobs.sheet.oddPrice", each.setScale(2, RoundingMode.HALF_UP).toPlainString()),
+          Message.of("jobs.sheet.oddPrice", each.setScale(2, RoundingMode.HALF_UP)),
           Message.of("jobs.sheet.quantityInUnit"),
           purchase.quantity().map(BigDecimal::toPlainString).orElse(""));
     }

@@ -186,8 +186,8 @@ final class TradeRules {
           ProblemKind.MINUTES_FEW,
           visit.source().at(heading),
           job.shoes() > 0
-              ? Message.of("jobs.trade.fewForShod", plain(typed))
-              : Message.of("jobs.trade.fewForHorse", plain(typed)),
+              ? Message.of("jobs.trade.fewForShod", typed.stripTrailingZeros())
+              : Message.of("jobs.trade.fewForHorse", typed.stripTrailingZeros()),
           Message.of("jobs.trade.minutesOrClock"),
           minutesOf(visit, heading).map(TradeRules::plain).orElse(""));
     }
