@@ -44,7 +44,7 @@ class ProblemsInEveryLanguageTest {
       Path book = example.book().apply(own);
       List<String> known = new ArrayList<>(OFFERED);
       known.addAll(words(own));
-      WordsOutside judge = new WordsOutside(known);
+      WordsOutside judge = new WordsOutside(known, List.of());
       for (Problem problem : ProblemCatalogueTest.problems(book)) {
         String said = MADE_UP.say(problem.inFull());
         assertFalse(said.isBlank());

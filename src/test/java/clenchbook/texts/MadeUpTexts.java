@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 
 /**
  * A language that nobody speaks: the English texts with each word between ‹ and › and half as long
- * again. What fills a gap stays outside, so that a word that was never moved is seen there.
+ * again. What fills a gap stays outside, so that a word that was never moved is seen there. Files
+ * are English in every language, and so English stays what it is.
  */
 public final class MadeUpTexts implements TextSource {
   private static final Pattern PART =
@@ -16,7 +17,8 @@ public final class MadeUpTexts implements TextSource {
 
   @Override
   public Optional<String> find(String language, String key) {
-    return TextFiles.OWN.find(Texts.ENGLISH, key).map(MadeUpTexts::madeUp);
+    Optional<String> english = TextFiles.OWN.find(Texts.ENGLISH, key);
+    return language.equals(Texts.ENGLISH) ? english : english.map(MadeUpTexts::madeUp);
   }
 
   /** A pattern with each of its own words in brackets; its gaps and plurals stay what they are. */

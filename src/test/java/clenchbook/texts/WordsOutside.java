@@ -1,11 +1,14 @@
 package clenchbook.texts;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The words of an output that stand outside the brackets of {@link MadeUpTexts} and are none of the
@@ -28,19 +31,29 @@ public final class WordsOutside {
       Set.of("min", "mm", "cm", "km", "kg", "dB", "dBA", "ms", "lb", "oz", "mi", "CR", "Hz");
 
   private final Set<String> own = new TreeSet<>();
+  private final Pattern names;
 
   /**
    * Makes the judge.
    *
    * @param own the book's own texts, whose words may stand anywhere
+   * @param names what the contract names, such as a sheet or setting, each as a whole
    */
-  public WordsOutside(List<String> own) {
+  public WordsOutside(Collection<String> own, Collection<String> names) {
     own.forEach(text -> words(text).forEach(word -> this.own.add(word.toLowerCase(Locale.ROOT))));
+    this.names =
+        Pattern.compile(
+            names.stream()
+                .filter(name -> !name.isBlank())
+                .sorted(Comparator.comparing(String::length).reversed())
+                .map(Pattern::quote)
+                .collect(Collectors.joining("|", "(?<!\\p{L})(?:", ")(?!\\p{L})")));
   }
 
   /** The words that are foreign in a text, each once. */
   public Set<String> in(String text) {
-    String bare = NAMED.matcher(BRACKETED.matcher(text).replaceAll(" ")).replaceAll(" ");
+    String unsaid = BRACKETED.matcher(text).replaceAll(" | ").replaceAll("\\s+", " ");
+    String bare = names.matcher(NAMED.matcher(unsaid).replaceAll(" ")).replaceAll(" ");
     Set<String> outside = new TreeSet<>();
     for (String word : words(bare)) {
       boolean known = UNITS.contains(word) || own.contains(word.toLowerCase(Locale.ROOT));

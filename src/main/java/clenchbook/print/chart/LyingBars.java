@@ -24,7 +24,7 @@ final class LyingBars {
   private static final double FIGURE_HEIGHT = 0.714;
 
   private static final double THICKEST = 13;
-  private static final double WIDEST_NAME = 0.55;
+  private static final double WIDEST_NAME = 0.62;
 
   /** A page's own letters may be wider than those it was measured with. */
   private static final double ROOM = 1.1;
