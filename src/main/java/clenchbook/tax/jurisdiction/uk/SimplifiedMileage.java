@@ -48,7 +48,7 @@ final class SimplifiedMileage {
   private boolean isMotorcycle(Trip trip) {
     String vehicle = Names.key(trip.vehicle()).toLowerCase(Locale.ROOT);
     return rates.words("uk/asset-classes", trip.date()).stream()
-        .filter(row -> row.value().equals("motorcycle"))
+        .filter(row -> row.value().equals(AssetKind.MOTORCYCLE.word()))
         .anyMatch(row -> vehicle.contains(row.code()));
   }
 

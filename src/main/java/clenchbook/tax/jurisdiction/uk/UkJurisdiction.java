@@ -23,9 +23,11 @@ import clenchbook.tax.year.YearEndInput;
 import clenchbook.texts.Message;
 import clenchbook.values.Period;
 import clenchbook.values.money.MinorUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The United Kingdom: the self-employment pages, simplified mileage, VAT. */
 public final class UkJurisdiction implements Jurisdiction {
@@ -75,19 +77,11 @@ public final class UkJurisdiction implements Jurisdiction {
 
   @Override
   public Map<String, Message> words() {
-    return Map.of(
-        "car",
-        Message.of("britain.kind.car"),
-        "vehicle",
-        Message.of("britain.kind.vehicle"),
-        "motorcycle",
-        Message.of("britain.kind.motorcycle"),
-        "equipment",
-        Message.of("britain.kind.equipment"),
-        GIFTS,
-        Message.of("britain.left.gifts"),
-        ENTERTAINMENT,
-        Message.of("britain.left.entertainment"));
+    Map<String, Message> words = new HashMap<>();
+    Stream.of(AssetKind.values()).forEach(kind -> words.put(kind.word(), kind.said()));
+    words.put(GIFTS, Message.of("britain.left.gifts"));
+    words.put(ENTERTAINMENT, Message.of("britain.left.entertainment"));
+    return words;
   }
 
   @Override
@@ -97,9 +91,9 @@ public final class UkJurisdiction implements Jurisdiction {
     return AssetList.until(input.taxYear().last(), input.book().assets()).stream()
         .map(
             asset -> {
-              String kind = classes.kind(asset);
+              AssetKind kind = AssetKind.of(asset, classes);
               return DepreciatedAsset.without(
-                  asset, AssetList.basis(asset, unit), kind, !kind.equals("equipment"));
+                  asset, AssetList.basis(asset, unit), kind.word(), kind != AssetKind.EQUIPMENT);
             })
         .toList();
   }

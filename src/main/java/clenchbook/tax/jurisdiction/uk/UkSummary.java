@@ -108,10 +108,10 @@ final class UkSummary {
   }
 
   private boolean isExpensed(Asset asset) {
-    return switch (new AssetClasses(UkJurisdiction.REGIME, rates).kind(asset)) {
-      case "car" -> false;
-      case "vehicle", "motorcycle" -> !figures.vehicle().byMileage();
-      default -> true;
+    return switch (AssetKind.of(asset, new AssetClasses(UkJurisdiction.REGIME, rates))) {
+      case CAR -> false;
+      case VEHICLE, MOTORCYCLE -> !figures.vehicle().byMileage();
+      case EQUIPMENT -> true;
     };
   }
 
