@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -95,5 +96,19 @@ final class NamesOfBook implements UnaryOperator<String> {
       starter = Optional.of(StarterWords.of(language));
     }
     return starter.get();
+  }
+
+  /** Whether both books call everything alike. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof NamesOfBook names
+        && own.equals(names.own)
+        && several.equals(names.several)
+        && language.equals(names.language);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(own, several, language);
   }
 }

@@ -7,6 +7,7 @@ import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -195,5 +196,19 @@ public final class Texts {
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);
     return format.format(number);
+  }
+
+  /** Whether both say the same in the same way, so that equal pages are equal. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Texts texts
+        && locale.equals(texts.locale)
+        && source.equals(texts.source)
+        && names.equals(texts.names);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(locale, source, names);
   }
 }
