@@ -2,7 +2,7 @@ package clenchbook.commands.opening;
 
 import clenchbook.delivery.CredentialReader;
 import clenchbook.reading.texts.TextFiles;
-import clenchbook.reading.words.StarterWords;
+import clenchbook.reading.words.StarterNames;
 import clenchbook.texts.TextSource;
 import clenchbook.texts.Texts;
 import java.nio.file.Path;
@@ -58,8 +58,7 @@ public record Machine(
   /** What the program says in the machine's own language, as long as no book asks for another. */
   public Texts words() {
     String language = locale.getLanguage();
-    return Texts.of(language, locale.getCountry(), texts)
-        .naming(name -> StarterWords.of(language).word(name));
+    return Texts.of(language, locale.getCountry(), texts).naming(new StarterNames(language));
   }
 
   /**

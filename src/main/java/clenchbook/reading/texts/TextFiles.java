@@ -1,6 +1,6 @@
 package clenchbook.reading.texts;
 
-import clenchbook.reading.words.StarterWords;
+import clenchbook.reading.words.StarterNames;
 import clenchbook.texts.TextSource;
 import clenchbook.texts.Texts;
 import java.io.IOException;
@@ -40,7 +40,7 @@ public final class TextFiles implements TextSource {
    * @return the texts
    */
   public static Texts in(String language, String country) {
-    return Texts.of(language, country, OWN).naming(name -> StarterWords.of(language).word(name));
+    return Texts.of(language, country, OWN).naming(new StarterNames(language));
   }
 
   @Override
