@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.register.Register;
+import clenchbook.register.RegisterFault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,10 +57,11 @@ class DiskFullTest {
     SmallFolderBook book = SmallFolderBook.in(folder);
     Path register = small.resolve("book.register.db");
     Register.open(register).close();
-    RuntimeException fault =
+    RegisterFault fault =
         assertThrows(
-            RuntimeException.class, () -> monthEnd(book, folder.resolve("reports"), register));
-    assertTrue(String.valueOf(fault.getMessage()).contains("make room"), fault.toString());
+            RegisterFault.class, () -> monthEnd(book, folder.resolve("reports"), register));
+    String said = TextFiles.in("en", "").say(fault.message());
+    assertTrue(said.contains("make room"), said);
     assertTrue(Register.read(register).isEmpty());
     assertTrue(Files.notExists(folder.resolve("reports/2026-10")), "nothing without its record");
     assertEquals(0, run("mount", "-o", "remount,size=20m", small.toString()));
