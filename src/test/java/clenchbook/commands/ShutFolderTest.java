@@ -11,7 +11,9 @@ import clenchbook.commands.opening.RegisterChoice;
 import clenchbook.commands.opening.RunFault;
 import clenchbook.delivery.CredentialReader;
 import clenchbook.delivery.SmtpServer.Protection;
+import clenchbook.reading.texts.TextFiles;
 import clenchbook.register.Register;
+import clenchbook.register.RegisterFault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -120,7 +122,10 @@ class ShutFolderTest {
   }
 
   private static void says(RuntimeException fault, Path where, String then) {
-    String said = String.valueOf(fault.getMessage());
+    String said =
+        fault instanceof RegisterFault register
+            ? TextFiles.in("en", "").say(register.message())
+            : String.valueOf(fault.getMessage());
     assertEquals(1, said.lines().count(), said);
     assertTrue(said.contains(where.toString()), said);
     assertTrue(said.contains(then), said);
